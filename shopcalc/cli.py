@@ -1,0 +1,109 @@
+"""The command line: `shopcalc serve`, `list`, `card` and `export`."""
+
+import json
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+import click
+
+from shopcalc import __version__, exact
+
+
+@click.group(context_settings={"help_option_names": ["-h", "--help"]})
+@click.version_option(__version__, prog_name="shopcalc")
+def main() -> None:
+    """Machine settings for joinery, in the fraction on your tape."""
+
+
+@main.command()
+@click.option("--host", default="127.0.0.1", show_default=True, help="The address to listen on; 0.0.0.0 lets a phone in the same network reach it.")
+@click.option("--port", default=8000, show_default=True, type=click.IntRange(0, 65535), help="The port to listen on.")
+def serve(host: str, port: int) -> None:
+    """Serve the app in a browser."""
+    from waitress import create_server
+
+    from shopcalc.web import create_app
+
+    try:
+        server = create_server(create_app(), host=host, port=port, threads=4)
+    except OSError as problem:
+        raise click.ClickException(f"cannot listen on {host}:{port}: {problem.strerror or problem}") from problem
+    click.echo(f"shopcalc is at http://{'localhost' if host in ('0.0.0.0', '127.0.0.1') else host}:{server.effective_port}/  (Ctrl+C ends it)")
+    server.run()
+
+
+@main.command("list")
+def list_setups() -> None:
+    """List the setups and the names of their inputs."""
+    for slug, setup in exact.world()["setups"].items():
+        about = setup["about"]
+        click.echo(f"{slug:14} {about['title']} ({about['stand']})")
+        click.echo(f"{'':14} {' '.join(each['name'] for each in about['inputs'])}")
+
+
+@main.command()
+@click.argument("slug")
+@click.argument("entries", nargs=-1, metavar="[NAME=VALUE]...")
+@click.option("--json", "as_json", is_flag=True, help="Print the card as JSON.")
+def card(slug: str, entries: Sequence[str], as_json: bool) -> None:
+    """Work one card out: shopcalc card tenon stock="1 3/8" groove_width=5/16
+
+    Wrong input prints the reason and ends with status 2. `tape=64` and `units=mm` set the shop.
+    """
+    if slug not in exact.world()["setups"]:
+        _fail({"setup": f"There is no setup called {slug}. `shopcalc list` names them all."}, as_json)
+    query = {}
+    for entry in entries:
+        name, equals, text = entry.partition("=")
+        if not equals:
+            _fail({name: "Write name=value."}, as_json)
+        query[name] = text
+    found = exact.answer(f"/{slug}.json", query)
+    if found["status"] != 200:
+        _fail(found["data"]["errors"], as_json)
+    if as_json:
+        click.echo(json.dumps(found["data"], indent=2, ensure_ascii=False))
+    else:
+        view = exact.answer(f"/{slug}", query)["view"]
+        _print_card(found["data"], {**view["sheets"][0], **view["answers"][0]})
+
+
+@main.command()
+@click.argument("folder", type=click.Path(file_okay=False, path_type=Path))
+def export(folder: Path) -> None:
+    """Write the app as plain files that any static host can serve."""
+    from shopcalc.export import write_files
+
+    count = write_files(folder)
+    click.echo(f"{count} files written to {folder}")
+
+
+def _fail(errors: dict[str, str], as_json: bool) -> None:
+    """Print the errors and end with status 2."""
+    if as_json:
+        click.echo(json.dumps({"errors": errors}, indent=2, ensure_ascii=False))
+    else:
+        for name, message in errors.items():
+            click.echo(f"{name}: {message}", err=True)
+    sys.exit(2)
+
+
+def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
+    """The card as text, in the order it is read at the machine."""
+    click.echo(data["title"])
+    for check in data["checks"]:
+        click.echo(f"  {check['level'].upper()}: {check['text']}")
+    for role in ("settings", "after", "sizes"):
+        for row in view[role]:
+            lean = f" by {row['amount']}" if row["leans"] else ""
+            click.echo(f"  {row['label']:34} {row['text']}{lean}" + (f"   {row['small']}" if row["has_small"] else ""))
+    for row in view["corrections"]:
+        click.echo(f"  {row['text']}")
+    for place, step in enumerate(data["steps"], 1):
+        click.echo(f"  {place}. {step}")
+    if view["has_trial"]:
+        click.echo(f"  Trial: {view['trial']}")
+    for caution in view["cautions"]:
+        click.echo(f"  ! {caution}")

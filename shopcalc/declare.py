@@ -1,0 +1,400 @@
+"""The vocabulary in which a setup is written.
+
+A setup file reads from top to bottom like a page of a shop manual: what is measured, what to set, what can
+go wrong, the steps, the trial cut, the drawing, the sources. Everything else (form, card, drawing, phone,
+command line, JSON) follows from that page.
+
+Each method that declares a value returns its SymPy symbol, for use in the formulas below it. What cannot be
+true is refused with a DeclarationError that names it: at once where one line shows it, else by `finish`.
+"""
+
+import keyword
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+import sympy
+
+from shopcalc.drawing import Picture, Shape
+from shopcalc.formulas import Formula
+from shopcalc.terms import degrees, forbidden, number
+from shopcalc.units import KIND_UNITS, UnitsDisagree, dimension_of
+
+STANDS = ("at the saw", "at the bench", "on the building", "at the desk")
+LEVELS = ("stop", "caution", "note")
+ROUNDINGS = ("nearest", "down", "up")
+NO_SOURCE = "common practice, no published source"
+
+# Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
+RESERVED = {"tape", "units", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
+QUOTED = re.compile(r"\{(\w+)\}")
+
+
+class DeclarationError(ValueError):
+    """A setup declares something that cannot be; the message names the setup and the thing."""
+
+
+@dataclass(frozen=True)
+class Input:
+    """One value that is measured or chosen."""
+
+    name: str
+    kind: str
+    label: str
+    start: str
+    help: str
+    zero: bool = False
+    most: Any = None
+    options: tuple[tuple[str, str], ...] = ()
+    reading: bool = False
+    signed: bool = False
+
+
+@dataclass(frozen=True)
+class Result:
+    """One value that is worked out. `role`: setting, size, after (known once the scrap is read), correction."""
+
+    name: str
+    label: str
+    formula: sympy.Basic
+    kind: str
+    role: str
+    rounding: str = "nearest"
+    division: str = ""
+    when: sympy.Basic | None = None
+    reading: str = ""
+    more: str = ""
+    less: str = ""
+    source: str = ""
+
+
+@dataclass(frozen=True)
+class Check:
+    """A relation that says something when it holds."""
+
+    name: str
+    level: str
+    relation: sympy.Basic
+    text: str
+    change: str
+    spoils: tuple[str, ...] | None
+    source: str
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step at the machine, in cutting order."""
+
+    text: str
+    when: sympy.Basic | None = None
+
+
+@dataclass(frozen=True)
+class Onward:
+    """A card this one leads to: its inputs, each from the first of these names that has been given."""
+
+    slug: str
+    label: str
+    carry: Mapping[str, tuple[str, ...]]
+
+
+@dataclass(frozen=True)
+class Included:
+    """A setup whose card stands inside another's, with some of its inputs worked out there."""
+
+    setup: "Setup"
+    given: Mapping[str, sympy.Basic]
+
+
+class Choice:
+    """A choice among named options, as formulas see it."""
+
+    def __init__(self, symbol: sympy.Symbol, options: Sequence[str]) -> None:
+        self.symbol = symbol
+        self.name = symbol.name
+        self._options = list(options)
+
+    def is_(self, option: str) -> sympy.Basic:
+        """The condition that `option` is chosen. Raises DeclarationError for an unknown option."""
+        if option not in self._options:
+            raise DeclarationError(f"{self.name} has no option {option!r}")
+        return sympy.Eq(self.symbol, self._options.index(option))
+
+
+@dataclass
+class Setup:
+    """One card: a job at a machine, declared.
+
+    `slug` is its address; `stand` is where one stands to use it; `job` says in a sentence what it is for;
+    `machines` names the cautions that apply (see `shopcalc/reference/cautions.py`).
+    """
+
+    slug: str
+    title: str
+    stand: str
+    job: str
+    machines: Sequence[str] = ()
+    inputs: dict[str, Input] = field(default_factory=dict)
+    results: dict[str, Result] = field(default_factory=dict)
+    checks: dict[str, Check] = field(default_factory=dict)
+    steps: list[Step] = field(default_factory=list)
+    pictures: list[Picture] = field(default_factory=list)
+    sources: list[str] = field(default_factory=list)
+    onwards: list[Onward] = field(default_factory=list)
+    includes: list[Included] = field(default_factory=list)
+    trial_text: str = ""
+    program: list[tuple[str, str]] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        if self.stand not in STANDS:
+            self._refuse(f"nobody stands {self.stand!r}: use one of {', '.join(STANDS)}")
+
+    def _refuse(self, what: str) -> None:
+        raise DeclarationError(f"{self.slug}: {what}")
+
+    # What is measured.
+
+    def length(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None) -> sympy.Symbol:
+        """A length in inches; `zero` says whether nothing is a sensible length, `most` a limit such as `inches(6)`."""
+        return self._input(Input(name, "length", label, start, help, zero=zero, most=most))
+
+    def tape_sum(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
+        """A length as tape arithmetic, which may pass below zero on the way."""
+        return self._input(Input(name, "length", label, start, help, zero=True, signed=True))
+
+    def angle(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None) -> sympy.Symbol:
+        """An angle in degrees from what the machine calls zero, at most 90 unless `most` says less."""
+        return self._input(Input(name, "angle", label, start, help, zero=zero, most=degrees(90) if most is None else most))
+
+    def count(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None) -> sympy.Symbol:
+        """A whole number."""
+        return self._input(Input(name, "count", label, start, help, zero=zero, most=most))
+
+    def choice(self, name: str, label: str, help: str, **options: str) -> Choice:
+        """A choice among `option="what it says"`, the first being where it starts; `_` in an option is a space."""
+        pairs = tuple((option.replace("_", " "), text) for option, text in options.items())
+        symbol = self._input(Input(name, "choice", label, pairs[0][0], help, zero=True, options=pairs))
+        return Choice(symbol, [option for option, _ in pairs])
+
+    def division(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
+        """A tape's division, 8 to 128 to the inch."""
+        pairs = tuple((str(each), f"1/{each} in") for each in (8, 16, 32, 64, 128))
+        return self._input(Input(name, "division", label, start, help, options=pairs))
+
+    def reading(self, name: str, label: str, help: str, kind: str = "length") -> sympy.Symbol:
+        """What is measured on the scrap: blank until the trial cut is made."""
+        return self._input(Input(name, kind, label, "", help, reading=True))
+
+    def _input(self, declared: Input) -> sympy.Symbol:
+        self._claim(declared.name)
+        if not declared.help:
+            self._refuse(f"{declared.name} has no help: say where to put the calipers")
+        if declared.most is not None:
+            self._formula(declared.name, declared.most, declared.kind)
+        self.inputs[declared.name] = declared
+        return sympy.Symbol(declared.name, real=True)
+
+    def _claim(self, name: str) -> None:
+        if not re.fullmatch(r"[a-z][a-z0-9_]*", name) or name in RESERVED or keyword.iskeyword(name):
+            self._refuse(f"{name!r} cannot be a name")
+        if name in self.inputs or name in self.results or name in self.checks:
+            self._refuse(f"{name!r} is declared twice")
+
+    # What is worked out.
+
+    def setting(self, name: str, label: str, formula: Any, kind: str = "length", **more: Any) -> sympy.Symbol:
+        """A number to set on the machine. `more`: rounding, division, when, source."""
+        return self._result(Result(name, label, sympy.sympify(formula), kind, "setting", **more))
+
+    def size(self, name: str, label: str, formula: Any, kind: str = "length", **more: Any) -> sympy.Symbol:
+        """A size that follows, not set on a machine. `more`: rounding, division, when, source."""
+        return self._result(Result(name, label, sympy.sympify(formula), kind, "size", **more))
+
+    def after(self, name: str, label: str, formula: Any, kind: str = "length", **more: Any) -> sympy.Symbol:
+        """A size from the wood as it measures: it appears once the scrap has been read."""
+        return self._result(Result(name, label, sympy.sympify(formula), kind, "after", **more))
+
+    def correction(self, name: str, label: str, formula: Any, more: str, less: str, kind: str = "length") -> sympy.Symbol:
+        """How far to move after the trial, and which way: `more` when positive, `less` when negative."""
+        return self._result(Result(name, label, sympy.sympify(formula), kind, "correction", more=more, less=less))
+
+    def as_found(self, name: str, label: str, reading: sympy.Symbol, planned: Any) -> sympy.Symbol:
+        """A size as planned until the scrap is read, then as it measures."""
+        kind = self.inputs[reading.name].kind
+        return self._result(Result(name, label, sympy.sympify(planned), kind, "size", reading=reading.name))
+
+    def _result(self, declared: Result) -> sympy.Symbol:
+        self._claim(declared.name)
+        if declared.rounding not in ROUNDINGS:
+            self._refuse(f"{declared.name} cannot be rounded {declared.rounding!r}")
+        if declared.division and declared.division not in self.inputs:
+            self._refuse(f"{declared.name} is to be rounded to {declared.division!r}, which is no input")
+        self._formula(declared.name, declared.formula, declared.kind)
+        if declared.when is not None:
+            self._formula(f"{declared.name} (when)", declared.when, "truth")
+        self.results[declared.name] = declared
+        self.program.append(("result", declared.name))
+        return sympy.Symbol(declared.name, real=True)
+
+    def _kinds(self) -> dict[str, str]:
+        declared: list[Input | Result] = [*self.inputs.values(), *self.results.values()]
+        return {each.name: each.kind for each in declared}
+
+    def _formula(self, name: str, formula: Any, kind: str) -> None:
+        """Refuse a formula with unknown names, terms that only one side knows, or units that do not add up."""
+        expression = sympy.sympify(formula)
+        kinds = self._kinds()
+        for symbol in sorted(each.name for each in expression.free_symbols):
+            if symbol not in kinds:
+                self._refuse(f"{name} uses {symbol!r}, which is declared nowhere above it")
+        fault = forbidden(expression)
+        if fault:
+            self._refuse(f"{name} uses {fault}, which cannot be worked out exactly")
+        try:
+            found = dimension_of(expression, kinds)
+        except UnitsDisagree as disagreement:
+            raise DeclarationError(f"{self.slug}: {name}: {disagreement}") from disagreement
+        wanted = kind if kind in ("length", "angle", "truth") else "number"
+        if found != wanted and expression != 0 and expression not in (sympy.true, sympy.false):
+            self._refuse(f"{name} should be a {wanted} and comes out as a {found}")
+
+    # What can go wrong.
+
+    def stop(self, name: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] | None = None, source: str = "") -> None:
+        """Impossible: the results it `spoils` (all of them, unless named) and what follows from them are not shown."""
+        self._check(name, "stop", relation, text, change, spoils, source)
+
+    def caution(self, name: str, relation: Any, text: str, change: Any, source: str = NO_SOURCE) -> None:
+        """Possible but weak or unsafe."""
+        self._check(name, "caution", relation, text, change, (), source)
+
+    def note(self, name: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] = (), source: str = "") -> None:
+        """Worth knowing."""
+        self._check(name, "note", relation, text, change, spoils, source)
+
+    def _check(
+        self, name: str, level: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] | None, source: str
+    ) -> None:
+        self._claim(name)
+        self._formula(name, relation, "truth")
+        if change.name not in self.inputs:
+            self._refuse(f"{name} tells the reader to change {change.name!r}, which is no input")
+        spoiled = None if spoils is None else tuple(each.name for each in spoils)
+        self.checks[name] = Check(name, level, sympy.sympify(relation), text, change.name, spoiled, source)
+        self.program.append(("check", name))
+
+    # How it is done.
+
+    def step(self, text: str, when: Any = None) -> None:
+        """A step in cutting order; `{name}` quotes a value, and a step whose value is absent is left out."""
+        if when is not None:
+            self._formula(f"step {len(self.steps) + 1} (when)", when, "truth")
+        self.steps.append(Step(text, None if when is None else sympy.sympify(when)))
+
+    def trial(self, text: str) -> None:
+        """What to cut on scrap and what to measure there."""
+        self.trial_text = text
+
+    def picture(self, caption: str, *shapes: Shape) -> None:
+        """A drawing to scale."""
+        self.pictures.append(Picture(caption, shapes))
+
+    def source(self, text: str) -> None:
+        """Where a formula or a constant comes from."""
+        self.sources.append(text)
+
+    def onward(self, slug: str, label: str, **carry: sympy.Symbol | Choice | tuple[sympy.Symbol, ...]) -> None:
+        """A link to another card with values carried along; of a tuple, the first that has been given."""
+        names = {}
+        for target, source in carry.items():
+            symbols = source if isinstance(source, tuple) else (source,)
+            for symbol in symbols:
+                if symbol.name not in self.inputs:
+                    self._refuse(f"the way on to {slug} carries {symbol.name!r}, which is no input")
+            names[target] = tuple(symbol.name for symbol in symbols)
+        self.onwards.append(Onward(slug, label, names))
+
+    def include(self, setup: "Setup", **given: Any) -> dict[str, sympy.Symbol]:
+        """Put another setup's card inside this one, with `given` for some of its inputs.
+
+        Its other inputs join this setup's own; they are returned by name, for use in formulas here.
+        """
+        lifted = {}
+        for name, declared in setup.inputs.items():
+            if name in given:
+                continue
+            if name in self.inputs:
+                self._refuse(f"{setup.slug} brings an input {name!r} that is here already: give it a value")
+            lifted[name] = self._input(declared)
+        for name, formula in given.items():
+            if name not in setup.inputs:
+                self._refuse(f"{setup.slug} has no input {name!r}")
+            self._formula(f"{setup.slug}.{name}", formula, setup.inputs[name].kind)
+        self.includes.append(Included(setup, {name: sympy.sympify(formula) for name, formula in given.items()}))
+        return lifted
+
+    # What everything else reads.
+
+    def finish(self) -> "Setup":
+        """Refuse a page that is not whole: values quoted nowhere declared, inputs nothing uses, no source."""
+        for where, text in self._texts():
+            for name in QUOTED.findall(text):
+                if name not in self.inputs and name not in self.results:
+                    self._refuse(f"{where} quotes {name!r}, which is declared nowhere")
+        used = {symbol.name for formula in self.formulas().values() for symbol in symbols_of(formula)}
+        used |= {name for include in self.includes for name in include.setup.inputs}
+        used |= {result.division for result in self.results.values()}
+        used |= {result.reading for result in self.results.values()}
+        for name in self.inputs:
+            if name not in used:
+                self._refuse(f"the input {name!r} is used by nothing")
+        if not self.sources:
+            self._refuse("no source is given")
+        if any(each.reading for each in self.inputs.values()) and not self.trial_text and not self.includes:
+            self._refuse("a reading is taken, but no trial cut is described")
+        return self
+
+    def _texts(self) -> list[tuple[str, str]]:
+        texts = [(f"step {place}", step.text) for place, step in enumerate(self.steps, 1)]
+        texts += [(f"the check {check.name}", check.text) for check in self.checks.values()]
+        # {size} in a correction is the correction itself, without its sign
+        texts += [(f"the correction {each.name}", (each.more + each.less).replace("{size}", "")) for each in self.results.values()]
+        texts += [("the trial", self.trial_text)]
+        texts += [("a picture", shape.text) for picture in self.pictures for shape in picture.shapes]
+        return texts
+
+    def formulas(self) -> dict[str, Formula]:
+        """Every expression of the page, by key: `fence`, `when fence`, `check weak`, `step 2`, `shape 0 3`."""
+        found: dict[str, Formula] = {}
+        for each in self.results.values():
+            found[each.name] = each.formula
+            if each.when is not None:
+                found[f"when {each.name}"] = each.when
+            if isinstance(each.formula, sympy.Piecewise):
+                # the working shows the case that holds, and not the others
+                for place, (_, condition) in enumerate(each.formula.args[:-1]):
+                    found[f"case {each.name} {place}"] = condition
+        for check in self.checks.values():
+            found[f"check {check.name}"] = check.relation
+        for place, step in enumerate(self.steps):
+            if step.when is not None:
+                found[f"step {place}"] = step.when
+        for page, picture in enumerate(self.pictures):
+            for place, shape in enumerate(picture.shapes):
+                found[f"shape {page} {place}"] = shape.numbers()
+                if shape.when is not None:
+                    found[f"shown {page} {place}"] = shape.when
+        for place, include in enumerate(self.includes):
+            for name, formula in include.given.items():
+                found[f"given {place} {name}"] = formula
+        return found
+
+
+def symbols_of(formula: Formula) -> set[sympy.Symbol]:
+    """The free symbols of a formula or of a list of them."""
+    parts = formula if isinstance(formula, (list, tuple)) else [formula]
+    return {symbol for part in parts for symbol in sympy.sympify(part).free_symbols}
+
+
+__all__ = ["Choice", "DeclarationError", "Setup", "KIND_UNITS", "LEVELS", "NO_SOURCE", "number", "symbols_of"]

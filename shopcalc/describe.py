@@ -1,0 +1,147 @@
+"""Turns a declared setup into plain data: what the portable code and the phone read.
+
+The data says everything about a card but its arithmetic, which `formulas.py` prints. Keys of formulas are
+those of `Setup.formulas`. `needs` lists the values without which a line of the card is left out.
+"""
+
+from collections.abc import Iterable
+from typing import Any
+
+import sympy
+
+from shopcalc.declare import QUOTED, Check, Input, Result, Setup, symbols_of
+from shopcalc.drawing import Shape
+from shopcalc.reference.cautions import CAUTIONS
+from shopcalc.working import working_cases
+
+
+def describe(setup: Setup) -> dict[str, Any]:
+    """The card as data. Raises KeyError for a machine that has no cautions written."""
+    return {
+        "slug": setup.slug,
+        "title": setup.title,
+        "stand": setup.stand,
+        "job": setup.job,
+        "inputs": [_describe_input(each) for each in setup.inputs.values()],
+        "results": {each.name: _describe_result(each) for each in setup.results.values()},
+        "checks": {each.name: _describe_check(setup, each) for each in setup.checks.values()},
+        "program": [list(line) for line in setup.program],
+        "steps": [
+            {
+                "text": step.text,
+                "needs": _names(QUOTED.findall(step.text), _of(step.when)),
+                "when": f"step {place}" if step.when is not None else "",
+            }
+            for place, step in enumerate(setup.steps)
+        ],
+        "trial": setup.trial_text,
+        "pictures": [
+            {
+                "caption": picture.caption,
+                "shapes": [_describe_shape(page, place, shape) for place, shape in enumerate(picture.shapes)],
+            }
+            for page, picture in enumerate(setup.pictures)
+        ],
+        "cautions": [text for machine in setup.machines for text in CAUTIONS[machine]],
+        "sources": list(setup.sources),
+        "onwards": [
+            {"slug": each.slug, "label": each.label, "carry": [[name, list(names)] for name, names in each.carry.items()]}
+            for each in setup.onwards
+        ],
+        "includes": [
+            {
+                "slug": each.setup.slug,
+                "given": [[name, f"given {place} {name}"] for name in each.given],
+                "needs": _of(*each.given.values()),
+            }
+            for place, each in enumerate(setup.includes)
+        ],
+    }
+
+
+def _of(*formulas: Any) -> list[str]:
+    """The names that formulas use; None has none."""
+    return sorted({symbol.name for each in formulas if each is not None for symbol in symbols_of(each)})
+
+
+def _names(*groups: Iterable[str]) -> list[str]:
+    return sorted({name for group in groups for name in group})
+
+
+def _describe_input(declared: Input) -> dict[str, Any]:
+    return {
+        "name": declared.name,
+        "kind": declared.kind,
+        "label": declared.label,
+        "start": declared.start,
+        "help": declared.help,
+        "zero": declared.zero,
+        "most": _limit(declared.most),
+        "options": [list(option) for option in declared.options],
+        "reading": declared.reading,
+        "signed": declared.signed,
+    }
+
+
+def _limit(most: Any) -> list[int]:
+    """A limit as [numerator, denominator], or nothing."""
+    if most is None:
+        return []
+    value = sympy.sympify(most)
+    value = value.args[0] if value.args else value
+    return [int(value.p), int(value.q)]
+
+
+def _describe_result(declared: Result) -> dict[str, Any]:
+    return {
+        "name": declared.name,
+        "label": declared.label,
+        "kind": declared.kind,
+        "role": declared.role,
+        "rounding": declared.rounding,
+        "division": declared.division,
+        "needs": _names(_of(declared.formula, declared.when)),
+        "when": f"when {declared.name}" if declared.when is not None else "",
+        "reading": declared.reading,
+        "more": declared.more,
+        "less": declared.less,
+        "working": working_cases(declared.name, declared.formula),
+        "source": declared.source,
+    }
+
+
+def _describe_check(setup: Setup, declared: Check) -> dict[str, Any]:
+    spoiled = list(setup.results) if declared.spoils is None else list(declared.spoils)
+    return {
+        "name": declared.name,
+        "level": declared.level,
+        "text": declared.text,
+        "change": declared.change,
+        "needs": _of(declared.relation),
+        "spoils": _with_followers(setup, spoiled),
+        "source": declared.source,
+    }
+
+
+def _with_followers(setup: Setup, names: list[str]) -> list[str]:
+    """The results named and all that are worked out from them; declared order makes one pass enough."""
+    spoiled = set(names)
+    for result in setup.results.values():
+        if spoiled & set(_of(result.formula, result.when)):
+            spoiled.add(result.name)
+    return sorted(spoiled)
+
+
+def _describe_shape(page: int, place: int, shape: Shape) -> dict[str, Any]:
+    return {
+        "kind": shape.kind,
+        "style": shape.style,
+        "of": shape.of,
+        "text": shape.text,
+        "side": shape.side,
+        "row": shape.row,
+        "points": len(shape.points),
+        "numbers": f"shape {page} {place}",
+        "when": f"shown {page} {place}" if shape.when is not None else "",
+        "needs": _names(_of(shape.numbers(), shape.when), [shape.of] if shape.of else [], QUOTED.findall(shape.text)),
+    }

@@ -1,0 +1,37 @@
+"""Writes the app as files for a static host: the first visit is answered by these, every later one by the worker."""
+
+import json
+import shutil
+from pathlib import Path
+
+from shopcalc import exact, files, phone
+from shopcalc.catalogue import setups
+from shopcalc.render import render
+from shopcalc.web import MANIFEST
+
+
+def write_files(folder: Path) -> int:
+    """Write everything into `folder`, which is made if needed, and return how many files that is.
+
+    Each card is a folder with an index.html, so that `/tenon` works on any host.
+    """
+    pages = {"index.html": "/", "404.html": "/missing"}
+    pages |= {f"{slug}/index.html": f"/{slug}" for slug in setups()}
+    written = {name: _page(address) for name, address in pages.items()}
+    written["worker.js"] = phone.worker()
+    written["manifest.webmanifest"] = json.dumps(MANIFEST)
+    for name, text in written.items():
+        path = folder / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text(text, "utf-8")
+    shutil.copytree(files.folder("static"), folder / "static", dirs_exist_ok=True)
+    return len(written) + sum(path.is_file() for path in (folder / "static").rglob("*"))
+
+
+def _page(address: str) -> str:
+    """The page of an address, with the policy in the page itself: a static host may send no headers."""
+    found = exact.answer(address, {})
+    # a policy in a meta element may not name frame-ancestors
+    policy = "; ".join(part for part in phone.POLICY.split("; ") if not part.startswith("frame-ancestors"))
+    meta = f'<meta http-equiv="Content-Security-Policy" content="{policy}">'
+    return render(found["template"], found["view"]).replace('<meta charset="utf-8">', f'<meta charset="utf-8">\n{meta}', 1)

@@ -1,0 +1,124 @@
+"""Everything the phone is sent: the portable code and the formulas as JavaScript, the cards as data, the templates.
+
+Made when the app starts or is exported, never kept in the repository.
+"""
+
+import ast
+import hashlib
+import json
+import pkgutil
+import re
+from collections.abc import Mapping
+from functools import cache
+from importlib import import_module
+from pathlib import Path
+from typing import Any
+
+import shopcalc.portable
+from pscript import py2js
+from pscript.stdlib import get_partial_std_lib
+from shopcalc import __version__, files
+from shopcalc.catalogue import setups
+from shopcalc.declare import Setup
+from shopcalc.describe import describe
+from shopcalc.formulas import print_phone
+from shopcalc.render import ESCAPES
+from shopcalc.units import length_factors
+
+MUSTACHE = "vendor/mustache-4.2.0.min.js"
+
+# What a page asks for by address; the worker keeps all of it. A test follows every link in the templates.
+KEPT = (
+    "/static/style.css",
+    "/static/app.js",
+    "/static/vendor/htmx-2.0.11.min.js",
+    "/static/icons/icon.svg",
+    "/static/icons/icon-192.png",
+    "/manifest.webmanifest",
+)
+
+POLICY = (
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; manifest-src 'self'; "
+    "worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
+)
+
+
+def portable_modules() -> list[str]:
+    """The names of the portable modules."""
+    return sorted(each.name for each in pkgutil.iter_modules(shopcalc.portable.__path__))
+
+
+def portable_source(name: str) -> ast.Module:
+    """A portable module without imports, docstrings and annotations: in the bundle all names are of one scope."""
+    path = Path(str(import_module(f"shopcalc.portable.{name}").__file__))
+    tree = ast.parse(path.read_text("utf-8"))
+    tree.body = [each for each in tree.body if not isinstance(each, (ast.Import, ast.ImportFrom)) and not _is_text(each)]
+    for node in ast.walk(tree):
+        if isinstance(node, ast.FunctionDef) and _is_text(node.body[0]):
+            node.body = node.body[1:]
+    return tree
+
+
+def _is_text(node: ast.stmt) -> bool:
+    return isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant) and isinstance(node.value.value, str)
+
+
+@cache
+def portable_script() -> str:
+    """All portable modules as JavaScript, with just those of PScript's helpers that they use."""
+    functions: set[str] = set()
+    methods: set[str] = set()
+    parts = []
+    for name in portable_modules():
+        script = py2js(ast.unparse(portable_source(name)), inline_stdlib=False)
+        functions |= script.meta["std_functions"]
+        methods |= script.meta["std_methods"] if "std_methods" in script.meta else script.meta["std_method"]
+        # PScript's names for generated functions and its indentation only weigh on the way to the phone
+        parts.append(re.sub(r"^ +", "", re.sub(r"function flx_\w+ ", "function ", script), flags=re.MULTILINE))
+    return get_partial_std_lib(functions, methods) + "\n" + "\n".join(parts)
+
+
+def setup_script(setup: Setup) -> str:
+    """One setup as a call that adds it: its data as JSON text, read when first asked for, and its formulas."""
+    about = json.dumps(describe(setup), separators=(",", ":"), ensure_ascii=False)
+    return f"addSetup({_text(setup.slug)},{_text(about)},()=>({print_phone(setup.formulas())}));"
+
+
+def _text(value: str) -> str:
+    """A JavaScript string literal."""
+    return json.dumps(value, ensure_ascii=False).replace("\u2028", "\\u2028").replace("\u2029", "\\u2029")
+
+
+def brain(found: Mapping[str, Setup]) -> str:
+    """The script that answers requests, for the setups given: it needs no browser, only JavaScript.
+
+    It defines `answer(path, query, part)`, which returns status, type and body, and `respond` before rendering.
+    """
+    return "\n".join(
+        [
+            files.static_text(MUSTACHE),
+            files.static_text("numbers.js"),
+            portable_script(),
+            f"const VERSION={_text(__version__)},UNITS={json.dumps(length_factors())};",
+            f"const TEMPLATES={json.dumps(files.templates(), ensure_ascii=False)},ESCAPES={json.dumps(ESCAPES)};",
+            files.static_text("brain.js"),
+            *(setup_script(setup) for setup in found.values()),
+        ]
+    )
+
+
+@cache
+def build() -> str:
+    """A name for exactly this content: it changes when anything that the phone keeps changes."""
+    digest = hashlib.sha256(brain(setups()).encode())
+    for name in sorted(str(path) for path in files.folder("static").rglob("*") if path.is_file()):
+        digest.update(Path(name).read_bytes())
+    return f"{__version__}-{digest.hexdigest()[:12]}"
+
+
+@cache
+def worker() -> str:
+    """The service worker's script."""
+    constants: dict[str, Any] = {"BUILD": build(), "KEPT": list(KEPT), "POLICY": POLICY}
+    lines = [f"const {name}={json.dumps(value)};" for name, value in constants.items()]
+    return "\n".join([brain(setups()), *lines, files.static_text("worker.js")])

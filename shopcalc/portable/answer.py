@@ -1,0 +1,140 @@
+"""Answers a request: the server's and the service worker's one idea of what an address means.
+
+`respond` is a pure function of the world, the path and the query. What it returns names the template to
+render (or the data to send) and the HTTP status. A page asks for its parts again as its form changes: first the
+`answer`, the settings at once at every key, then the `sheet`, all that is read when the fingers rest.
+"""
+
+from shopcalc.portable.card import input_fields, read_and_set, show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
+from shopcalc.portable.snap import nearest_of
+from shopcalc.portable.work import TAPES, read_shop
+from shopcalc.portable.writing import millimetres
+
+STANDS = ["at the saw", "at the bench", "on the building", "at the desk"]
+PARTS = ["answer", "sheet"]
+SHOP_NAMES = ["tape", "units"]
+
+
+def respond(world, path, query, part):
+    """The answer to a request.
+
+    `path` is the address without its query, `query` the first text of each name,
+    `part` is "answer" or "sheet" for a part of the card, "opening" for a page that fetches its sheet once it is
+    painted, or empty for the whole page. Returns
+    `{"status", "template", "view"}` or, for an address that ends in .json, `{"status", "data"}`.
+    """
+    name = path[1:]
+    if name == "":
+        return {"status": 200, "template": "list", "view": list_view(world)}
+    if name.endswith(".json") and name[0 : len(name) - 5] in world["setups"]:
+        return respond_data(world, name[0 : len(name) - 5], query)
+    if name in world["setups"]:
+        return respond_card(world, name, query, part)
+    return {"status": 404, "template": "missing", "view": page_view("No such card", "", world)}
+
+
+def page_view(title, job, world):
+    """What every page carries."""
+    return {"title": title, "description": job, "version": world["version"], "has_card": False}
+
+
+def list_view(world):
+    """The list of setups, by where one stands."""
+    view = page_view("shopcalc", "Machine settings for joinery, in the fraction on your tape. Works with no signal.", world)
+    view["stands"] = []
+    for stand in STANDS:
+        rows = []
+        for slug in world["setups"]:
+            about = world["setups"][slug]["about"]
+            if about["stand"] == stand:
+                rows.append({"slug": slug, "title": about["title"], "job": about["job"]})
+        if len(rows) > 0:
+            view["stands"].append({"stand": stand, "setups": rows})
+    return view
+
+
+def respond_card(world, slug, query, part):
+    """A setup's page, or a part of its card."""
+    about = world["setups"][slug]["about"]
+    shop = read_shop(query)
+    worked = read_and_set(world, slug, query, shop)
+    entries = worked["entries"]
+    fields = input_fields(about, entries, shop, world)
+    view = page_view(about["title"], about["job"], world)
+    view["has_card"] = True
+    view["slug"] = slug
+    view["stand"] = about["stand"]
+    view["job"] = about["job"]
+    view["fields"] = [one for one in fields if not one["is_reading"]]
+    view["readings"] = [one for one in fields if one["is_reading"]]
+    view["has_readings"] = len(view["readings"]) > 0
+    view["tapes"] = [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES]
+    view["metric"] = shop["metric"]
+    view["renewed"] = part == "sheet"
+    view["opening"] = part == "opening"
+    view["unknown"] = unknown_names(about, query)
+    view["has_unknown"] = len(view["unknown"]) > 0
+    view["wrong"] = [one for one in fields if one["wrong"]]
+    view["is_wrong"] = len(view["wrong"]) > 0
+    view["answers"] = [show_answer(bench) for bench in worked["benches"]]
+    view["sheets"] = [] if part == "answer" or part == "opening" else [show_sheet(bench) for bench in worked["benches"]]
+    return {"status": 422 if view["is_wrong"] else 200, "template": part if part in PARTS else "page", "view": view}
+
+
+def unknown_names(about, query):
+    """Names in the address that the card does not have."""
+    declared = [one["name"] for one in about["inputs"]]
+    return [{"name": name} for name in query if name not in declared and name not in SHOP_NAMES]
+
+
+def respond_data(world, slug, query):
+    """The same answer as data. A name the setup does not have is an error here: a slip in a script must not pass."""
+    about = world["setups"][slug]["about"]
+    worked = read_and_set(world, slug, query, read_shop(query))
+    errors = worked["entries"]["errors"]
+    for unknown in unknown_names(about, query):
+        errors[unknown["name"]] = about["slug"] + " has no input of this name."
+    if len(errors.keys()) > 0:
+        return {"status": 422, "data": {"errors": errors}}
+    return {"status": 200, "data": card_data(worked["benches"][0], worked["entries"])}
+
+
+def card_data(bench, entries):
+    """A worked card as plain data: lengths in inches, angles in degrees."""
+    plain = bench["world"]["numbers"]["plain"]
+    about = bench["about"]
+    inputs = {}
+    for declared in about["inputs"]:
+        name = declared["name"]
+        if name in bench["known"]:
+            chosen = declared["kind"] == "choice"
+            inputs[name] = {"value": entries["texts"][name] if chosen else plain(bench["known"][name]), "text": entries["texts"][name]}
+    results = {}
+    for name in about["results"]:
+        if name in bench["known"]:
+            results[name] = result_data(name, bench)
+    return {
+        "setup": about["slug"],
+        "title": about["title"],
+        "inputs": inputs,
+        "results": results,
+        "checks": [{"level": one["level"], "name": one["name"], "text": one["text"]} for one in shown_checks(bench)],
+        "steps": [one["text"] for one in shown_steps(bench)],
+        "trial": {"text": about["trial"], "corrections": [one["text"] for one in shown_corrections(bench)]},
+    }
+
+
+def result_data(name, bench):
+    """One result as data; decimal and mm belong to lengths and are null elsewhere."""
+    written = bench["written"][name]
+    kind = bench["kinds"][name]
+    value = bench["known"][name]
+    is_length = kind == "length"
+    mm = millimetres(value, bench["world"]["units"])
+    return {
+        "value": bench["world"]["numbers"]["plain"](value),
+        "text": written["text"],
+        "kind": kind,
+        "decimal": nearest_of(value * 1000) / 1000 if is_length else None,
+        "mm": nearest_of(mm * 10) / 10 if is_length else None,
+    }

@@ -1,0 +1,96 @@
+"""The characters of a typed measurement: which are the same mark in another dress, and words of units."""
+
+DIGITS = "0123456789"
+LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
+SPACES = " \t\n\r\u00a0\u2002\u2003\u2006\u2007\u2009\u200a\u202f"
+
+# Unicode vulgar fractions and, in the same order, what they stand for. Not a dictionary: PScript would write
+# such a key without quotes, and to JavaScript a half is no name.
+VULGAR = "\u00bd\u2153\u2154\u00bc\u00be\u2155\u2156\u2157\u2158\u2159\u215a\u2150\u215b\u215c\u215d\u215e\u2151\u2152"
+VULGAR_VALUES = [
+    [1, 2],
+    [1, 3],
+    [2, 3],
+    [1, 4],
+    [3, 4],
+    [1, 5],
+    [2, 5],
+    [3, 5],
+    [4, 5],
+    [1, 6],
+    [5, 6],
+    [1, 7],
+    [1, 8],
+    [3, 8],
+    [5, 8],
+    [7, 8],
+    [1, 9],
+    [1, 10],
+]
+
+# One character each, after the dresses are taken off.
+SIGNS = {
+    "+": "+",
+    "-": "-",
+    "\u2212": "-",
+    "\u2010": "-",
+    "\u2011": "-",
+    "\u2012": "-",
+    "\u2013": "-",
+    "\u2014": "-",
+    "*": "*",
+    "\u00d7": "*",
+    "\u00b7": "*",
+    "/": "/",
+    "\u2044": "/",
+    "\u2215": "/",
+    "\u00f7": "/",
+    "(": "(",
+    ")": ")",
+    ":": ":",
+    "\u2236": ":",
+    "%": "%",
+}
+
+UNIT_MARKS = {
+    '"': "in",
+    "\u2033": "in",
+    "\u201c": "in",
+    "\u201d": "in",
+    "\u201f": "in",
+    "'": "ft",
+    "\u2032": "ft",
+    "\u2018": "ft",
+    "\u2019": "ft",
+    "\u00b0": "deg",
+    "\u00ba": "deg",
+}
+
+UNIT_WORDS = {
+    "in": "in",
+    "inch": "in",
+    "inches": "in",
+    "ft": "ft",
+    "foot": "ft",
+    "feet": "ft",
+    "mm": "mm",
+    "cm": "cm",
+    "m": "m",
+    "deg": "deg",
+    "degree": "deg",
+    "degrees": "deg",
+}
+
+
+def characters(text):
+    """The characters of `text`, a surrogate pair as one (a phone's strings are UTF-16, Python's are not)."""
+    out = []
+    at = 0
+    while at < len(text):
+        one = text[at]
+        if 0xD800 <= ord(one) and ord(one) <= 0xDBFF and at + 1 < len(text):
+            one = one + text[at + 1]
+            at += 1
+        out.append(one)
+        at += 1
+    return out

@@ -1,0 +1,257 @@
+"""Lays a declared picture out on a sheet 360 units wide: paths for shapes, lines and words for dimensions.
+
+Points come in inches with y up; the sheet is in drawing units with y down. Lettering keeps its size whatever
+the scale, so room for it is kept at the edges.
+"""
+
+from shopcalc.portable.sentences import fill
+from shopcalc.portable.snap import nearest_of, same
+from shopcalc.portable.tape import hundredths
+from shopcalc.portable.work import all_in
+
+SHEET = 360
+TALLEST = 250
+ROW = 26  # between rows of dimensions
+EDGE = 14
+LETTER = 7  # a letter's width, near enough to know whether a word fits between its arrows
+ARC = 34
+
+
+def draw_picture(picture, bench, page):
+    """One picture as strings ready for SVG, or an empty list where a shape it rests on is missing."""
+    shapes = []
+    for shape in picture["shapes"]:
+        placed = place_shape(shape, bench)
+        if placed is not None:
+            shapes.append(placed)
+    outlined = [one for one in shapes if one["shape"]["kind"] == "area" or one["shape"]["kind"] == "line"]
+    if len(outlined) == 0:
+        return []
+    sheet = fit(shapes, outlined)
+    drawn = {"caption": picture["caption"], "id": "picture-" + bench["about"]["slug"] + "-" + str(page), "areas": [], "lines": [], "marks": [], "words": []}
+    for one in shapes:
+        draw_shape(one, sheet, drawn, bench)
+    drawn["view"] = "0 0 " + str(SHEET) + " " + hundredths(sheet["height"])
+    return [drawn]
+
+
+def place_shape(shape, bench):
+    """The shape with its numbers, or None if it does not show."""
+    known = bench["known"]
+    formulas = bench["formulas"]
+    numbers = bench["world"]["numbers"]
+    if not all_in(shape["needs"], known):
+        return None
+    if len(shape["when"]) > 0 and numbers["attempt"](formulas[shape["when"]], known, numbers) is not True:
+        return None
+    found = numbers["attempt"](formulas[shape["numbers"]], known, numbers)
+    if found is None:
+        return None
+    return {"shape": shape, "numbers": found}
+
+
+def fit(shapes, outlined):
+    """The scale and the place of the origin, in hundredths, with room at the edges for dimensions."""
+    left = outlined[0]["numbers"][0]
+    right = left
+    low = outlined[0]["numbers"][1]
+    high = low
+    for one in outlined:
+        values = one["numbers"]
+        for at in range(one["shape"]["points"]):
+            left = min(left, values[2 * at])
+            right = max(right, values[2 * at])
+            low = min(low, values[2 * at + 1])
+            high = max(high, values[2 * at + 1])
+    rows = {"above": 0, "below": 0, "left": 0, "right": 0}
+    for one in shapes:
+        shape = one["shape"]
+        if shape["kind"] == "dimension":
+            rows[shape["side"]] = max(rows[shape["side"]], shape["row"])
+        if shape["kind"] == "label" and shape["side"] in rows:
+            rows[shape["side"]] = max(rows[shape["side"]], 1)
+        if shape["kind"] == "slant":
+            for side in rows:
+                rows[side] = max(rows[side], 1)
+    room = {
+        "left": EDGE + 52 * rows["left"],
+        "right": EDGE + 52 * rows["right"],
+        "above": EDGE + ROW * rows["above"],
+        "below": EDGE + ROW * rows["below"],
+    }
+    wide = (SHEET - room["left"] - room["right"]) / (right - left)
+    # a picture with no height, such as a slope of nothing, is as large as its width lets it be
+    tall = wide if same(high, low) else TALLEST / (high - low)
+    scale = min(wide, tall) * 100
+    spare = SHEET * 100 - (room["left"] + room["right"]) * 100 - (right - left) * scale
+    return {
+        "scale": scale,
+        "left": left,
+        "high": high,
+        "x": room["left"] * 100 + spare / 2,
+        "y": room["above"] * 100,
+        "edge_left": room["left"] * 100 + nearest_of(spare / 2),
+        "edge_right": (SHEET - room["right"]) * 100 - nearest_of(spare / 2),
+        "edge_top": room["above"] * 100,
+        "edge_bottom": room["above"] * 100 + nearest_of((high - low) * scale),
+        "height": (room["above"] + room["below"]) * 100 + nearest_of((high - low) * scale),
+    }
+
+
+def sheet_x(sheet, x):
+    """A place across the sheet, in whole hundredths."""
+    return nearest_of(sheet["x"] + (x - sheet["left"]) * sheet["scale"])
+
+
+def sheet_y(sheet, y):
+    """A place down the sheet, in whole hundredths."""
+    return nearest_of(sheet["y"] + (sheet["high"] - y) * sheet["scale"])
+
+
+def coordinate(n):
+    """A count of hundredths as a coordinate."""
+    return "-" + hundredths(0 - n) if n < 0 else hundredths(n)
+
+
+def pair(x, y):
+    """Two counts of hundredths as a point of a path."""
+    return coordinate(x) + " " + coordinate(y)
+
+
+def draw_shape(one, sheet, drawn, bench):
+    """Add what one shape puts on the sheet."""
+    shape = one["shape"]
+    kind = shape["kind"]
+    if kind == "area":
+        drawn["areas"].append({"path": outline(one, sheet) + "Z", "style": shape["style"]})
+    elif kind == "line":
+        drawn["lines"].append({"path": outline(one, sheet), "style": shape["style"]})
+    elif kind == "dimension":
+        draw_dimension(one, sheet, drawn, lettering(shape, bench))
+    elif kind == "slant":
+        draw_slant(one, sheet, drawn, lettering(shape, bench))
+    elif kind == "turn":
+        draw_turn(one, sheet, drawn, lettering(shape, bench))
+    else:
+        draw_label(one, sheet, drawn, bench)
+
+
+def draw_label(one, sheet, drawn, bench):
+    """A word centred on its point, or standing to one side of it."""
+    side = one["shape"]["side"]
+    x = sheet_x(sheet, one["numbers"][0])
+    y = sheet_y(sheet, one["numbers"][1]) + 400
+    text = fill(one["shape"]["text"], bench, False)
+    if side == "left":
+        add_word(drawn, x - 500, y, "end", text, "", "part")
+    elif side == "right":
+        add_word(drawn, x + 500, y, "start", text, "", "part")
+    else:
+        lift = -1000 if side == "above" else 1000 if side == "below" else 0
+        add_word(drawn, x, y + lift, "middle", text, "", "part")
+
+
+def outline(one, sheet):
+    """The path through a shape's points."""
+    path = ""
+    values = one["numbers"]
+    for at in range(one["shape"]["points"]):
+        path = path + ("M" if at == 0 else "L") + pair(sheet_x(sheet, values[2 * at]), sheet_y(sheet, values[2 * at + 1]))
+    return path
+
+
+def lettering(shape, bench):
+    """What a dimension says: its value as on the tape, and a word where the picture needs one."""
+    name = shape["of"]
+    text = bench["written"][name]["bare"]
+    return {"text": text if len(shape["text"]) == 0 else shape["text"] + " " + text, "of": name}
+
+
+def add_word(drawn, x, y, anchor, text, of, style):
+    """A word on the sheet; `of` names the value it shows."""
+    drawn["words"].append({"x": coordinate(x), "y": coordinate(y), "anchor": anchor, "text": text, "of": of, "style": style})
+
+
+def add_mark(drawn, path, of):
+    """The lines of a dimension."""
+    drawn["marks"].append({"path": path, "of": of})
+
+
+def draw_dimension(one, sheet, drawn, letters):
+    """A dimension across or upright, standing off the picture's edge."""
+    values = one["numbers"]
+    side = one["shape"]["side"]
+    off = (one["shape"]["row"] - 1) * ROW * 100 + 1400
+    if side == "above" or side == "below":
+        first = sheet_x(sheet, min(values[0], values[2]))
+        last = sheet_x(sheet, max(values[0], values[2]))
+        down = side == "below"
+        y = sheet["edge_bottom"] + off if down else sheet["edge_top"] - off
+        past = 400 if down else -400
+        path = "M" + pair(first, sheet_y(sheet, values[1] if values[0] <= values[2] else values[3]) + past) + "V" + coordinate(y + past)
+        path = path + "M" + pair(last, sheet_y(sheet, values[3] if values[0] <= values[2] else values[1]) + past) + "V" + coordinate(y + past)
+        path = path + "M" + pair(first, y) + "H" + coordinate(last) + slash(first, y) + slash(last, y)
+        add_mark(drawn, path, letters["of"])
+        wide = len(letters["text"]) * LETTER * 100
+        if last - first > wide + 600:
+            add_word(drawn, (first + last) // 2, y + 400, "middle", letters["text"], letters["of"], "size")
+        elif last + wide + 800 < SHEET * 100:
+            add_word(drawn, last + 700, y + 400, "start", letters["text"], letters["of"], "size")
+        else:
+            add_word(drawn, first - 700, y + 400, "end", letters["text"], letters["of"], "size")
+        return
+    first = sheet_y(sheet, max(values[1], values[3]))
+    last = sheet_y(sheet, min(values[1], values[3]))
+    off = (one["shape"]["row"] - 1) * 5200 + 1400
+    x = sheet["edge_left"] - off if side == "left" else sheet["edge_right"] + off
+    past = -400 if side == "left" else 400
+    path = "M" + pair(sheet_x(sheet, values[0] if values[1] >= values[3] else values[2]) + past, first) + "H" + coordinate(x + past)
+    path = path + "M" + pair(sheet_x(sheet, values[2] if values[1] >= values[3] else values[0]) + past, last) + "H" + coordinate(x + past)
+    path = path + "M" + pair(x, first) + "V" + coordinate(last) + slash(x, first) + slash(x, last)
+    add_mark(drawn, path, letters["of"])
+    anchor = "end" if side == "left" else "start"
+    add_word(drawn, x + past * 3 // 2, (first + last) // 2 + 400, anchor, letters["text"], letters["of"], "size")
+
+
+def slash(x, y):
+    """The stroke that ends a dimension line, as builders draw it."""
+    return "M" + pair(x - 300, y + 300) + "L" + pair(x + 300, y - 300)
+
+
+def draw_slant(one, sheet, drawn, letters):
+    """A dimension along a sloping face, standing off it in the direction given."""
+    values = one["numbers"]
+    off = one["shape"]["row"] * 1700
+    over = nearest_of(values[4] * off)
+    up = nearest_of(values[5] * off)
+    x1 = sheet_x(sheet, values[0])
+    y1 = sheet_y(sheet, values[1])
+    x2 = sheet_x(sheet, values[2])
+    y2 = sheet_y(sheet, values[3])
+    path = "M" + pair(x1, y1) + "L" + pair(x1 + over, y1 - up)
+    path = path + "M" + pair(x2, y2) + "L" + pair(x2 + over, y2 - up)
+    path = path + "M" + pair(x1 + over, y1 - up) + "L" + pair(x2 + over, y2 - up)
+    path = path + slash(x1 + over, y1 - up) + slash(x2 + over, y2 - up)
+    add_mark(drawn, path, letters["of"])
+    x = (x1 + x2) // 2 + over
+    y = (y1 + y2) // 2 - up
+    add_word(drawn, x, y + 400, "middle", letters["text"], letters["of"], "size")
+
+
+def draw_turn(one, sheet, drawn, letters):
+    """The arc of an angle, from the first direction round to the second the short way."""
+    values = one["numbers"]
+    reach = ARC * 100 * one["shape"]["row"]
+    x = sheet_x(sheet, values[0])
+    y = sheet_y(sheet, values[1])
+    x1 = x + nearest_of(values[2] * reach)
+    y1 = y - nearest_of(values[3] * reach)
+    x2 = x + nearest_of(values[4] * reach)
+    y2 = y - nearest_of(values[5] * reach)
+    sweep = "0" if (x1 - x) * (y2 - y) - (y1 - y) * (x2 - x) < 0 else "1"
+    radius = hundredths(reach)
+    add_mark(drawn, "M" + pair(x1, y1) + "A" + radius + " " + radius + " 0 0 " + sweep + " " + pair(x2, y2), letters["of"])
+    out = nearest_of((values[2] + values[4]) * (reach + 1400) / 2)
+    rise = nearest_of((values[3] + values[5]) * (reach + 1400) / 2)
+    anchor = "start" if out > 800 else "end" if out < -800 else "middle"
+    add_word(drawn, x + out, y - rise + 400, anchor, letters["text"], letters["of"], "size")

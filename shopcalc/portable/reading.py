@@ -1,0 +1,501 @@
+"""Reads what a woodworker types: lengths, angles and slopes, counts.
+
+One grammar everywhere (page, command line, JSON). A reading is returned as
+`{"ok": True, "value": number}` or `{"ok": False, "message": text}`; nothing is raised.
+
+Arithmetic on bare numbers stays bare until the end, or until it meets a number with a unit: so
+`(31 1/4 - 3/8) / 2` halves a length and `2 * 4 5/8"` doubles one, and neither needs a rule of its own.
+
+`numbers` is the platform's arithmetic, `units` the length units as `{"mm": [5, 127], ...}` in inches.
+"""
+
+from shopcalc.portable.marks import (
+    DIGITS,
+    LETTERS,
+    SIGNS,
+    SPACES,
+    UNIT_MARKS,
+    UNIT_WORDS,
+    VULGAR,
+    VULGAR_VALUES,
+    characters,
+)
+from shopcalc.portable.snap import above, same
+from shopcalc.portable.turning import atand
+
+LONGEST_ENTRY = 80
+MOST_DIGITS = 9  # before or after the point: both runtimes hold such numbers exactly
+LARGEST_NUMBER = 1000000  # of anything on the way to an answer; doubles stay good far below a tick
+LONGEST_LENGTH = 1200  # inches: 100 ft
+
+BARE = 0  # a number with no unit yet
+LENGTH = 1
+RATIO = 2  # a length over a length: a plain number that can no longer become a length
+
+EXAMPLES = {
+    "length": "Type a length, such as 3 5/8.",
+    "angle": "Type an angle, such as 10 or 5 in 12.",
+    "count": "Type a whole number, such as 4.",
+}
+
+
+def read_length(text, shop, units, numbers):
+    """Read a length in inches. A bare number is inches, or mm in a metric shop. Never negative."""
+    state = begin(text, units, numbers, "length")
+    state["metric"] = shop["metric"]
+    return finish_length(state, parse_sum(state))
+
+
+def read_sum(text, shop, units, numbers):
+    """Read tape arithmetic: a length that may pass below zero on the way to its result."""
+    state = begin(text, units, numbers, "length")
+    state["metric"] = shop["metric"]
+    state["below_zero"] = True
+    return finish_length(state, parse_sum(state))
+
+
+def read_angle(text, units, numbers):
+    """Read an angle in degrees: `10`, `22 1/2`, `5 in 12`, `1:6` (rise:run) or `10%`."""
+    state = begin(text, units, numbers, "angle")
+    first = parse_sum(state)
+    if failed(state):
+        return refusal(state)
+    token = peek(state)
+    marked = state["marked"]
+    if token["kind"] == "end":
+        return {"ok": True, "value": first["x"]}
+    if marked:
+        fail(state, token["at"], "Nothing can follow the degrees.")
+        return refusal(state)
+    state["next"] += 1
+    if token["kind"] == "%":
+        slope = first["x"] / 100
+    elif token["kind"] == ":" or token["text"] == "in":
+        run = parse_sum(state)
+        if failed(state):
+            return refusal(state)
+        if state["marked"]:
+            fail(state, token["at"], "A slope has no degrees in it: write 5 in 12, or 22.6.")
+        elif same(run["x"], 0):
+            fail(state, token["at"], "The run of a slope cannot be zero.")
+        slope = first["x"] if failed(state) else first["x"] / run["x"]
+    else:
+        fail(state, token["at"], misplaced(token))
+        return refusal(state)
+    if peek(state)["kind"] != "end":
+        fail(state, peek(state)["at"], misplaced(peek(state)))
+    if failed(state):
+        return refusal(state)
+    return {"ok": True, "value": atand(slope, numbers)}
+
+
+def read_count(text, units, numbers):
+    """Read a whole number."""
+    state = begin(text, units, numbers, "count")
+    token = peek(state)
+    if not failed(state) and (token["kind"] != "number" or not token["whole"]):
+        fail(state, token["at"], "Type a whole number, such as 4.")
+    if not failed(state) and peek_after(state, 1)["kind"] != "end":
+        fail(state, token["at"], "Type one whole number and nothing else.")
+    if failed(state):
+        return refusal(state)
+    return {"ok": True, "value": numbers["ratio"](token["top"], 1)}
+
+
+def finish_length(state, value):
+    """The whole entry is read: give it its unit and check that it is a length."""
+    if not failed(state) and peek(state)["kind"] != "end":
+        fail(state, peek(state)["at"], misplaced(peek(state)))
+    if not failed(state) and value["sort"] == RATIO:
+        fail(state, 0, "A length divided by a length is a plain number, not a length.")
+    if failed(state):
+        return refusal(state)
+    inches = as_length(state, value)["x"]
+    if above(0, inches):
+        return {"ok": False, "message": "That comes to less than nothing."}
+    if above(inches, LONGEST_LENGTH):
+        return {"ok": False, "message": "That is longer than 100 feet."}
+    return {"ok": True, "value": inches}
+
+
+# The state of a reading: the tokens, the place in them, the first fault found.
+
+
+def begin(text, units, numbers, what):
+    """A state ready to parse `text` as `what`: length or angle."""
+    state = {
+        "units": units,
+        "numbers": numbers,
+        "what": what,
+        "metric": False,
+        "below_zero": what == "angle",
+        "marked": False,
+        "next": 0,
+        "tokens": [],
+        "fault": "",
+    }
+    chars = characters(text)
+    if len(chars) > LONGEST_ENTRY:
+        fail(state, 0, "That is too long: an entry has at most 80 characters.")
+    else:
+        tokenize(state, chars)
+    if len(state["tokens"]) == 0 and not failed(state):
+        fail(state, 0, EXAMPLES[what])
+    state["tokens"].append({"kind": "end", "text": "", "at": len(chars), "spaced": True})
+    return state
+
+
+def fail(state, at, message):
+    """Keep the first fault; what follows from it is noise."""
+    if len(state["fault"]) == 0:
+        state["fault"] = message
+
+
+def failed(state):
+    """Whether a fault was found."""
+    return len(state["fault"]) > 0
+
+
+def refusal(state):
+    """The fault as an answer."""
+    return {"ok": False, "message": state["fault"]}
+
+
+def peek(state):
+    """The next token."""
+    return state["tokens"][state["next"]]
+
+
+def peek_after(state, ahead):
+    """The token `ahead` places further on; the end stands behind itself."""
+    tokens = state["tokens"]
+    place = state["next"] + ahead
+    return tokens[place] if place < len(tokens) else tokens[len(tokens) - 1]
+
+
+def misplaced(token):
+    """What to say of a token that cannot stand where it stands."""
+    if token["kind"] == "end":
+        return "Something is missing at the end."
+    if token["kind"] == "number" or token["kind"] == "vulgar":
+        return "Two numbers stand side by side: put + or - between them."
+    if token["kind"] == "unit":
+        return "The unit \u201c" + token["text"] + "\u201d has no number before it."
+    return "\u201c" + token["text"] + "\u201d cannot stand there."
+
+
+# Characters to tokens.
+
+
+def tokenize(state, chars):
+    """Cut the entry into numbers, fractions, signs and units."""
+    at = 0
+    spaced = True
+    while at < len(chars) and not failed(state):
+        one = chars[at]
+        if one in SPACES:
+            spaced = True
+            at += 1
+            continue
+        start = at
+        if one in DIGITS or one == ".":
+            at = token_number(state, chars, at, spaced)
+        elif one in VULGAR:
+            top = VULGAR_VALUES[VULGAR.find(one)]
+            add_token(state, "vulgar", one, start, spaced)
+            last_token(state)["top"] = top[0]
+            last_token(state)["under"] = top[1]
+            at += 1
+        elif one == "'" and at + 1 < len(chars) and chars[at + 1] == "'":
+            add_token(state, "unit", "in", start, spaced)
+            at += 2
+        elif one in UNIT_MARKS:
+            add_token(state, "unit", UNIT_MARKS[one], start, spaced)
+            at += 1
+        elif one in SIGNS:
+            add_token(state, SIGNS[one], SIGNS[one], start, spaced)
+            at += 1
+        elif one in LETTERS:
+            at = token_word(state, chars, at, spaced)
+        else:
+            fail(state, at, unknown_character(one))
+        spaced = False
+
+
+def unknown_character(one):
+    """What to say of a character that no measurement has."""
+    if one == ",":
+        return "Write decimals with a point, not a comma."
+    return "I cannot read \u201c" + one + "\u201d in a measurement."
+
+
+def add_token(state, kind, text, at, spaced):
+    """Append a token."""
+    state["tokens"].append({"kind": kind, "text": text, "at": at, "spaced": spaced})
+
+
+def last_token(state):
+    """The token appended last."""
+    return state["tokens"][len(state["tokens"]) - 1]
+
+
+def token_number(state, chars, at, spaced):
+    """A run of digits with at most one point, kept as a whole number over a power of ten."""
+    start = at
+    top = 0
+    under = 1
+    before = 0
+    after = 0
+    whole = True
+    while at < len(chars) and (chars[at] in DIGITS or chars[at] == "."):
+        if chars[at] == ".":
+            if not whole:
+                fail(state, at, "A number has only one decimal point.")
+                return at
+            whole = False
+        else:
+            top = top * 10 + int(chars[at])
+            if whole:
+                before += 1
+            else:
+                after += 1
+                under = under * 10
+            if before > MOST_DIGITS or after > MOST_DIGITS:
+                fail(state, start, "That number has too many digits.")
+                return at
+        at += 1
+    if before + after == 0:
+        fail(state, start, "A point needs a digit beside it.")
+    add_token(state, "number", "", start, spaced)
+    last_token(state)["top"] = top
+    last_token(state)["under"] = under
+    last_token(state)["whole"] = whole
+    return at
+
+
+def token_word(state, chars, at, spaced):
+    """A run of letters: a unit, or nothing we know."""
+    start = at
+    word = ""
+    while at < len(chars) and chars[at] in LETTERS:
+        word = word + chars[at]
+        at += 1
+    plain = word.lower()
+    if plain not in UNIT_WORDS:
+        fail(state, start, "I do not know \u201c" + word + "\u201d: use in, ft, mm, cm or m.")
+        return at
+    add_token(state, "unit", UNIT_WORDS[plain], start, spaced)
+    if at < len(chars) and chars[at] == ".":
+        # "in." as carpenters write it; a digit behind the point would be a number of its own
+        if at + 1 >= len(chars) or chars[at + 1] not in DIGITS:
+            at += 1
+    return at
+
+
+# Tokens to a value: {"x": number, "sort": BARE, LENGTH or RATIO}.
+
+
+def parse_sum(state):
+    """sum := product (("+" | "-") product)*"""
+    left = parse_product(state)
+    while not failed(state) and (peek(state)["kind"] == "+" or peek(state)["kind"] == "-"):
+        sign = peek(state)
+        state["next"] += 1
+        right = parse_product(state)
+        if not failed(state):
+            left = add(state, left, right, sign)
+    return left
+
+
+def parse_product(state):
+    """product := factor (("*" | "/") factor)*"""
+    left = parse_factor(state)
+    while not failed(state) and (peek(state)["kind"] == "*" or peek(state)["kind"] == "/"):
+        sign = peek(state)
+        state["next"] += 1
+        right = parse_factor(state)
+        if not failed(state):
+            left = multiply(state, left, right) if sign["kind"] == "*" else divide(state, left, right, sign)
+    return left
+
+
+def parse_factor(state):
+    """factor := "(" sum ")" | quantity"""
+    token = peek(state)
+    if token["kind"] == "(":
+        state["next"] += 1
+        inner = parse_sum(state)
+        if not failed(state) and peek(state)["kind"] != ")":
+            fail(state, token["at"], "A bracket is opened and not closed.")
+        state["next"] += 1
+        return inner if failed(state) else with_unit(state, inner)
+    if token["kind"] == "-":
+        fail(state, token["at"], "A length cannot be negative." if state["what"] == "length" else "An angle cannot be negative.")
+        return bare(token["at"])
+    if token["kind"] == "number" or token["kind"] == "vulgar":
+        return parse_quantity(state)
+    fail(state, token["at"], misplaced(token))
+    return bare(0)
+
+
+def parse_quantity(state):
+    """quantity := mixed unit? | mixed "ft" mixed "in"?"""
+    first = with_unit(state, bare(parse_mixed(state)))
+    if failed(state) or first["sort"] != LENGTH or state["tokens"][state["next"] - 1]["text"] != "ft":
+        return first
+    token = peek(state)
+    if token["kind"] == "-" and not token["spaced"] and not peek_after(state, 1)["spaced"]:
+        # 6'-6" is six feet six; with spaces around the dash it is a subtraction
+        token = peek_after(state, 1)
+        if token["kind"] != "number" and token["kind"] != "vulgar":
+            return first
+        state["next"] += 1
+    if token["kind"] != "number" and token["kind"] != "vulgar":
+        return first
+    inches = parse_mixed(state)
+    if failed(state):
+        return first
+    token = peek(state)
+    if token["kind"] == "unit":
+        if token["text"] != "in":
+            fail(state, token["at"], "After feet come inches.")
+        state["next"] += 1
+    return {"x": first["x"] + inches, "sort": LENGTH}
+
+
+def with_unit(state, value):
+    """Take a unit that stands behind `value`, if one does."""
+    token = peek(state)
+    if token["kind"] != "unit":
+        return value
+    if state["what"] == "angle":
+        if token["text"] == "deg":
+            state["next"] += 1
+            state["marked"] = True
+        elif token["text"] != "in":
+            fail(state, token["at"], "An angle is in degrees, or a slope such as 5 in 12.")
+        return value
+    if token["text"] == "deg":
+        fail(state, token["at"], "This is a length: degrees do not belong in it.")
+        return value
+    state["next"] += 1
+    if value["sort"] != BARE:
+        fail(state, token["at"], "That already has a unit.")
+        return value
+    return limited(state, in_inches(state, value["x"], token["text"]), LENGTH)
+
+
+def in_inches(state, x, unit):
+    """`x` of a unit, in inches."""
+    factor = state["units"][unit]
+    return x * factor[0] / factor[1]
+
+
+def parse_mixed(state):
+    """mixed := decimal | fraction | whole (" " | "-")? fraction"""
+    numbers = state["numbers"]
+    token = peek(state)
+    state["next"] += 1
+    if token["kind"] == "vulgar":
+        return numbers["ratio"](token["top"], token["under"])
+    if not token["whole"]:
+        return numbers["ratio"](token["top"], token["under"])
+    if is_slash_fraction(state, 0):
+        state["next"] += 2
+        return fraction_of(state, token, state["tokens"][state["next"] - 1])
+    whole = numbers["ratio"](token["top"], 1)
+    after = peek(state)
+    joined = after["kind"] == "-" and not after["spaced"] and not peek_after(state, 1)["spaced"]
+    ahead = 1 if joined else 0
+    start = peek_after(state, ahead)
+    if start["kind"] == "vulgar":
+        state["next"] += ahead + 1
+        return whole + numbers["ratio"](start["top"], start["under"])
+    if start["kind"] != "number" or not start["whole"] or not is_slash_fraction(state, ahead + 1):
+        return whole
+    under = peek_after(state, ahead + 2)
+    if start["top"] >= under["top"] and under["top"] > 0:
+        if not joined:
+            fail(state, start["at"], "The fraction behind a whole number must be less than one.")
+        return whole
+    state["next"] += ahead + 3
+    return whole + fraction_of(state, start, under)
+
+
+def is_slash_fraction(state, ahead):
+    """Whether a slash and a whole number follow, with no space between: 5/8, not 5 / 8."""
+    slash = peek_after(state, ahead)
+    under = peek_after(state, ahead + 1)
+    if slash["kind"] != "/" or slash["spaced"] or under["kind"] != "number":
+        return False
+    return under["whole"] and not under["spaced"]
+
+
+def fraction_of(state, top, under):
+    """The fraction of two number tokens."""
+    if under["top"] == 0:
+        fail(state, under["at"], "A fraction cannot be over zero.")
+        return state["numbers"]["ratio"](0, 1)
+    return state["numbers"]["ratio"](top["top"], under["top"])
+
+
+def bare(x):
+    """A number with no unit."""
+    return {"x": x, "sort": BARE}
+
+
+def limited(state, x, sort):
+    """A value, unless it is too large to mean anything in a shop."""
+    if above(x, LARGEST_NUMBER) or above(0 - LARGEST_NUMBER, x):
+        fail(state, 0, "A number in there is too large.")
+    return {"x": x, "sort": sort}
+
+
+def as_length(state, value):
+    """`value` as a length: a bare number is in the shop's unit."""
+    if value["sort"] != BARE:
+        return value
+    unit = "mm" if state["metric"] else "in"
+    return {"x": in_inches(state, value["x"], unit), "sort": LENGTH}
+
+
+def add(state, left, right, sign):
+    """left + right or left - right."""
+    if left["sort"] != right["sort"]:
+        if left["sort"] == RATIO or right["sort"] == RATIO:
+            fail(state, sign["at"], "A length and a plain number cannot be added.")
+            return left
+        left = as_length(state, left)
+        right = as_length(state, right)
+    if sign["kind"] == "+":
+        return limited(state, left["x"] + right["x"], left["sort"])
+    out = left["x"] - right["x"]
+    if above(0, out) and not state["below_zero"]:
+        fail(state, sign["at"], "That subtraction goes below zero.")
+    return limited(state, out, left["sort"])
+
+
+def multiply(state, left, right):
+    """left * right; two lengths would be an area."""
+    if left["sort"] == LENGTH and right["sort"] == LENGTH:
+        fail(state, 0, "A length times a length is an area.")
+        return left
+    sort = LENGTH if left["sort"] == LENGTH or right["sort"] == LENGTH else BARE
+    if sort == BARE and (left["sort"] == RATIO or right["sort"] == RATIO):
+        sort = RATIO
+    return limited(state, left["x"] * right["x"], sort)
+
+
+def divide(state, left, right, sign):
+    """left / right; a plain number cannot be divided by a length."""
+    if same(right["x"], 0):
+        fail(state, sign["at"], "That divides by zero.")
+        return left
+    if right["sort"] == LENGTH:
+        if left["sort"] != LENGTH:
+            fail(state, sign["at"], "A plain number cannot be divided by a length.")
+        return limited(state, left["x"] / right["x"], RATIO)
+    sort = left["sort"]
+    if sort == BARE and right["sort"] == RATIO:
+        sort = RATIO
+    return limited(state, left["x"] / right["x"], sort)

@@ -1,0 +1,72 @@
+"""Puts values into sentences and into sums: `{fence}` becomes `17/32 in`."""
+
+from shopcalc.portable.snap import same
+from shopcalc.portable.writing import quoted
+
+
+def option_text(about, name, known):
+    """The option of a choice that is chosen."""
+    for declared in about["inputs"]:
+        if declared["name"] == name:
+            for place, option in enumerate(declared["options"]):
+                if same(place, known[name]):
+                    return option[1]
+    return ""
+
+
+def fill(text, bench, plain):
+    """`text` with every `{name}` filled by its value: as in a sentence, or `plain` as in a sum."""
+    out = ""
+    name = ""
+    inside = False
+    for one in text:
+        if one == "{":
+            inside = True
+            name = ""
+        elif one == "}":
+            inside = False
+            out = out + value_text(name, bench, plain)
+        elif inside:
+            name = name + one
+        else:
+            out = out + one
+    return out
+
+
+def value_text(name, bench, plain):
+    """One value inside a sentence or a sum."""
+    kind = bench["kinds"][name]
+    if kind == "choice":
+        return option_text(bench["about"], name, bench["known"])
+    written = bench["written"][name]
+    if plain:
+        return written["text"] if len(written["lean"]) == 0 else written["decimal"]
+    return quoted(written, kind, bench["shop"]["metric"])
+
+
+def spell(text):
+    """`text` with every `{a_name}` as the words `a name`."""
+    out = ""
+    for one in text:
+        if one == "_":
+            out = out + " "
+        elif one != "{" and one != "}":
+            out = out + one
+    return out
+
+
+def fill_known(text, bench):
+    """A message with its values; a value that a stop took away is left out as a dash."""
+    for name in quoted_names(text):
+        if name not in bench["known"]:
+            text = text.replace("{" + name + "}", "\u2014")
+    return fill(text, bench, False)
+
+
+def quoted_names(text):
+    """The names between braces."""
+    names = []
+    for part in text.split("{"):
+        if "}" in part:
+            names.append(part.split("}")[0])
+    return names

@@ -1,0 +1,66 @@
+"""A stretch of tape, drawn: the printed ticks, longer for halves than for quarters, and the mark.
+
+Everything is in hundredths of a drawing unit and whole, so that both runtimes draw the same line.
+"""
+
+from shopcalc.portable.snap import floor_of, nearest_of
+from shopcalc.portable.writing import fraction_text, millimetres, split_ticks
+
+WIDTH = 340
+# Drawing units to the inch for each division: finer tapes are drawn larger, so that a tick stays a tick.
+INCH_WIDE = {"8": 104, "16": 136, "32": 208, "64": 340, "128": 512}
+CENTIMETRE_WIDE = 68
+TICK_TALL = {"1": 46, "2": 36, "4": 29, "8": 23, "16": 18, "32": 14, "64": 11, "128": 8}
+
+
+def draw_tape(inches, division, metric, units):
+    """The stretch around `inches`: path of the ticks, numerals, where the mark stands, the nearest tick's name."""
+    if metric:
+        return stretch(millimetres(inches, units) / 10, 10, CENTIMETRE_WIDE, True)
+    return stretch(inches, division, INCH_WIDE[str(division)], False)
+
+
+def stretch(place, division, wide, metric):
+    """The stretch around `place`, in inches or centimetres of `wide` drawing units and `division` ticks each."""
+    nearest = nearest_of(place * division)
+    shown = WIDTH * division // wide
+    first = nearest - shown // 2
+    if first < 0:
+        first = 0
+    ticks = []
+    numerals = []
+    for step in range(shown + 1):
+        tick = first + step
+        x = step * wide * 100 // division
+        parts = split_ticks(tick, division)
+        tall = metric_tall(tick) if metric else TICK_TALL[str(parts["under"] if parts["top"] > 0 else 1)]
+        ticks.append("M" + hundredths(x) + " 0v" + str(tall))
+        if parts["top"] == 0 and tick > 0:
+            numerals.append({"x": hundredths(x), "text": str(tick) if metric else str(parts["whole"])})
+    mark = nearest_of((place * division - first) * wide * 100 / division)
+    return {
+        "ticks": "".join(ticks),
+        "numerals": numerals,
+        "mark": hundredths(mark),
+        "at_end": first == 0,
+        "nearest": str(nearest) + " mm" if metric else fraction_text(nearest, division),
+        "between": floor_of(place * division) != nearest or floor_of(0 - place * division) != 0 - nearest,
+    }
+
+
+def metric_tall(tick):
+    """The length of a millimetre tick: centimetres longest, then fives."""
+    if (tick // 10) * 10 == tick:
+        return 46
+    return 29 if (tick // 5) * 5 == tick else 16
+
+
+def hundredths(n):
+    """A count of hundredths, not negative, as a number for a drawing."""
+    whole = n // 100
+    rest = n - whole * 100
+    if rest == 0:
+        return str(whole)
+    if (rest // 10) * 10 == rest:
+        return str(whole) + "." + str(rest // 10)
+    return str(whole) + ("." if rest > 9 else ".0") + str(rest)

@@ -1,0 +1,146 @@
+"""Works a setup out: reads its entries, runs its program, and keeps only what can be.
+
+`about` is the setup as data (`shopcalc/describe.py`), `formulas` its printed functions by key.
+`known` maps names to values; a name that is absent is a value nobody gave or that cannot be.
+"""
+
+from shopcalc.portable.reading import read_angle, read_count, read_length, read_sum
+from shopcalc.portable.snap import above, same
+from shopcalc.portable.writing import quoted, write_value
+
+TAPES = ["8", "16", "32", "64", "128"]
+
+
+def read_shop(query):
+    """What the shop is set to: the tape's division, and whether bare numbers are mm."""
+    tape = query["tape"] if "tape" in query else ""
+    return {
+        "division": int(tape) if tape in TAPES else 32,
+        "metric": "units" in query and query["units"] == "mm",
+    }
+
+
+def read_entry(declared, text, shop, world):
+    """Read one input's text as a value, and hold it against the input's limits."""
+    kind = declared["kind"]
+    numbers = world["numbers"]
+    if kind == "choice" or kind == "division":
+        return read_choice(declared, text, numbers)
+    if kind == "length" and declared["signed"]:
+        got = read_sum(text, shop, world["units"], numbers)
+    elif kind == "length":
+        got = read_length(text, shop, world["units"], numbers)
+    elif kind == "angle":
+        got = read_angle(text, world["units"], numbers)
+    else:
+        got = read_count(text, world["units"], numbers)
+    if not got["ok"]:
+        return got
+    return within_limits(declared, got["value"], shop, world)
+
+
+def within_limits(declared, value, shop, world):
+    """A value that may stand, or the reason why it may not."""
+    if above(0, value):
+        return {"ok": False, "message": "This cannot be less than zero."}
+    if same(value, 0) and not declared["zero"]:
+        return {"ok": False, "message": "This cannot be zero."}
+    most = declared["most"]
+    if len(most) == 2:
+        limit = world["numbers"]["ratio"](most[0], most[1])
+        if above(value, limit):
+            written = write_value(limit, declared["kind"], 64, "down", shop["metric"], world["units"])
+            return {"ok": False, "message": "The most this can be is " + quoted(written, declared["kind"], shop["metric"]) + "."}
+    return {"ok": True, "value": value}
+
+
+def read_choice(declared, text, numbers):
+    """The place of the option among its like; of a tape's division, the division itself."""
+    for place, option in enumerate(declared["options"]):
+        if option[0] == text:
+            if declared["kind"] == "division":
+                return {"ok": True, "value": numbers["ratio"](int(text), 1)}
+            return {"ok": True, "value": numbers["ratio"](place, 1)}
+    names = [option[0] for option in declared["options"]]
+    return {"ok": False, "message": "Choose one of: " + ", ".join(names) + "."}
+
+
+def read_entries(about, query, shop, world):
+    """All entries: the texts as typed, the values read, and a message for each that cannot be read."""
+    texts = {}
+    values = {}
+    errors = {}
+    for declared in about["inputs"]:
+        name = declared["name"]
+        text = query[name] if name in query else declared["start"]
+        texts[name] = text
+        if declared["reading"] and is_blank(text):
+            continue
+        got = read_entry(declared, text, shop, world)
+        if got["ok"]:
+            values[name] = got["value"]
+        else:
+            errors[name] = got["message"]
+    return {"texts": texts, "values": values, "errors": errors}
+
+
+def is_blank(text):
+    """Whether an entry is empty but for plain spaces."""
+    for one in text:
+        if one != " ":
+            return False
+    return True
+
+
+def all_in(names, known):
+    """Whether every one of `names` has a value."""
+    for name in names:
+        if name not in known:
+            return False
+    return True
+
+
+def work_out(about, formulas, values, numbers):
+    """Run the setup's program over the values read.
+
+    Returns `known`, the values with every result that can be, and `raised`, the names of the checks that hold.
+    """
+    known = {}
+    for name in values:
+        known[name] = values[name]
+    raised = []
+    gone = []
+    for line in about["program"]:
+        if line[0] == "result":
+            work_result(about["results"][line[1]], formulas, known, gone, numbers)
+        else:
+            check = about["checks"][line[1]]
+            if all_in(check["needs"], known) and numbers["attempt"](formulas["check " + check["name"]], known, numbers) is True:
+                raised.append(check["name"])
+                for name in check["spoils"]:
+                    gone.append(name)
+                    if name in known:
+                        known.pop(name)
+    return {"known": known, "raised": [name for name in raised if still_true(about["checks"][name], known)]}
+
+
+def still_true(check, known):
+    """A stop stands; a caution about a value that a stop took away does not."""
+    return check["level"] == "stop" or len(check["spoils"]) > 0 or all_in(check["needs"], known)
+
+
+def work_result(result, formulas, known, gone, numbers):
+    """Work one result out into `known`, unless something it needs is missing or a check took it away."""
+    name = result["name"]
+    if name in gone:
+        return
+    if len(result["reading"]) > 0 and result["reading"] in known:
+        known[name] = known[result["reading"]]
+        return
+    if not all_in(result["needs"], known):
+        return
+    if len(result["when"]) > 0 and numbers["attempt"](formulas[result["when"]], known, numbers) is not True:
+        return
+    value = numbers["attempt"](formulas[name], known, numbers)
+    if value is not None:
+        known[name] = value

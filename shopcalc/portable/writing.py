@@ -1,0 +1,148 @@
+"""Writes measurements the way a tape is read: fractions with full and scant, feet, decimals, mm.
+
+Everything is done in whole numbers of the last place shown, so both runtimes write the same text.
+"""
+
+from shopcalc.portable.snap import above, ceiling_of, floor_of, nearest_of
+
+DIVISIONS = [8, 16, 32, 64, 128]
+MINUS = "\u2212"
+
+
+def round_to(x, division, direction):
+    """`x` in whole ticks of 1/division: "nearest", "down" or "up"."""
+    if direction == "down":
+        return floor_of(x * division)
+    if direction == "up":
+        return ceiling_of(x * division)
+    return nearest_of(x * division)
+
+
+def split_ticks(ticks, division):
+    """Whole inches and the reduced fraction of a count of ticks, not negative."""
+    whole = ticks // division
+    top = ticks - whole * division
+    under = division
+    while top > 0 and halvable(top) and halvable(under):
+        top = top // 2
+        under = under // 2
+    return {"whole": whole, "top": top, "under": under}
+
+
+def halvable(n):
+    """Whether a whole number is even."""
+    return (n // 2) * 2 == n
+
+
+def fraction_text(ticks, division):
+    """A count of ticks as `3 5/8`."""
+    parts = split_ticks(ticks, division)
+    if parts["top"] == 0:
+        return str(parts["whole"])
+    fraction = str(parts["top"]) + "/" + str(parts["under"])
+    return fraction if parts["whole"] == 0 else str(parts["whole"]) + " " + fraction
+
+
+def decimal_text(x, places, trimmed):
+    """`x` with `places` decimals; `trimmed` drops zeros at the end."""
+    size = 0 - x if above(0, x) else x
+    scale = 10**places
+    units = nearest_of(size * scale)
+    whole = units // scale
+    rest = str(units - whole * scale)
+    while len(rest) < places:
+        rest = "0" + rest
+    if trimmed:
+        while len(rest) > 0 and rest[len(rest) - 1] == "0":
+            rest = rest[0 : len(rest) - 1]
+    out = str(whole) if places == 0 or len(rest) == 0 else str(whole) + "." + rest
+    return MINUS + out if above(0, x) and units > 0 else out
+
+
+def millimetres(x, units):
+    """`x` inches in millimetres."""
+    factor = units["mm"]
+    return x * factor[1] / factor[0]
+
+
+def lean_of(x, ticks, division):
+    """What rounding did: the true value is a little `full` or `scant` of the tick, by how much.
+
+    Half a thousandth or less is nothing a hand can set, and goes without a word.
+    """
+    off = x * division - ticks  # in ticks
+    thousandths = nearest_of((0 - off if above(0, off) else off) * 1000 / division)
+    if thousandths == 0:
+        return {"word": "", "amount": ""}
+    return {
+        "word": "full" if above(off, 0) else "scant",
+        "amount": decimal_text(0 - off / division if above(0, off) else off / division, 3, False),
+    }
+
+
+def write_length(x, division, direction, metric, units):
+    """A length as display texts; negative lengths carry a true minus sign.
+
+    `text` is the fraction (or mm in a metric shop) with full or scant; `bare` is without.
+    """
+    negative = above(0, x)
+    size = 0 - x if negative else x
+    ticks = round_to(size, division, direction)
+    parts = split_ticks(ticks, division)
+    lean = lean_of(size, ticks, division)
+    sign = MINUS if negative and (ticks > 0 or len(lean["word"]) > 0) else ""
+    bare = sign + fraction_text(ticks, division)
+    mm = decimal_text(millimetres(x, units), 1, False)
+    if metric:
+        lean = {"word": "", "amount": ""}
+        bare = mm + " mm"
+    return {
+        "text": bare if len(lean["word"]) == 0 else bare + " " + lean["word"],
+        "bare": bare,
+        "sign": sign,
+        "whole": str(parts["whole"]) if parts["whole"] > 0 or parts["top"] == 0 else "",
+        "top": str(parts["top"]) if parts["top"] > 0 else "",
+        "under": str(parts["under"]),
+        "lean": lean["word"],
+        "amount": lean["amount"],
+        "decimal": decimal_text(x, 3, False),
+        "mm": mm,
+        "feet": feet_text(size, division, direction),
+        "ticks": ticks,
+    }
+
+
+def feet_text(x, division, direction):
+    """A length of a foot or more as `6 ft 6 1/2 in`; nothing below a foot."""
+    ticks = round_to(x, division, direction)
+    foot = 12 * division
+    feet = ticks // foot
+    if feet == 0:
+        return ""
+    rest = ticks - feet * foot
+    return str(feet) + " ft" if rest == 0 else str(feet) + " ft " + fraction_text(rest, division) + " in"
+
+
+def write_value(x, kind, division, direction, metric, units):
+    """Any value as `{"text", "decimal", "mm"}` and, for a length, the parts of its fraction."""
+    if kind == "length":
+        return write_length(x, division, direction, metric, units)
+    if kind == "angle":
+        return plain_value(decimal_text(x, 2, True) + "\u00b0")
+    if kind == "percent":
+        return plain_value(decimal_text(x, 1, True) + "%")
+    if kind == "count" or kind == "division":
+        return plain_value(decimal_text(x, 0, False))
+    return plain_value(decimal_text(x, 3, True))
+
+
+def plain_value(text):
+    """A value that has no fraction on the tape."""
+    return {"text": text, "bare": text, "sign": "", "whole": "", "top": "", "under": "", "lean": "", "amount": ""}
+
+
+def quoted(written, kind, metric):
+    """A value inside a sentence: a length says its unit."""
+    if kind != "length" or metric:
+        return written["text"]
+    return written["bare"] + " in" if written["lean"] == "" else written["bare"] + " in " + written["lean"]

@@ -1,0 +1,43 @@
+"""The usual cautions, by machine, in short words.
+
+Common practice as machine makers' manuals and shop courses teach it. Where a public rule says the same it is
+named in a comment; none of it replaces the manual of the machine at hand or the local rules.
+"""
+
+CAUTIONS = {
+    "table saw": [
+        "Guard and riving knife on; back on again after any cut that needs them off.",  # 29 CFR 1910.213(c)(1), (c)(2)
+        "Fence locked and parallel to the blade before the motor starts.",  # 29 CFR 1910.213(a)(6)
+        "Unplug or switch off at the wall before hands go near the blade.",
+        "Eye and ear protection. Nothing loose near the blade.",
+        "Push block or push stick for the end of every narrow piece. Stand out of line with the blade.",
+    ],
+    "non-through cut": [
+        # Cal. Code Regs. Title 8 section 4296(a) asks for feather boards or jigs where the guard cannot be used
+        "A cut that does not go through needs the guard off: hold the work down and in with feather boards.",
+    ],
+    "dado head": [
+        "A dado head beside the fence wants a sacrificial fence, so that the cutter never meets the metal one.",
+        "Let a dado head stop by itself; never brake it with wood.",
+    ],
+    "crosscut beside a fence": [
+        "Never let an offcut be trapped between blade and fence: the gauge block ends well before the blade.",
+        "Hold the work against the mitre gauge until the blade is clear of it.",
+    ],
+    "tenon jig": [
+        "Upright work belongs in a jig that runs on the fence, clamped, with both hands clear above the blade.",
+    ],
+    "tilted blade": [
+        "With the blade tilted toward the fence an offcut can wedge: put the fence on the other side, or the tilt away from it.",
+        "Turn the blade by hand through the throat plate once after every change of tilt.",
+    ],
+    "small pieces": [
+        "Nothing shorter than the distance from your hand to the blade: cut small parts from a long piece.",
+    ],
+    "on the roof": [
+        "Ladder tied, sheet and board work never alone in wind. Structure, loads and fixings: local code and licensed practice.",
+    ],
+    "bench": [
+        "A number is checked on scrap before it is cut in the work.",
+    ],
+}

@@ -1,0 +1,90 @@
+"""One angle in every way it is named and set: degrees, slope, percent, saw tilt, bevel gauge."""
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import area, dimension, turn
+from shopcalc.terms import atand, cosd, degrees, inches, pick, sind, smaller, tand
+
+setup = Setup(
+    slug="angle",
+    title="Angle and slope",
+    stand="at the desk",
+    job="Degrees, rise in 12, ratio and percent of one angle, the tilt a saw wants, and a bevel gauge set without a protractor.",
+    machines=("table saw", "tilted blade"),
+)
+
+# What is measured
+
+angle = setup.angle(
+    "angle",
+    "Angle or slope",
+    "5 in 12",
+    "From level, or from a square cut: 22 1/2, 5 in 12, 1:6 (rise to run) or 10%.",
+    zero=True,
+)
+base = setup.length("base", "Base for the bevel gauge", "12", "How far along the edge of a board the gauge is laid; longer is more exact.")
+
+# What to set
+
+complement = setup.size("complement", "The rest of a right angle", degrees(90) - angle, kind="angle")
+saw_tilt = setup.setting("saw_tilt", "Saw tilt", smaller(angle, complement), kind="angle")
+gauge_rise = setup.setting("gauge_rise", "Gauge rise over the base", base * tand(angle))
+
+# The same angle in other words
+
+in_degrees = setup.size("degrees", "Degrees", angle, kind="angle")
+rise_in_12 = setup.size("rise_in_12", "Rise in a run of 12 in", inches(12) * tand(angle))
+ratio = setup.size("ratio", "Run for a rise of 1", 1 / tand(angle), kind="number")
+percent = setup.size("percent", "Percent", 100 * tand(angle), kind="percent")
+
+# What can go wrong
+
+setup.stop(
+    "upright",
+    angle >= degrees(90),
+    "A right angle has no run: there is no slope to give and no gauge to set. A square cut is the saw's zero.",
+    change=angle,
+    spoils=(gauge_rise, rise_in_12, ratio, percent),
+)
+setup.stop("level", angle <= 0, "Level has no rise: no run belongs to a rise of 1.", change=angle, spoils=(ratio,))
+setup.note(
+    "complement_set",
+    angle > degrees(45),
+    "A saw tilts 45\u00b0 at most: set {saw_tilt}, the rest of the right angle, and turn the work so that the other face lies on the table.",
+    change=angle,
+    source=NO_SOURCE,
+)
+
+# The trial cut
+
+measured_rise = setup.reading(
+    "measured_rise", "Rise as it measures", "Cut a scrap, lay it on the edge of a board, and measure the rise at the end of the base."
+)
+tilt_move = setup.correction(
+    "tilt_move",
+    "Tilt",
+    pick((angle - atand(measured_rise / base), angle <= degrees(45)), otherwise=atand(measured_rise / base) - angle),
+    more="Tilt the blade {size} more.",
+    less="Tilt the blade {size} less.",
+    kind="angle",
+)
+angle_as_cut = setup.after("angle_as_cut", "Angle as cut", atand(measured_rise / base), kind="angle")
+setup.trial("Bevel a scrap at the tilt. Lay the bevel along the edge of a board and measure its rise at {base} from the corner.")
+
+# At the machine
+
+setup.step("Set the bevel gauge: from a straight edge measure {base} along and {gauge_rise} square to it, and draw the line through both.")
+setup.step("Tilt the blade to {saw_tilt} and hold the gauge against it, between two teeth, to check the scale.")
+setup.step("Bevel a scrap, measure it, correct the tilt.")
+
+# The picture
+
+setup.picture(
+    "The angle as a triangle: base, rise, and the angle between base and slope.",
+    area("wood", (0, 0), (base, 0), (base, gauge_rise)),
+    dimension(base, (0, 0), (base, 0), "below"),
+    dimension(gauge_rise, (base, 0), (base, gauge_rise), "right"),
+    turn(in_degrees, (0, 0), (1, 0), (cosd(angle), sind(angle)), row=2),
+)
+
+setup.source("Geometry of the right triangle: rise = run \u00d7 tan(angle).")
+setup.source("A saw that tilts 45\u00b0 at most: " + NO_SOURCE + "; look at your own.")

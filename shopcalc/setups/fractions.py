@@ -1,0 +1,47 @@
+"""Tape arithmetic and conversion: any sum of measurements, in the fraction of any tape."""
+
+from shopcalc.declare import Setup
+from shopcalc.drawing import box, label, line
+from shopcalc.terms import inches, number, whole_above, whole_below
+
+setup = Setup(
+    slug="fractions",
+    title="Tape arithmetic",
+    stand="at the desk",
+    job="Add, take away, double and divide measurements as they stand on the tape, and read the answer on any tape, in decimals and in mm.",
+    machines=("bench",),
+)
+
+# What is measured
+
+entry = setup.tape_sum(
+    "entry", "Measurement or sum", "(31 1/4 - 3/8) / 2", "Fractions, feet, decimals, mm: 3 5/8, 6' 6-1/2\", 92.1 mm, with + \u2212 \u00d7 / and brackets."
+)
+nearest = setup.division("nearest", "To the nearest", "64", "The finest tick on the tape or rule that the answer will be read on.")
+
+# What follows
+
+length = setup.setting("length", "On the tape", entry, division="nearest")
+below = setup.size("below", "The mark below", whole_below(entry / inches(1) * nearest) / nearest * inches(1), rounding="down", division="nearest")
+above = setup.size("above", "The mark above", whole_above(entry / inches(1) * nearest) / nearest * inches(1), rounding="up", division="nearest")
+
+setup.note("on_the_mark", above <= below, "It falls on a mark of this tape: nothing is rounded.", change=entry)
+
+setup.step("Hook the tape, find {below} and {above}; the true place is between them.", when=above > below)
+setup.step("Hook the tape and mark {length}.", when=above <= below)
+
+# The picture: one tick's width each side of the place, magnified
+
+_tick = inches(1) / nearest
+setup.picture(
+    "The place between its neighbours on the tape, magnified.",
+    box("wood", entry - _tick, 0, 2 * _tick, _tick * number("1/2")),
+    line("edge", (below, 0), (below, _tick * number("1/2"))),
+    line("edge", (above, 0), (above, _tick * number("1/2"))),
+    line("face", (entry, 0), (entry, _tick * number("2/3"))),
+    label("{below}", (below, 0), "below", when=above > below),
+    label("{above}", (above, 0), "below", when=above > below),
+    label("{length}", (entry, _tick * number("2/3")), "above"),
+)
+
+setup.source("1 in = 25.4 mm exactly, since 1 July 1959: addendum (1960) to NBS Circular 572.")

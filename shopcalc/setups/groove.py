@@ -1,0 +1,150 @@
+"""A centred groove, cut in two passes by turning the piece end for end at one fence setting."""
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import area, box, dimension, label, line
+from shopcalc.terms import inches, larger, number, pick, smaller
+
+setup = Setup(
+    slug="groove",
+    title="Centred groove",
+    stand="at the saw",
+    job="A groove in the middle of an edge: two passes at one fence setting, the piece turned end for end between them.",
+    machines=("table saw", "non-through cut", "dado head"),
+)
+
+# What is measured
+
+stock = setup.length(
+    "stock", "Stock thickness", "1 3/8", "Calipers across the piece as it came off the planer, not the size it was sold as."
+)
+groove_width = setup.length(
+    "groove_width", "Groove width", "3/8", "The width wanted: the panel's edge, or the pane with its play, by calipers."
+)
+groove_depth = setup.length("groove_depth", "Groove depth", "1/2", "From the edge to the bottom of the groove.")
+cutter = setup.length(
+    "cutter", "Cutter width", "1/4", "The kerf it really cuts: run it once in scrap and put the inside jaws in the slot."
+)
+
+# What to set
+
+fence = setup.setting("fence", "Fence to near side of cutter", (stock - groove_width) / 2)
+blade_height = setup.setting("blade_height", "Cutter height", groove_depth)
+rib = setup.size("rib", "Rib left in the middle", larger(groove_width - 2 * cutter, 0))
+rib_fence = setup.setting(
+    "rib_fence",
+    "Fence once more, to clear the rib",
+    smaller(fence + cutter, (stock - cutter) / 2),
+    when=groove_width > 2 * cutter,
+)
+cheek = setup.size("cheek", "Cheek left each side", fence)
+passes = setup.size("passes", "Passes at the first setting", pick((2, groove_width > cutter), otherwise=1), kind="count")
+
+# What can go wrong
+
+setup.stop(
+    "cutter_too_wide",
+    cutter > groove_width,
+    "The cutter, {cutter}, is wider than the groove, {groove_width}.",
+    change=cutter,
+)
+setup.stop(
+    "no_cheeks",
+    groove_width >= stock,
+    "A groove of {groove_width} leaves nothing of a piece {stock} thick.",
+    change=groove_width,
+)
+setup.caution(
+    "thin_cheek",
+    cheek < inches("1/4"),
+    "Cheeks of {cheek} are thinner than 1/4 in: they split when the panel swells or the rail is knocked home.",
+    change=groove_width,
+)
+setup.caution(
+    "narrow_groove",
+    groove_width < stock / 4,
+    "The groove is narrower than a quarter of the stock, {stock}.",
+    change=groove_width,
+)
+setup.caution(
+    "wide_groove",
+    groove_width > stock / 2,
+    "The groove is wider than half of the stock, {stock}.",
+    change=groove_width,
+)
+setup.caution(
+    "narrow_cutter",
+    groove_width > 4 * cutter,
+    "A rib of {rib} is wider than two passes of this cutter: use a wider one, or move the fence by less than {cutter} at a time.",
+    change=cutter,
+    source="",
+)
+
+# The trial cut
+
+measured_groove = setup.reading(
+    "measured_groove", "Groove as it measures", "Inside jaws of the calipers in the trial groove, near the middle of its length."
+)
+fence_move = setup.correction(
+    "fence_move",
+    "Fence",
+    (measured_groove - groove_width) / 2,
+    more="Too wide: move the fence {size} away from the cutter.",
+    less="Too narrow: move the fence {size} toward the cutter.",
+)
+cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2)
+setup.caution(
+    "reading_far_off",
+    abs(measured_groove - groove_width) > inches("1/8"),
+    "The reading is more than 1/8 in from the groove wanted: measure again before the fence is moved.",
+    change=measured_groove,
+    source="",
+)
+setup.trial(
+    "Plane a scrap together with the stock. Cut both passes in it, end for end. Measure the width of the groove and write it below: "
+    "half of what it is off goes on the fence, because both sides move."
+)
+
+# At the machine
+
+setup.step("Mill every piece that gets this groove together, to one thickness of {stock}: at a fixed fence the groove grows one for one with it.")
+setup.step("Mark one face of every piece as the reference face.")
+setup.step("Raise the cutter {blade_height} above the table.")
+setup.step("Set the fence {fence} from the near side of the cutter, teeth that lean toward the fence.")
+setup.step("Cut the scrap with its reference face against the fence, turn it end for end, and cut again. Measure.", when=groove_width > cutter)
+setup.step("The cutter is as wide as the groove: one pass. Turn the scrap end for end anyway; if the cutter takes more, the fence is not centred.", when=groove_width <= cutter)
+setup.step("First pass on every piece, reference face against the fence.")
+setup.step("Turn each piece end for end, the other face against the fence, and run them all again.", when=groove_width > cutter)
+setup.step("Move the fence to {rib_fence} and run both ways once more to clear the rib of {rib}.")
+
+# The picture: the piece stands on its edge, seen from its end
+
+_tall = larger(3 * groove_depth, stock)
+setup.picture(
+    "The piece on edge, seen from its end: fence at the left, the groove with the first pass shown by the cutter, waste hatched.",
+    box("table", -stock / 2, -stock / 8, 2 * stock, stock / 8),
+    box("fence", -stock / 3, 0, stock / 3, _tall * number("4/5")),
+    area(
+        "end-grain",
+        (0, 0),
+        (fence, 0),
+        (fence, groove_depth),
+        (fence + groove_width, groove_depth),
+        (fence + groove_width, 0),
+        (stock, 0),
+        (stock, _tall),
+        (0, _tall),
+    ),
+    box("waste", fence, 0, groove_width, groove_depth),
+    box("blade", fence, -stock / 8, cutter, groove_depth + stock / 8),
+    line("face", (0, 0), (0, _tall)),
+    dimension(stock, (0, _tall), (stock, _tall), "above"),
+    dimension(fence, (0, 0), (fence, 0), "below"),
+    dimension(groove_width, (fence, 0), (fence + groove_width, 0), "below", row=2),
+    dimension(groove_depth, (stock, 0), (stock, groove_depth), "right"),
+    label("fence", (-stock / 6, _tall / 2)),
+)
+
+setup.source("Geometry: two cuts that mirror each other about the middle of the stock leave equal cheeks of (stock \u2212 groove) / 2.")
+setup.source("Cheeks of 1/4 in or more, and a groove of a quarter to a half of the stock: " + NO_SOURCE + ".")
+
+setup.onward("tenon", "The tenon for this groove", stock=stock, groove_width=(measured_groove, groove_width), groove_depth=groove_depth)

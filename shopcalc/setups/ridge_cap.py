@@ -1,0 +1,160 @@
+"""Two boards over a peak, each covering the same; the second is ripped narrower where they lap."""
+
+from sympy import And
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import area, slant, turn
+from shopcalc.terms import cosd, degrees, larger, pick, sind
+
+setup = Setup(
+    slug="ridge-cap",
+    title="Ridge cap",
+    stand="on the building",
+    job="Two boards over a peak that cover the same on each side: how wide to rip each, and the bevel where they meet.",
+    machines=("table saw", "tilted blade", "on the roof"),
+)
+
+# What is measured
+
+pitch_left = setup.angle("pitch_left", "Pitch, left", "30", "The left roof from level: degrees, or a slope such as 7 in 12.")
+pitch_right = setup.angle("pitch_right", "Pitch, right", "30", "The right roof from level; the same as the left unless the peak is lopsided.")
+thickness = setup.length("thickness", "Board thickness", "3/4", "Calipers across the boards as they are, both the same.")
+cover = setup.length("cover", "Cover each side", "4", "Along the outside of the cap, from the peak down to its lower edge.")
+joint = setup.choice(
+    "joint",
+    "Joint at the peak",
+    "Lapped: one board runs over the edge of the other. Mitred: both meet at the peak.",
+    lapped="lapped: wide board over narrow",
+    mitred="mitred: both alike",
+)
+kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts.")
+board_width = setup.length("board_width", "Board on hand, width", "9 1/4", "The narrowest place of the board both pieces are to come from.")
+
+# What follows from the peak
+
+inside_angle = setup.size("inside_angle", "Angle between the boards", degrees(180) - pitch_left - pitch_right, kind="angle")
+_lapped = joint.is_("lapped")
+_cot = cosd(inside_angle) / sind(inside_angle)
+_cot_half = cosd(inside_angle / 2) / sind(inside_angle / 2)
+
+wide_outside = setup.size("wide_outside", "Wide board, outside face", cover)
+wide_inside = setup.size(
+    "wide_inside", "Wide board, inside face", pick((cover - thickness * _cot, _lapped), otherwise=cover - thickness * _cot_half)
+)
+narrow_outside = setup.size("narrow_outside", "Narrow board, outside face", pick((cover - thickness / sind(inside_angle), _lapped), otherwise=cover))
+narrow_inside = setup.size(
+    "narrow_inside",
+    "Narrow board, inside face",
+    pick((cover - thickness * (1 + cosd(inside_angle)) / sind(inside_angle), _lapped), otherwise=cover - thickness * _cot_half),
+)
+
+# What to set
+
+wide_rip = setup.setting("wide_rip", "Rip the wide board", larger(wide_outside, wide_inside))
+narrow_rip = setup.setting("narrow_rip", "Rip the narrow board", larger(narrow_outside, narrow_inside))
+edge_bevel = setup.setting(
+    "edge_bevel", "Bevel at the peak", pick((abs(degrees(90) - inside_angle), _lapped), otherwise=degrees(90) - inside_angle / 2), kind="angle"
+)
+difference = setup.size("difference", "Narrow board narrower by", wide_rip - narrow_rip)
+board_needed = setup.size("board_needed", "Width for both, with the kerf", wide_rip + narrow_rip + kerf, rounding="up")
+
+# What can go wrong
+
+setup.stop("no_run", pitch_left + pitch_right >= degrees(180), "Two upright roofs have no peak.", change=pitch_left)
+setup.stop(
+    "cover_too_small",
+    larger(-wide_inside, -narrow_outside, -narrow_inside) >= 0,
+    "A cover of {cover} is used up by the joint of boards {thickness} thick at this peak: nothing is left of a face.",
+    change=cover,
+)
+setup.caution(
+    "steep_bevel",
+    And(edge_bevel > degrees(45), _lapped),
+    "A bevel of {edge_bevel} is more than a saw tilts: use the mitred joint.",
+    change=pitch_left,
+)
+setup.caution(
+    "steep_mitre",
+    And(edge_bevel > degrees(45), joint.is_("mitred")),
+    "A bevel of {edge_bevel} is more than a saw tilts: run it with the board on edge against a tall fence, or plane it.",
+    change=pitch_left,
+)
+setup.caution(
+    "board_too_narrow",
+    board_needed > board_width,
+    "Both need {board_needed} and the board is {board_width} wide: take them from two boards.",
+    change=board_width,
+    source="",
+)
+setup.note(
+    "square_peak",
+    And(edge_bevel <= 0, _lapped),
+    "A square peak: no bevel, and the narrow board is the cover less one thickness.",
+    change=pitch_left,
+)
+
+# The trial cut
+
+measured_bevel = setup.reading("measured_bevel", "Bevel as it measures", "Protractor or bevel gauge on the scrap, from a square edge.", kind="angle")
+tilt_move = setup.correction(
+    "tilt_move",
+    "Tilt",
+    edge_bevel - measured_bevel,
+    more="Tilt the blade {size} more.",
+    less="Tilt the blade {size} less.",
+    kind="angle",
+)
+setup.trial("Bevel two short scraps of the boards and hold them together over the peak, or over a pattern of it: the joint closes along its whole face when the bevel is right.")
+
+# At the machine
+
+setup.step("Joint one edge of the board, and look over both ends for nails and checks.")
+setup.step("Blade square: rip the wide board {wide_rip}, then the narrow one {narrow_rip}. Mark which is which, and the outside face of each.")
+setup.step("Tilt the blade {edge_bevel} and try it on scrap.", when=edge_bevel > 0)
+setup.step(
+    "Bevel the peak edge of both boards so that the inside face keeps its whole width and the outside face comes out narrower: {wide_outside} and {narrow_outside}.",
+    when=wide_inside > wide_outside,
+)
+setup.step(
+    "Bevel the peak edge of both boards so that the outside face keeps its whole width and the inside face comes out narrower: {wide_inside} and {narrow_inside}.",
+    when=wide_inside < wide_outside,
+)
+setup.step("Check the cover on a scrap of roof: {cover} from the peak to the lower edge on both sides.")
+setup.step("Fasten the narrow board first, its edge bedded in sealant; then the wide board over its edge.", when=_lapped)
+setup.step("Bed the joint in sealant and fasten both boards together along the peak.", when=joint.is_("mitred"))
+
+# The picture: the cap seen from the gable
+
+_left = (-cosd(pitch_left), -sind(pitch_left))
+_right = (cosd(pitch_right), -sind(pitch_right))
+_under_left = (sind(pitch_left), -cosd(pitch_left))
+_under_right = (-sind(pitch_right), -cosd(pitch_right))
+
+
+def _on_left(along, under=0):  # type: ignore[no-untyped-def]
+    """A point of the left board: so far down its slope, so far under its outside face."""
+    return (_left[0] * along + _under_left[0] * under, _left[1] * along + _under_left[1] * under)
+
+
+def _on_right(along, under=0):  # type: ignore[no-untyped-def]
+    """A point of the right board."""
+    return (_right[0] * along + _under_right[0] * under, _right[1] * along + _under_right[1] * under)
+
+
+setup.picture(
+    "The cap seen from the gable: the wide board at the left, the narrow one at the right, outside faces measured.",
+    area("end-grain", _on_left(0), _on_left(cover), _on_left(cover, thickness), _on_left(cover - wide_inside, thickness)),
+    area(
+        "end-grain",
+        _on_right(cover - narrow_outside),
+        _on_right(cover),
+        _on_right(cover, thickness),
+        _on_right(cover - narrow_inside, thickness),
+    ),
+    slant(wide_outside, _on_left(0), _on_left(cover), (-_under_left[0], -_under_left[1])),
+    slant(narrow_outside, _on_right(cover - narrow_outside), _on_right(cover), (-_under_right[0], -_under_right[1])),
+    turn(inside_angle, (0, 0), _left, _right, row=3),
+)
+
+setup.source("Geometry of two slabs of one thickness that meet at the inside angle 180\u00b0 \u2212 left pitch \u2212 right pitch.")
+setup.source("Saw tilt of 45\u00b0 at most: " + NO_SOURCE + ".")

@@ -1,0 +1,163 @@
+"""A stub tenon for a groove: the shoulders are cut first, then the cheeks to meet them."""
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import area, box, dimension, label, line
+from shopcalc.terms import inches, larger, number
+
+setup = Setup(
+    slug="tenon",
+    title="Stub tenon",
+    stand="at the saw",
+    job="A short tenon that fills a groove: shoulders first with the piece flat, then the cheeks with the piece on end.",
+    machines=("table saw", "non-through cut", "crosscut beside a fence", "tenon jig", "small pieces"),
+)
+
+# What is measured
+
+stock = setup.length("stock", "Stock thickness", "1 3/8", "Calipers across the rail near its end, as it came off the planer.")
+groove_width = setup.length(
+    "groove_width", "Groove width", "3/8", "Inside jaws of the calipers in the groove that was cut, not the width that was planned."
+)
+fit = setup.length(
+    "fit", "Play in the groove", "0.006", "All of it, both cheeks together: about one sheet of paper a side. Nothing makes it a press fit.", zero=True
+)
+groove_depth = setup.length("groove_depth", "Groove depth", "1/2", "The depth rod of the calipers from the edge to the bottom, at the shallowest place.")
+end_play = setup.length(
+    "end_play", "Short of the bottom", "1/32", "Room left at the bottom of the groove for glue, so that the shoulder closes first.", zero=True
+)
+kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts: run a scrap and put the inside jaws in it.")
+gauge_block = setup.length(
+    "gauge_block", "Gauge block", "1", "Calipers across the block clamped to the fence, well before the blade, that the end of the rail is set against."
+)
+
+# What to set, in the order it is set
+
+tenon_thickness = setup.size("tenon_thickness", "Tenon thickness", groove_width - fit)
+tenon_length = setup.size("tenon_length", "Tenon length", groove_depth - end_play, rounding="down")
+shoulder_height = setup.setting("shoulder_height", "Blade height for the shoulder", (stock - tenon_thickness) / 2)
+fence_to_blade = setup.setting("fence_to_blade", "Fence to near side of blade", gauge_block + tenon_length - kerf)
+cheek_height = setup.setting("cheek_height", "Blade height for the cheek", tenon_length)
+jig_to_blade = setup.setting("jig_to_blade", "Jig face to near side of blade", (stock + tenon_thickness) / 2)
+
+# What can go wrong
+
+setup.stop("no_tenon", fit >= groove_width, "A play of {fit} leaves no tenon in a groove of {groove_width}.", change=fit)
+setup.stop("no_length", end_play >= groove_depth, "Stopping {end_play} short of the bottom leaves no tenon in a groove {groove_depth} deep.", change=end_play)
+setup.stop("no_shoulder", groove_width - fit >= stock, "The tenon is as thick as the rail, {stock}: there is no shoulder to cut.", change=groove_width)
+setup.stop(
+    "fence_in_blade",
+    gauge_block + groove_depth - end_play <= kerf,
+    "Block and tenon together are no more than the kerf of {kerf}: the blade would stand in the fence.",
+    change=gauge_block,
+)
+setup.caution(
+    "thin_tenon",
+    tenon_thickness < inches("1/4"),
+    "A tenon of {tenon_thickness} is thinner than 1/4 in: it breaks before the glue does.",
+    change=groove_width,
+)
+setup.caution(
+    "thin_cheek",
+    shoulder_height < inches("1/4"),
+    "The cheeks of the groove are thinner than 1/4 in: they split when the rail is knocked home.",
+    change=groove_width,
+)
+setup.caution(
+    "short_block",
+    gauge_block < inches("3/4"),
+    "A gauge block of {gauge_block} leaves little room beside the blade: an offcut can wedge there. Use a thicker one.",
+    change=gauge_block,
+)
+setup.note("press_fit", fit <= 0, "No play at all is a press fit, and glue swells it: leave a few thousandths.", change=fit, source=NO_SOURCE)
+
+# The trial cut
+
+measured_tenon = setup.reading("measured_tenon", "Trial tenon as it measures", "Outside jaws of the calipers across the cheeks of the trial tenon.")
+blade_move = setup.correction(
+    "blade_move",
+    "Blade",
+    (measured_tenon - tenon_thickness) / 2,
+    more="Too thick: raise the blade {size}.",
+    less="Too thin: lower the blade {size}.",
+)
+play_as_cut = setup.after("play_as_cut", "Play as cut", groove_width - measured_tenon, when=measured_tenon <= groove_width)
+shoulder_as_cut = setup.after("shoulder_as_cut", "Shoulder as cut", (stock - measured_tenon) / 2, when=measured_tenon < stock)
+setup.caution(
+    "will_not_enter",
+    measured_tenon > groove_width,
+    "At {measured_tenon} the trial tenon will not enter a groove of {groove_width}.",
+    change=measured_tenon,
+    source="",
+)
+setup.caution(
+    "reading_far_off",
+    abs(measured_tenon - tenon_thickness) > inches("1/8"),
+    "The reading is more than 1/8 in from the tenon wanted: measure again before the blade is moved.",
+    change=measured_tenon,
+    source="",
+)
+setup.trial(
+    "Take a scrap of the rail stock, milled with it. Cut one shoulder, turn it over, cut the other at the same height, and break or saw the waste away. "
+    "Measure the tenon and write it below: half of what it is off goes on the blade, because both faces are cut. "
+    "The jig moves by the same amount: toward the blade's near side when the tenon was too thick."
+)
+
+# At the machine
+
+setup.step("Cut every rail to length with square ends. Mark one face of each as the reference face.")
+setup.step("Shoulders. Raise the blade {shoulder_height}. Set the fence {fence_to_blade} from the near side of the blade.")
+setup.step("Clamp the gauge block to the fence so that it ends well before the blade: the rail is set against the block and is clear of it before the cut.")
+setup.step("Try it on the scrap, reference face down, then the other face. Measure, correct, try again.")
+setup.step("Cut both shoulders on both ends of every rail before anything is moved.")
+setup.step("Cheeks. Raise the blade {cheek_height}, just to the shoulder cut. Set the jig {jig_to_blade} from the near side of the blade, with the waste outside.")
+setup.step("Rail on end in the jig, reference face to the jig; cut, turn the other face to the jig, cut again. The waste falls free, away from the jig.")
+setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.")
+
+# The pictures
+
+_reach = gauge_block + 3 * tenon_length
+setup.picture(
+    "Shoulder cut, seen along the fence: the rail lies flat, its end was set against the gauge block, the blade cuts the shoulder.",
+    box("table", -gauge_block / 2, -stock / 6, _reach + gauge_block / 2, stock / 6),
+    box("fence", -gauge_block / 2, 0, gauge_block / 2, stock * number("3/2")),
+    box("block", 0, 0, gauge_block, stock),
+    area("wood", (gauge_block, 0), (_reach, 0), (_reach, stock), (gauge_block, stock)),
+    box("waste", gauge_block, 0, tenon_length, shoulder_height),
+    box("waste", gauge_block, stock - shoulder_height, tenon_length, shoulder_height),
+    box("blade", gauge_block + tenon_length - kerf, -stock / 6, kerf, shoulder_height + stock / 6),
+    line("face", (gauge_block, 0), (_reach, 0)),
+    dimension(fence_to_blade, (0, 0), (fence_to_blade, 0), "below"),
+    dimension(tenon_length, (gauge_block, stock), (gauge_block + tenon_length, stock), "above"),
+    dimension(shoulder_height, (_reach, 0), (_reach, shoulder_height), "right"),
+    label("block", (gauge_block / 2, stock / 2)),
+)
+_tall = larger(3 * tenon_length, stock)
+setup.picture(
+    "Cheek cut, seen from the end of the saw: the rail stands on end against the jig, the waste falls free outside the blade.",
+    box("table", -stock / 2, -stock / 8, stock * number("5/2"), stock / 8),
+    box("fence", -stock / 2, 0, stock / 2, _tall),
+    area(
+        "wood",
+        (shoulder_height, 0),
+        (shoulder_height + tenon_thickness, 0),
+        (shoulder_height + tenon_thickness, tenon_length),
+        (stock, tenon_length),
+        (stock, _tall),
+        (0, _tall),
+        (0, tenon_length),
+        (shoulder_height, tenon_length),
+    ),
+    box("waste", 0, 0, shoulder_height, tenon_length),
+    box("waste", shoulder_height + tenon_thickness, 0, shoulder_height, tenon_length),
+    box("blade", jig_to_blade, -stock / 8, kerf, cheek_height + stock / 8),
+    line("face", (0, tenon_length), (0, _tall)),
+    dimension(jig_to_blade, (0, 0), (jig_to_blade, 0), "below"),
+    dimension(tenon_thickness, (shoulder_height, 0), (shoulder_height + tenon_thickness, 0), "below", row=2),
+    dimension(cheek_height, (stock, 0), (stock, cheek_height), "right"),
+    label("jig", (-stock / 4, _tall / 2)),
+)
+
+setup.source("Geometry: two shoulders of equal height leave a tenon of stock \u2212 2 \u00d7 height in the middle of the rail.")
+setup.source("Play, room at the bottom, and no tenon or cheek under 1/4 in: " + NO_SOURCE + ".")
+
+setup.onward("groove", "The groove for this tenon", stock=stock, groove_width=groove_width, groove_depth=groove_depth)

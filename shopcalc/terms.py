@@ -1,0 +1,139 @@
+"""The terms a setup's formulas may use, as SymPy functions, and nothing else.
+
+Each is one function in both runtimes (`shopcalc/portable/turning.py` and `snap.py`), so a formula means
+the same on the server and on the phone. `inches` and `degrees` put a unit on a number in a formula:
+`tilt > degrees(45)`; without it the unit proof could not tell an angle from a count.
+"""
+
+from fractions import Fraction
+
+import sympy
+from sympy.logic.boolalg import And, BooleanFalse, BooleanTrue, Not, Or
+from sympy.core.relational import Relational
+
+
+class sind(sympy.Function):
+    """Sine of an angle in degrees."""
+
+    nargs = 1
+
+
+class cosd(sympy.Function):
+    """Cosine of an angle in degrees, 0 to 180."""
+
+    nargs = 1
+
+
+class tand(sympy.Function):
+    """Tangent of an angle in degrees, below 90."""
+
+    nargs = 1
+
+
+class atand(sympy.Function):
+    """The angle in degrees whose tangent is given."""
+
+    nargs = 1
+
+
+class asind(sympy.Function):
+    """The angle in degrees whose sine is given."""
+
+    nargs = 1
+
+
+class whole_below(sympy.Function):
+    """The whole number at or below."""
+
+    nargs = 1
+
+
+class whole_above(sympy.Function):
+    """The whole number at or above."""
+
+    nargs = 1
+
+
+class whole_nearest(sympy.Function):
+    """The nearest whole number; a tie goes up."""
+
+    nargs = 1
+
+
+class inch_constant(sympy.Function):
+    """A number of inches in a formula."""
+
+    nargs = 1
+
+
+class degree_constant(sympy.Function):
+    """A number of degrees in a formula."""
+
+    nargs = 1
+
+
+TURNING = {sind: "sind", cosd: "cosd", tand: "tand", atand: "atand", asind: "asind"}
+WHOLE = {whole_below: "floor_of", whole_above: "ceiling_of", whole_nearest: "nearest_of"}
+CONSTANTS = {inch_constant: "inch", degree_constant: "degree"}
+ALLOWED = (
+    sympy.Symbol,
+    sympy.Rational,  # Integer is one; Float is not, and never may be
+    sympy.Add,
+    sympy.Mul,
+    sympy.Pow,
+    sympy.Max,
+    sympy.Min,
+    sympy.Abs,
+    sympy.Piecewise,
+    sympy.functions.elementary.piecewise.ExprCondPair,
+    Relational,
+    And,
+    Or,
+    Not,
+    BooleanTrue,
+    BooleanFalse,
+    *TURNING,
+    *WHOLE,
+    *CONSTANTS,
+)
+
+
+def number(value: int | str) -> sympy.Rational:
+    """An exact number from `3`, `"1/4"` or `"0.013"`. Raises ValueError on anything else."""
+    exact = Fraction(value)
+    return sympy.Rational(exact.numerator, exact.denominator)
+
+
+def inches(value: int | str) -> sympy.Expr:
+    """A constant length: `inches("1/4")`."""
+    return inch_constant(number(value))
+
+
+def degrees(value: int | str) -> sympy.Expr:
+    """A constant angle: `degrees(45)`."""
+    return degree_constant(number(value))
+
+
+def larger(*terms: sympy.Expr) -> sympy.Expr:
+    """The largest of the terms."""
+    return sympy.Max(*terms)
+
+
+def smaller(*terms: sympy.Expr) -> sympy.Expr:
+    """The smallest of the terms."""
+    return sympy.Min(*terms)
+
+
+def pick(*cases: tuple[object, object], otherwise: object) -> sympy.Expr:
+    """The value of the first case `(value, condition)` whose condition holds."""
+    return sympy.Piecewise(*cases, (otherwise, True))
+
+
+def forbidden(expression: sympy.Basic) -> str:
+    """What in `expression` neither runtime knows, or an empty string."""
+    for node in sympy.preorder_traversal(expression):
+        if not isinstance(node, ALLOWED):
+            return str(node)
+        if isinstance(node, sympy.Pow) and not (node.exp.is_Integer or node.exp in (sympy.S.Half, -sympy.S.Half)):
+            return str(node)
+    return ""

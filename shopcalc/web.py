@@ -1,0 +1,79 @@
+"""The Flask app: the same answers as the phone's worker, for a first visit and for browsers without one.
+
+It keeps nothing. Every page is a pure function of its address.
+"""
+
+import json
+from typing import Any
+
+from flask import Flask, Response, request, send_from_directory
+
+from shopcalc import __version__, exact, files, phone
+from shopcalc.render import render
+
+
+def create_app() -> Flask:
+    """The app, with every setup worked out once so that the first visitor does not wait for it."""
+    app = Flask("shopcalc", static_folder=None)
+    exact.world()
+    phone.worker()
+    app.add_url_rule("/worker.js", view_func=worker)
+    app.add_url_rule("/manifest.webmanifest", view_func=manifest)
+    app.add_url_rule("/static/<path:name>", view_func=static)
+    app.add_url_rule("/", view_func=card, defaults={"path": ""})
+    app.add_url_rule("/<path:path>", view_func=card)
+    app.after_request(protect)
+    return app
+
+
+def card(path: str) -> Response:
+    """A page, a part of a card (for htmx) or a card as JSON."""
+    found = exact.answer("/" + path, request.args.to_dict(), request.headers.get("HX-Target", ""))
+    if "data" in found:
+        return Response(json.dumps(found["data"], ensure_ascii=False), found["status"], mimetype="application/json")
+    return Response(render(found["template"], found["view"]), found["status"], mimetype="text/html")
+
+
+def worker() -> Response:
+    """The service worker."""
+    return Response(phone.worker(), mimetype="text/javascript")
+
+
+def manifest() -> Response:
+    """What a phone needs to know to install the app."""
+    return Response(json.dumps(MANIFEST), mimetype="application/manifest+json")
+
+
+def static(name: str) -> Response:
+    """A static file."""
+    return send_from_directory(files.folder("static"), name)
+
+
+def protect(response: Response) -> Response:
+    """Headers that every answer carries."""
+    response.headers["Content-Security-Policy"] = phone.POLICY
+    response.headers["X-Content-Type-Options"] = "nosniff"
+    response.headers["Referrer-Policy"] = "no-referrer"
+    response.headers["Cache-Control"] = "no-cache"
+    response.vary.add("HX-Target")
+    return response
+
+
+MANIFEST: dict[str, Any] = {
+    "name": "shopcalc",
+    "short_name": "shopcalc",
+    "description": "Machine settings for joinery, in the fraction on your tape. Works with no signal.",
+    "id": "/",
+    "start_url": "/",
+    "scope": "/",
+    "display": "standalone",
+    "background_color": "#f6f4ee",
+    "theme_color": "#f6f4ee",
+    "version": __version__,
+    "icons": [
+        {"src": "/static/icons/icon.svg", "sizes": "any", "type": "image/svg+xml", "purpose": "any"},
+        {"src": "/static/icons/icon-192.png", "sizes": "192x192", "type": "image/png", "purpose": "any"},
+        {"src": "/static/icons/icon-512.png", "sizes": "512x512", "type": "image/png", "purpose": "any"},
+        {"src": "/static/icons/maskable-512.png", "sizes": "512x512", "type": "image/png", "purpose": "maskable"},
+    ],
+}

@@ -1,0 +1,43 @@
+// The service worker: the server, moved into the phone. It keeps the files, answers every other address itself,
+// and waits with a new version until the person says so.
+const CACHE = 'shopcalc-' + BUILD;
+
+self.addEventListener('install', event => event.waitUntil(keepFiles()));
+self.addEventListener('activate', event => event.waitUntil(takeOver()));
+self.addEventListener('message', event => {
+  if (event.data === 'use-newer') self.skipWaiting();
+});
+self.addEventListener('fetch', event => {
+  const url = new URL(event.request.url);
+  if (event.request.method !== 'GET' || url.origin !== self.location.origin) return;
+  event.respondWith(KEPT.includes(url.pathname) ? keptFile(event.request, url) : answerHere(event.request, url));
+});
+
+// All or nothing: a version with half its files is not installed.
+async function keepFiles() {
+  const cache = await caches.open(CACHE);
+  // past the browser's own cache, or a new version would be made of old files
+  await cache.addAll(KEPT.map(path => new Request(path, { cache: 'reload' })));
+}
+
+async function takeOver() {
+  for (const name of await caches.keys())
+    if (name.startsWith('shopcalc-') && name !== CACHE) await caches.delete(name);
+  await self.clients.claim();
+}
+
+async function keptFile(request, url) {
+  return await caches.match(url.pathname, { cacheName: CACHE }) || fetch(request);
+}
+
+function answerHere(request, url) {
+  if (url.pathname.startsWith('/static/') || url.pathname === '/worker.js') return fetch(request);
+  const query = {};
+  for (const [name, text] of url.searchParams) if (!Object.hasOwn(query, name)) query[name] = text;
+  // scripts run where a worker runs, so a page may open with its answer and fetch the rest once that is painted
+  const found = answer(url.pathname, query, request.headers.get('HX-Target') || 'opening');
+  return new Response(found.body, {
+    status: found.status,
+    headers: { 'Content-Type': found.type, 'Content-Security-Policy': POLICY, 'X-Content-Type-Options': 'nosniff' },
+  });
+}
