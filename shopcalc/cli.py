@@ -30,7 +30,7 @@ def serve(host: str, port: int) -> None:
         server = create_server(create_app(), host=host, port=port, threads=4)
     except OSError as problem:
         raise click.ClickException(f"cannot listen on {host}:{port}: {problem.strerror or problem}") from problem
-    click.echo(f"shopcalc is at http://{'localhost' if host in ('0.0.0.0', '127.0.0.1') else host}:{server.effective_port}/  (Ctrl+C ends it)")
+    click.echo(f"shopcalc is at http://{'localhost' if host == '127.0.0.1' else host}:{server.effective_port}/  (Ctrl+C ends it)")
     server.run()
 
 
@@ -48,7 +48,9 @@ def list_setups() -> None:
 @click.argument("entries", nargs=-1, metavar="[NAME=VALUE]...")
 @click.option("--json", "as_json", is_flag=True, help="Print the card as JSON.")
 def card(slug: str, entries: Sequence[str], as_json: bool) -> None:
-    """Work one card out: shopcalc card tenon stock="1 3/8" groove_width=5/16
+    """Work one card out.
+
+    For example: shopcalc card tenon stock="1 3/8" groove_width=5/16
 
     Wrong input prints the reason and ends with status 2. `tape=64` and `units=mm` set the shop.
     """

@@ -10,7 +10,7 @@ true is refused with a DeclarationError that names it: at once where one line sh
 
 import keyword
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -18,108 +18,26 @@ import sympy
 
 from shopcalc.drawing import Picture, Shape
 from shopcalc.formulas import Formula
-from shopcalc.terms import degrees, forbidden, number
-from shopcalc.units import KIND_UNITS, UnitsDisagree, dimension_of
-
-STANDS = ("at the saw", "at the bench", "on the building", "at the desk")
-LEVELS = ("stop", "caution", "note")
-ROUNDINGS = ("nearest", "down", "up")
-NO_SOURCE = "common practice, no published source"
+from shopcalc.parts import (
+    NO_SOURCE,
+    QUOTED,
+    ROUNDINGS,
+    STANDS,
+    Check,
+    Choice,
+    DeclarationError,
+    Included,
+    Input,
+    Onward,
+    Result,
+    Step,
+    symbols_of,
+)
+from shopcalc.terms import degrees, forbidden
+from shopcalc.units import UnitsError, dimension_of
 
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
 RESERVED = {"tape", "units", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
-QUOTED = re.compile(r"\{(\w+)\}")
-
-
-class DeclarationError(ValueError):
-    """A setup declares something that cannot be; the message names the setup and the thing."""
-
-
-@dataclass(frozen=True)
-class Input:
-    """One value that is measured or chosen."""
-
-    name: str
-    kind: str
-    label: str
-    start: str
-    help: str
-    zero: bool = False
-    most: Any = None
-    options: tuple[tuple[str, str], ...] = ()
-    reading: bool = False
-    signed: bool = False
-
-
-@dataclass(frozen=True)
-class Result:
-    """One value that is worked out. `role`: setting, size, after (known once the scrap is read), correction."""
-
-    name: str
-    label: str
-    formula: sympy.Basic
-    kind: str
-    role: str
-    rounding: str = "nearest"
-    division: str = ""
-    when: sympy.Basic | None = None
-    reading: str = ""
-    more: str = ""
-    less: str = ""
-    source: str = ""
-
-
-@dataclass(frozen=True)
-class Check:
-    """A relation that says something when it holds."""
-
-    name: str
-    level: str
-    relation: sympy.Basic
-    text: str
-    change: str
-    spoils: tuple[str, ...] | None
-    source: str
-
-
-@dataclass(frozen=True)
-class Step:
-    """One step at the machine, in cutting order."""
-
-    text: str
-    when: sympy.Basic | None = None
-
-
-@dataclass(frozen=True)
-class Onward:
-    """A card this one leads to: its inputs, each from the first of these names that has been given."""
-
-    slug: str
-    label: str
-    carry: Mapping[str, tuple[str, ...]]
-
-
-@dataclass(frozen=True)
-class Included:
-    """A setup whose card stands inside another's, with some of its inputs worked out there."""
-
-    setup: "Setup"
-    given: Mapping[str, sympy.Basic]
-
-
-class Choice:
-    """A choice among named options, as formulas see it."""
-
-    def __init__(self, symbol: sympy.Symbol, options: Sequence[str]) -> None:
-        self.symbol = symbol
-        self.name = symbol.name
-        self._options = list(options)
-
-    def is_(self, option: str) -> sympy.Basic:
-        """The condition that `option` is chosen. Raises DeclarationError for an unknown option."""
-        if option not in self._options:
-            raise DeclarationError(f"{self.name} has no option {option!r}")
-        return sympy.Eq(self.symbol, self._options.index(option))
 
 
 @dataclass
@@ -253,7 +171,7 @@ class Setup:
             self._refuse(f"{name} uses {fault}, which cannot be worked out exactly")
         try:
             found = dimension_of(expression, kinds)
-        except UnitsDisagree as disagreement:
+        except UnitsError as disagreement:
             raise DeclarationError(f"{self.slug}: {name}: {disagreement}") from disagreement
         wanted = kind if kind in ("length", "angle", "truth") else "number"
         if found != wanted and expression != 0 and expression not in (sympy.true, sympy.false):
@@ -273,9 +191,7 @@ class Setup:
         """Worth knowing."""
         self._check(name, "note", relation, text, change, spoils, source)
 
-    def _check(
-        self, name: str, level: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] | None, source: str
-    ) -> None:
+    def _check(self, name: str, level: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] | None, source: str) -> None:
         self._claim(name)
         self._formula(name, relation, "truth")
         if change.name not in self.inputs:
@@ -391,10 +307,4 @@ class Setup:
         return found
 
 
-def symbols_of(formula: Formula) -> set[sympy.Symbol]:
-    """The free symbols of a formula or of a list of them."""
-    parts = formula if isinstance(formula, (list, tuple)) else [formula]
-    return {symbol for part in parts for symbol in sympy.sympify(part).free_symbols}
-
-
-__all__ = ["Choice", "DeclarationError", "Setup", "KIND_UNITS", "LEVELS", "NO_SOURCE", "number", "symbols_of"]
+__all__ = ["NO_SOURCE", "DeclarationError", "Setup"]

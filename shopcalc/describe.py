@@ -9,8 +9,9 @@ from typing import Any
 
 import sympy
 
-from shopcalc.declare import QUOTED, Check, Input, Result, Setup, symbols_of
+from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
+from shopcalc.parts import QUOTED, Check, Input, Result, symbols_of
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.working import working_cases
 
@@ -45,8 +46,7 @@ def describe(setup: Setup) -> dict[str, Any]:
         "cautions": [text for machine in setup.machines for text in CAUTIONS[machine]],
         "sources": list(setup.sources),
         "onwards": [
-            {"slug": each.slug, "label": each.label, "carry": [[name, list(names)] for name, names in each.carry.items()]}
-            for each in setup.onwards
+            {"slug": each.slug, "label": each.label, "carry": [[name, list(names)] for name, names in each.carry.items()]} for each in setup.onwards
         ],
         "includes": [
             {

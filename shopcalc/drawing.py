@@ -52,18 +52,14 @@ def line(style: str, *points: Point, when: sympy.Basic | None = None) -> Shape:
     return Shape("line", points, style=style, when=when)
 
 
-def dimension(
-    of: sympy.Symbol, start: Point, end: Point, side: str, row: int = 1, text: str = "", when: sympy.Basic | None = None
-) -> Shape:
+def dimension(of: sympy.Symbol, start: Point, end: Point, side: str, row: int = 1, text: str = "", when: sympy.Basic | None = None) -> Shape:
     """A dimension line outside the picture: across when `above` or `below`, upright when `left` or `right`."""
     if side not in SIDES:
         raise ValueError(f"a dimension stands above, below, left or right, not {side!r}")
     return Shape("dimension", (start, end), of=of.name, side=side, row=row, text=text, when=when)
 
 
-def slant(
-    of: sympy.Symbol, start: Point, end: Point, away: Point, row: int = 1, text: str = "", when: sympy.Basic | None = None
-) -> Shape:
+def slant(of: sympy.Symbol, start: Point, end: Point, away: Point, row: int = 1, text: str = "", when: sympy.Basic | None = None) -> Shape:
     """A dimension along a sloping face; `away` is the unit direction in which it stands off the face."""
     return Shape("slant", (start, end), of=of.name, row=row, text=text, directions=(away,), when=when)
 

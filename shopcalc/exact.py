@@ -32,4 +32,5 @@ def world() -> dict[str, Any]:
 
 def answer(path: str, query: Mapping[str, str], part: str = "") -> dict[str, Any]:
     """What `respond` in `shopcalc/portable/answer.py` gives for a request, exactly."""
-    return dict(respond(world(), path, dict(query), part))
+    found: dict[str, Any] = respond(world(), path, dict(query), part)  # type: ignore[no-untyped-call]
+    return found

@@ -15,7 +15,8 @@ from sympy.printing.pycode import PythonCodePrinter
 from shopcalc.portable import snap, turning
 from shopcalc.terms import CONSTANTS, TURNING, WHOLE, forbidden
 
-Formula = sympy.Basic | Sequence[sympy.Basic]
+# An expression, a condition, or a list of them; SymPy has no types to say so.
+Formula = Any
 
 
 class _ShopPrinter:
@@ -28,7 +29,7 @@ class _ShopPrinter:
         return self._known(node.name)
 
     def _print_Function(self, node: Any) -> str:
-        first = self._print(node.args[0])  # type: ignore[attr-defined]
+        first: str = self._print(node.args[0])  # type: ignore[attr-defined]
         if type(node) in CONSTANTS:
             return f"({first})"
         if type(node) in TURNING:
@@ -39,7 +40,7 @@ class _ShopPrinter:
         return call
 
     def _nested(self, function: str, args: Sequence[sympy.Basic]) -> str:
-        printed = [self._print(each) for each in args]  # type: ignore[attr-defined]
+        printed: list[str] = [self._print(each) for each in args]  # type: ignore[attr-defined]
         out = printed[0]
         for each in printed[1:]:
             out = f"{function}({out}, {each})"
@@ -56,14 +57,15 @@ class _ShopPrinter:
 
     def _print_Relational(self, node: Any) -> str:
         left, right = (self._print(each) for each in node.args)  # type: ignore[attr-defined]
-        return {
+        printed: dict[str, str] = {
             ">": f"above({left}, {right})",
             "<": f"above({right}, {left})",
             ">=": f"at_least({left}, {right})",
             "<=": f"at_least({right}, {left})",
             "==": f"same({left}, {right})",
             "!=": self._negated(f"same({left}, {right})"),
-        }[node.rel_op]
+        }
+        return printed[node.rel_op]
 
     def _negated(self, condition: str) -> str:
         raise NotImplementedError

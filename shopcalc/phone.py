@@ -14,9 +14,10 @@ from importlib import import_module
 from pathlib import Path
 from typing import Any
 
-import shopcalc.portable
 from pscript import py2js
 from pscript.stdlib import get_partial_std_lib
+
+import shopcalc.portable
 from shopcalc import __version__, files
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
@@ -72,10 +73,10 @@ def portable_script() -> str:
     for name in portable_modules():
         script = py2js(ast.unparse(portable_source(name)), inline_stdlib=False)
         functions |= script.meta["std_functions"]
-        methods |= script.meta["std_methods"] if "std_methods" in script.meta else script.meta["std_method"]
+        methods |= script.meta["std_methods"]
         # PScript's names for generated functions and its indentation only weigh on the way to the phone
         parts.append(re.sub(r"^ +", "", re.sub(r"function flx_\w+ ", "function ", script), flags=re.MULTILINE))
-    return get_partial_std_lib(functions, methods) + "\n" + "\n".join(parts)
+    return "\n".join([str(get_partial_std_lib(functions, methods)), *parts])
 
 
 def setup_script(setup: Setup) -> str:

@@ -8,8 +8,8 @@ the same on the server and on the phone. `inches` and `degrees` put a unit on a 
 from fractions import Fraction
 
 import sympy
-from sympy.logic.boolalg import And, BooleanFalse, BooleanTrue, Not, Or
 from sympy.core.relational import Relational
+from sympy.logic.boolalg import And, BooleanFalse, BooleanTrue, Not, Or
 
 
 class sind(sympy.Function):

@@ -12,7 +12,7 @@ from typing import Any
 import pint
 import sympy
 
-from shopcalc.terms import CONSTANTS, TURNING, WHOLE, atand, asind, degree_constant
+from shopcalc.terms import CONSTANTS, TURNING, WHOLE, asind, atand, degree_constant
 
 LENGTH_UNITS = {"in": "inch", "ft": "foot", "mm": "millimeter", "cm": "centimeter", "m": "meter"}
 KIND_UNITS = {"length": "inch", "angle": "arc", "count": "", "division": "", "choice": "", "number": "", "percent": ""}
@@ -37,14 +37,14 @@ def length_factors() -> dict[str, list[int]]:
     return factors
 
 
-class UnitsDisagree(ValueError):
+class UnitsError(ValueError):
     """A formula adds, compares or turns what cannot be added, compared or turned."""
 
 
 def dimension_of(expression: sympy.Basic, kinds: Mapping[str, str]) -> str:
     """The kind of value an expression gives: `length`, `angle`, `number`, or `truth` for a condition.
 
-    `kinds` names the kind of each symbol. Raises UnitsDisagree, naming the part at fault.
+    `kinds` names the kind of each symbol. Raises UnitsError, naming the part at fault.
     """
     value = _quantity(expression, kinds)
     if value is None:
@@ -52,7 +52,7 @@ def dimension_of(expression: sympy.Basic, kinds: Mapping[str, str]) -> str:
     for kind in ("length", "angle", "number"):
         if value.check(registry().Quantity(1, KIND_UNITS[kind]).dimensionality):
             return kind
-    raise UnitsDisagree(f"{expression} comes out in {value.units}")
+    raise UnitsError(f"{expression} comes out in {value.units}")
 
 
 def _quantity(node: sympy.Basic, kinds: Mapping[str, str]) -> Any:
@@ -91,7 +91,7 @@ def _alike(node: sympy.Basic, terms: list[sympy.Basic], kinds: Mapping[str, str]
         for each in found[1:]:
             total = total + each
     except pint.DimensionalityError as disagreement:
-        raise UnitsDisagree(f"{node}: {disagreement}") from disagreement
+        raise UnitsError(f"{node}: {disagreement}") from disagreement
     return found[0]
 
 
@@ -106,14 +106,14 @@ def _product_or_function(node: sympy.Basic, values: list[Any]) -> Any:
     if isinstance(node, sympy.Pow):
         exponent = values[1].magnitude
         # only the dimension is wanted, and Fraction ** (1/2) would be a float
-        return made.Quantity(Fraction(1), values[0].units**exponent)
+        return made.Quantity(Fraction(1), values[0].units ** exponent)
     if isinstance(node, sympy.Abs):
         return values[0]
     given = values[0]
     inverse = isinstance(node, (atand, asind))
     wanted = "arc" if type(node) in TURNING and not inverse else ""
     if type(node) not in WHOLE and type(node) not in TURNING:
-        raise UnitsDisagree(f"{node} is no term of a formula")
+        raise UnitsError(f"{node} is no term of a formula")
     if not given.check(made.Quantity(1, wanted).dimensionality):
-        raise UnitsDisagree(f"{node}: {type(node).__name__} takes {'an angle' if wanted else 'a plain number'}, not {given.units}")
+        raise UnitsError(f"{node}: {type(node).__name__} takes {'an angle' if wanted else 'a plain number'}, not {given.units}")
     return made.Quantity(Fraction(1), "arc" if inverse else "")

@@ -77,7 +77,7 @@ def _write_sum(node: sympy.Add) -> tuple[str, int]:
 def _write_product(node: Any) -> tuple[str, int]:
     above, below = [], []
     for factor in node.args:
-        if type(factor) in CONSTANTS and factor.args[0] == 1 or factor == 1 / inches(1):
+        if (type(factor) in CONSTANTS and factor.args[0] == 1) or factor == 1 / inches(1):
             continue  # only there to turn inches into a plain number, or back
         if isinstance(factor, sympy.Rational):
             above += [sympy.Integer(factor.p)] if factor.p != 1 else []

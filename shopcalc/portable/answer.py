@@ -5,7 +5,9 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 `answer`, the settings at once at every key, then the `sheet`, all that is read when the fingers rest.
 """
 
-from shopcalc.portable.card import input_fields, read_and_set, show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
+from shopcalc.portable.bench import read_and_set
+from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
+from shopcalc.portable.form import input_fields
 from shopcalc.portable.snap import nearest_of
 from shopcalc.portable.work import TAPES, read_shop
 from shopcalc.portable.writing import millimetres
@@ -70,6 +72,7 @@ def respond_card(world, slug, query, part):
     view["has_readings"] = len(view["readings"]) > 0
     view["tapes"] = [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES]
     view["metric"] = shop["metric"]
+    view["shop"] = "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches")
     view["renewed"] = part == "sheet"
     view["opening"] = part == "opening"
     view["unknown"] = unknown_names(about, query)

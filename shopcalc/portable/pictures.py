@@ -28,7 +28,9 @@ def draw_picture(picture, bench, page):
     if len(outlined) == 0:
         return []
     sheet = fit(shapes, outlined)
-    drawn = {"caption": picture["caption"], "id": "picture-" + bench["about"]["slug"] + "-" + str(page), "areas": [], "lines": [], "marks": [], "words": []}
+    drawn = {"areas": [], "lines": [], "marks": [], "words": []}
+    drawn["caption"] = picture["caption"]
+    drawn["id"] = "picture-" + bench["about"]["slug"] + "-" + str(page)
     for one in shapes:
         draw_shape(one, sheet, drawn, bench)
     drawn["view"] = "0 0 " + str(SHEET) + " " + hundredths(sheet["height"])

@@ -9,34 +9,16 @@ Arithmetic on bare numbers stays bare until the end, or until it meets a number 
 `numbers` is the platform's arithmetic, `units` the length units as `{"mm": [5, 127], ...}` in inches.
 """
 
-from shopcalc.portable.marks import (
-    DIGITS,
-    LETTERS,
-    SIGNS,
-    SPACES,
-    UNIT_MARKS,
-    UNIT_WORDS,
-    VULGAR,
-    VULGAR_VALUES,
-    characters,
-)
 from shopcalc.portable.snap import above, same
+from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, peek_after, refusal
 from shopcalc.portable.turning import atand
 
-LONGEST_ENTRY = 80
-MOST_DIGITS = 9  # before or after the point: both runtimes hold such numbers exactly
 LARGEST_NUMBER = 1000000  # of anything on the way to an answer; doubles stay good far below a tick
 LONGEST_LENGTH = 1200  # inches: 100 ft
 
 BARE = 0  # a number with no unit yet
 LENGTH = 1
 RATIO = 2  # a length over a length: a plain number that can no longer become a length
-
-EXAMPLES = {
-    "length": "Type a length, such as 3 5/8.",
-    "angle": "Type an angle, such as 10 or 5 in 12.",
-    "count": "Type a whole number, such as 4.",
-}
 
 
 def read_length(text, shop, units, numbers):
@@ -118,185 +100,11 @@ def finish_length(state, value):
     return {"ok": True, "value": inches}
 
 
-# The state of a reading: the tokens, the place in them, the first fault found.
-
-
-def begin(text, units, numbers, what):
-    """A state ready to parse `text` as `what`: length or angle."""
-    state = {
-        "units": units,
-        "numbers": numbers,
-        "what": what,
-        "metric": False,
-        "below_zero": what == "angle",
-        "marked": False,
-        "next": 0,
-        "tokens": [],
-        "fault": "",
-    }
-    chars = characters(text)
-    if len(chars) > LONGEST_ENTRY:
-        fail(state, 0, "That is too long: an entry has at most 80 characters.")
-    else:
-        tokenize(state, chars)
-    if len(state["tokens"]) == 0 and not failed(state):
-        fail(state, 0, EXAMPLES[what])
-    state["tokens"].append({"kind": "end", "text": "", "at": len(chars), "spaced": True})
-    return state
-
-
-def fail(state, at, message):
-    """Keep the first fault; what follows from it is noise."""
-    if len(state["fault"]) == 0:
-        state["fault"] = message
-
-
-def failed(state):
-    """Whether a fault was found."""
-    return len(state["fault"]) > 0
-
-
-def refusal(state):
-    """The fault as an answer."""
-    return {"ok": False, "message": state["fault"]}
-
-
-def peek(state):
-    """The next token."""
-    return state["tokens"][state["next"]]
-
-
-def peek_after(state, ahead):
-    """The token `ahead` places further on; the end stands behind itself."""
-    tokens = state["tokens"]
-    place = state["next"] + ahead
-    return tokens[place] if place < len(tokens) else tokens[len(tokens) - 1]
-
-
-def misplaced(token):
-    """What to say of a token that cannot stand where it stands."""
-    if token["kind"] == "end":
-        return "Something is missing at the end."
-    if token["kind"] == "number" or token["kind"] == "vulgar":
-        return "Two numbers stand side by side: put + or - between them."
-    if token["kind"] == "unit":
-        return "The unit \u201c" + token["text"] + "\u201d has no number before it."
-    return "\u201c" + token["text"] + "\u201d cannot stand there."
-
-
-# Characters to tokens.
-
-
-def tokenize(state, chars):
-    """Cut the entry into numbers, fractions, signs and units."""
-    at = 0
-    spaced = True
-    while at < len(chars) and not failed(state):
-        one = chars[at]
-        if one in SPACES:
-            spaced = True
-            at += 1
-            continue
-        start = at
-        if one in DIGITS or one == ".":
-            at = token_number(state, chars, at, spaced)
-        elif one in VULGAR:
-            top = VULGAR_VALUES[VULGAR.find(one)]
-            add_token(state, "vulgar", one, start, spaced)
-            last_token(state)["top"] = top[0]
-            last_token(state)["under"] = top[1]
-            at += 1
-        elif one == "'" and at + 1 < len(chars) and chars[at + 1] == "'":
-            add_token(state, "unit", "in", start, spaced)
-            at += 2
-        elif one in UNIT_MARKS:
-            add_token(state, "unit", UNIT_MARKS[one], start, spaced)
-            at += 1
-        elif one in SIGNS:
-            add_token(state, SIGNS[one], SIGNS[one], start, spaced)
-            at += 1
-        elif one in LETTERS:
-            at = token_word(state, chars, at, spaced)
-        else:
-            fail(state, at, unknown_character(one))
-        spaced = False
-
-
-def unknown_character(one):
-    """What to say of a character that no measurement has."""
-    if one == ",":
-        return "Write decimals with a point, not a comma."
-    return "I cannot read \u201c" + one + "\u201d in a measurement."
-
-
-def add_token(state, kind, text, at, spaced):
-    """Append a token."""
-    state["tokens"].append({"kind": kind, "text": text, "at": at, "spaced": spaced})
-
-
-def last_token(state):
-    """The token appended last."""
-    return state["tokens"][len(state["tokens"]) - 1]
-
-
-def token_number(state, chars, at, spaced):
-    """A run of digits with at most one point, kept as a whole number over a power of ten."""
-    start = at
-    top = 0
-    under = 1
-    before = 0
-    after = 0
-    whole = True
-    while at < len(chars) and (chars[at] in DIGITS or chars[at] == "."):
-        if chars[at] == ".":
-            if not whole:
-                fail(state, at, "A number has only one decimal point.")
-                return at
-            whole = False
-        else:
-            top = top * 10 + int(chars[at])
-            if whole:
-                before += 1
-            else:
-                after += 1
-                under = under * 10
-            if before > MOST_DIGITS or after > MOST_DIGITS:
-                fail(state, start, "That number has too many digits.")
-                return at
-        at += 1
-    if before + after == 0:
-        fail(state, start, "A point needs a digit beside it.")
-    add_token(state, "number", "", start, spaced)
-    last_token(state)["top"] = top
-    last_token(state)["under"] = under
-    last_token(state)["whole"] = whole
-    return at
-
-
-def token_word(state, chars, at, spaced):
-    """A run of letters: a unit, or nothing we know."""
-    start = at
-    word = ""
-    while at < len(chars) and chars[at] in LETTERS:
-        word = word + chars[at]
-        at += 1
-    plain = word.lower()
-    if plain not in UNIT_WORDS:
-        fail(state, start, "I do not know \u201c" + word + "\u201d: use in, ft, mm, cm or m.")
-        return at
-    add_token(state, "unit", UNIT_WORDS[plain], start, spaced)
-    if at < len(chars) and chars[at] == ".":
-        # "in." as carpenters write it; a digit behind the point would be a number of its own
-        if at + 1 >= len(chars) or chars[at + 1] not in DIGITS:
-            at += 1
-    return at
-
-
 # Tokens to a value: {"x": number, "sort": BARE, LENGTH or RATIO}.
 
 
 def parse_sum(state):
-    """sum := product (("+" | "-") product)*"""
+    """Parse sum := product (("+" | "-") product)*."""
     left = parse_product(state)
     while not failed(state) and (peek(state)["kind"] == "+" or peek(state)["kind"] == "-"):
         sign = peek(state)
@@ -308,7 +116,7 @@ def parse_sum(state):
 
 
 def parse_product(state):
-    """product := factor (("*" | "/") factor)*"""
+    """Parse product := factor (("*" | "/") factor)*."""
     left = parse_factor(state)
     while not failed(state) and (peek(state)["kind"] == "*" or peek(state)["kind"] == "/"):
         sign = peek(state)
@@ -320,7 +128,7 @@ def parse_product(state):
 
 
 def parse_factor(state):
-    """factor := "(" sum ")" | quantity"""
+    """Parse factor := "(" sum ")" | quantity."""
     token = peek(state)
     if token["kind"] == "(":
         state["next"] += 1
@@ -339,7 +147,7 @@ def parse_factor(state):
 
 
 def parse_quantity(state):
-    """quantity := mixed unit? | mixed "ft" mixed "in"?"""
+    """Parse quantity := mixed unit? | mixed "ft" mixed "in"?."""
     first = with_unit(state, bare(parse_mixed(state)))
     if failed(state) or first["sort"] != LENGTH or state["tokens"][state["next"] - 1]["text"] != "ft":
         return first
@@ -392,7 +200,7 @@ def in_inches(state, x, unit):
 
 
 def parse_mixed(state):
-    """mixed := decimal | fraction | whole (" " | "-")? fraction"""
+    """Parse mixed := decimal | fraction | whole (" " | "-")? fraction."""
     numbers = state["numbers"]
     token = peek(state)
     state["next"] += 1
@@ -460,7 +268,7 @@ def as_length(state, value):
 
 
 def add(state, left, right, sign):
-    """left + right or left - right."""
+    """Left + right or left - right."""
     if left["sort"] != right["sort"]:
         if left["sort"] == RATIO or right["sort"] == RATIO:
             fail(state, sign["at"], "A length and a plain number cannot be added.")
@@ -476,7 +284,7 @@ def add(state, left, right, sign):
 
 
 def multiply(state, left, right):
-    """left * right; two lengths would be an area."""
+    """Left * right; two lengths would be an area."""
     if left["sort"] == LENGTH and right["sort"] == LENGTH:
         fail(state, 0, "A length times a length is an area.")
         return left
@@ -487,7 +295,7 @@ def multiply(state, left, right):
 
 
 def divide(state, left, right, sign):
-    """left / right; a plain number cannot be divided by a length."""
+    """Left / right; a plain number cannot be divided by a length."""
     if same(right["x"], 0):
         fail(state, sign["at"], "That divides by zero.")
         return left

@@ -15,7 +15,10 @@ setup = Setup(
 # What is measured
 
 entry = setup.tape_sum(
-    "entry", "Measurement or sum", "(31 1/4 - 3/8) / 2", "Fractions, feet, decimals, mm: 3 5/8, 6' 6-1/2\", 92.1 mm, with + \u2212 \u00d7 / and brackets."
+    "entry",
+    "Measurement or sum",
+    "(31 1/4 - 3/8) / 2",
+    "Fractions, feet, decimals, mm: 3 5/8, 6' 6-1/2\", 92.1 mm, with + \u2212 \u00d7 / and brackets.",
 )
 nearest = setup.division("nearest", "To the nearest", "64", "The finest tick on the tape or rule that the answer will be read on.")
 

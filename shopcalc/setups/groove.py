@@ -14,16 +14,10 @@ setup = Setup(
 
 # What is measured
 
-stock = setup.length(
-    "stock", "Stock thickness", "1 3/8", "Calipers across the piece as it came off the planer, not the size it was sold as."
-)
-groove_width = setup.length(
-    "groove_width", "Groove width", "3/8", "The width wanted: the panel's edge, or the pane with its play, by calipers."
-)
+stock = setup.length("stock", "Stock thickness", "1 3/8", "Calipers across the piece as it came off the planer, not the size it was sold as.")
+groove_width = setup.length("groove_width", "Groove width", "3/8", "The width wanted: the panel's edge, or the pane with its play, by calipers.")
 groove_depth = setup.length("groove_depth", "Groove depth", "1/2", "From the edge to the bottom of the groove.")
-cutter = setup.length(
-    "cutter", "Cutter width", "1/4", "The kerf it really cuts: run it once in scrap and put the inside jaws in the slot."
-)
+cutter = setup.length("cutter", "Cutter width", "1/4", "The kerf it really cuts: run it once in scrap and put the inside jaws in the slot.")
 
 # What to set
 
@@ -111,7 +105,10 @@ setup.step("Mark one face of every piece as the reference face.")
 setup.step("Raise the cutter {blade_height} above the table.")
 setup.step("Set the fence {fence} from the near side of the cutter, teeth that lean toward the fence.")
 setup.step("Cut the scrap with its reference face against the fence, turn it end for end, and cut again. Measure.", when=groove_width > cutter)
-setup.step("The cutter is as wide as the groove: one pass. Turn the scrap end for end anyway; if the cutter takes more, the fence is not centred.", when=groove_width <= cutter)
+setup.step(
+    "The cutter is as wide as the groove: one pass. Turn the scrap end for end anyway; if the cutter takes more, the fence is not centred.",
+    when=groove_width <= cutter,
+)
 setup.step("First pass on every piece, reference face against the fence.")
 setup.step("Turn each piece end for end, the other face against the fence, and run them all again.", when=groove_width > cutter)
 setup.step("Move the fence to {rib_fence} and run both ways once more to clear the rib of {rib}.")

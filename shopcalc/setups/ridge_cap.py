@@ -1,9 +1,11 @@
 """Two boards over a peak, each covering the same; the second is ripped narrower where they lap."""
 
+from typing import Any
+
 from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import area, slant, turn
+from shopcalc.drawing import Point, area, slant, turn
 from shopcalc.terms import cosd, degrees, larger, pick, sind
 
 setup = Setup(
@@ -38,9 +40,7 @@ _cot = cosd(inside_angle) / sind(inside_angle)
 _cot_half = cosd(inside_angle / 2) / sind(inside_angle / 2)
 
 wide_outside = setup.size("wide_outside", "Wide board, outside face", cover)
-wide_inside = setup.size(
-    "wide_inside", "Wide board, inside face", pick((cover - thickness * _cot, _lapped), otherwise=cover - thickness * _cot_half)
-)
+wide_inside = setup.size("wide_inside", "Wide board, inside face", pick((cover - thickness * _cot, _lapped), otherwise=cover - thickness * _cot_half))
 narrow_outside = setup.size("narrow_outside", "Narrow board, outside face", pick((cover - thickness / sind(inside_angle), _lapped), otherwise=cover))
 narrow_inside = setup.size(
     "narrow_inside",
@@ -104,7 +104,9 @@ tilt_move = setup.correction(
     less="Tilt the blade {size} less.",
     kind="angle",
 )
-setup.trial("Bevel two short scraps of the boards and hold them together over the peak, or over a pattern of it: the joint closes along its whole face when the bevel is right.")
+setup.trial(
+    "Bevel two short scraps of the boards and hold them together over the peak, or over a pattern of it: the joint closes along its whole face when the bevel is right."
+)
 
 # At the machine
 
@@ -131,12 +133,12 @@ _under_left = (sind(pitch_left), -cosd(pitch_left))
 _under_right = (-sind(pitch_right), -cosd(pitch_right))
 
 
-def _on_left(along, under=0):  # type: ignore[no-untyped-def]
+def _on_left(along: Any, under: Any = 0) -> Point:
     """A point of the left board: so far down its slope, so far under its outside face."""
     return (_left[0] * along + _under_left[0] * under, _left[1] * along + _under_left[1] * under)
 
 
-def _on_right(along, under=0):  # type: ignore[no-untyped-def]
+def _on_right(along: Any, under: Any = 0) -> Point:
     """A point of the right board."""
     return (_right[0] * along + _under_right[0] * under, _right[1] * along + _under_right[1] * under)
 

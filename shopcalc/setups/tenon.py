@@ -21,13 +21,18 @@ groove_width = setup.length(
 fit = setup.length(
     "fit", "Play in the groove", "0.006", "All of it, both cheeks together: about one sheet of paper a side. Nothing makes it a press fit.", zero=True
 )
-groove_depth = setup.length("groove_depth", "Groove depth", "1/2", "The depth rod of the calipers from the edge to the bottom, at the shallowest place.")
+groove_depth = setup.length(
+    "groove_depth", "Groove depth", "1/2", "The depth rod of the calipers from the edge to the bottom, at the shallowest place."
+)
 end_play = setup.length(
     "end_play", "Short of the bottom", "1/32", "Room left at the bottom of the groove for glue, so that the shoulder closes first.", zero=True
 )
 kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts: run a scrap and put the inside jaws in it.")
 gauge_block = setup.length(
-    "gauge_block", "Gauge block", "1", "Calipers across the block clamped to the fence, well before the blade, that the end of the rail is set against."
+    "gauge_block",
+    "Gauge block",
+    "1",
+    "Calipers across the block clamped to the fence, well before the blade, that the end of the rail is set against.",
 )
 
 # What to set, in the order it is set
@@ -42,8 +47,12 @@ jig_to_blade = setup.setting("jig_to_blade", "Jig face to near side of blade", (
 # What can go wrong
 
 setup.stop("no_tenon", fit >= groove_width, "A play of {fit} leaves no tenon in a groove of {groove_width}.", change=fit)
-setup.stop("no_length", end_play >= groove_depth, "Stopping {end_play} short of the bottom leaves no tenon in a groove {groove_depth} deep.", change=end_play)
-setup.stop("no_shoulder", groove_width - fit >= stock, "The tenon is as thick as the rail, {stock}: there is no shoulder to cut.", change=groove_width)
+setup.stop(
+    "no_length", end_play >= groove_depth, "Stopping {end_play} short of the bottom leaves no tenon in a groove {groove_depth} deep.", change=end_play
+)
+setup.stop(
+    "no_shoulder", groove_width - fit >= stock, "The tenon is as thick as the rail, {stock}: there is no shoulder to cut.", change=groove_width
+)
 setup.stop(
     "fence_in_blade",
     gauge_block + groove_depth - end_play <= kerf,
@@ -106,11 +115,17 @@ setup.trial(
 
 setup.step("Cut every rail to length with square ends. Mark one face of each as the reference face.")
 setup.step("Shoulders. Raise the blade {shoulder_height}. Set the fence {fence_to_blade} from the near side of the blade.")
-setup.step("Clamp the gauge block to the fence so that it ends well before the blade: the rail is set against the block and is clear of it before the cut.")
+setup.step(
+    "Clamp the gauge block to the fence so that it ends well before the blade: the rail is set against the block and is clear of it before the cut."
+)
 setup.step("Try it on the scrap, reference face down, then the other face. Measure, correct, try again.")
 setup.step("Cut both shoulders on both ends of every rail before anything is moved.")
-setup.step("Cheeks. Raise the blade {cheek_height}, just to the shoulder cut. Set the jig {jig_to_blade} from the near side of the blade, with the waste outside.")
-setup.step("Rail on end in the jig, reference face to the jig; cut, turn the other face to the jig, cut again. The waste falls free, away from the jig.")
+setup.step(
+    "Cheeks. Raise the blade {cheek_height}, just to the shoulder cut. Set the jig {jig_to_blade} from the near side of the blade, with the waste outside."
+)
+setup.step(
+    "Rail on end in the jig, reference face to the jig; cut, turn the other face to the jig, cut again. The waste falls free, away from the jig."
+)
 setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.")
 
 # The pictures

@@ -1,0 +1,116 @@
+"""What a setup is made of, as plain records. `declare.py` fills them; everything else reads them."""
+
+import re
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
+
+import sympy
+
+if TYPE_CHECKING:
+    from shopcalc.declare import Setup
+
+STANDS = ("at the saw", "at the bench", "on the building", "at the desk")
+
+ROUNDINGS = ("nearest", "down", "up")
+NO_SOURCE = "common practice, no published source"
+
+# A value quoted in a text: {fence}
+QUOTED = re.compile(r"\{(\w+)\}")
+
+
+class DeclarationError(ValueError):
+    """A setup declares something that cannot be; the message names the setup and the thing."""
+
+
+@dataclass(frozen=True)
+class Input:
+    """One value that is measured or chosen."""
+
+    name: str
+    kind: str
+    label: str
+    start: str
+    help: str
+    zero: bool = False
+    most: Any = None
+    options: tuple[tuple[str, str], ...] = ()
+    reading: bool = False
+    signed: bool = False
+
+
+@dataclass(frozen=True)
+class Result:
+    """One value that is worked out. `role`: setting, size, after (known once the scrap is read), correction."""
+
+    name: str
+    label: str
+    formula: sympy.Basic
+    kind: str
+    role: str
+    rounding: str = "nearest"
+    division: str = ""
+    when: sympy.Basic | None = None
+    reading: str = ""
+    more: str = ""
+    less: str = ""
+    source: str = ""
+
+
+@dataclass(frozen=True)
+class Check:
+    """A relation that says something when it holds."""
+
+    name: str
+    level: str
+    relation: sympy.Basic
+    text: str
+    change: str
+    spoils: tuple[str, ...] | None
+    source: str
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step at the machine, in cutting order."""
+
+    text: str
+    when: sympy.Basic | None = None
+
+
+@dataclass(frozen=True)
+class Onward:
+    """A card this one leads to: its inputs, each from the first of these names that has been given."""
+
+    slug: str
+    label: str
+    carry: Mapping[str, tuple[str, ...]]
+
+
+@dataclass(frozen=True)
+class Included:
+    """A setup whose card stands inside another's, with some of its inputs worked out there."""
+
+    setup: "Setup"
+    given: Mapping[str, sympy.Basic]
+
+
+class Choice:
+    """A choice among named options, as formulas see it."""
+
+    def __init__(self, symbol: sympy.Symbol, options: Sequence[str]) -> None:
+        self.symbol = symbol
+        self.name = symbol.name
+        self._options = list(options)
+
+    def is_(self, option: str) -> sympy.Basic:
+        """The condition that `option` is chosen. Raises DeclarationError for an unknown option."""
+        if option not in self._options:
+            raise DeclarationError(f"{self.name} has no option {option!r}")
+        return sympy.Eq(self.symbol, self._options.index(option))
+
+
+def symbols_of(formula: Any) -> set[sympy.Symbol]:
+    """The free symbols of a formula or of a list of them."""
+    parts = formula if isinstance(formula, (list, tuple)) else [formula]
+    return {symbol for part in parts for symbol in sympy.sympify(part).free_symbols}

@@ -1,0 +1,91 @@
+"""Sets a bench: one card being worked, with everything that is known of it.
+
+A `bench` is a dictionary: `about` and `formulas` of its setup, the `shop`, the `texts` typed, the values
+`known`, each of them `written`, the `kinds` of values, the checks `raised`, and the `world` (all setups,
+units, arithmetic).
+"""
+
+from shopcalc.portable.snap import above
+from shopcalc.portable.work import all_in, read_entries, work_out
+from shopcalc.portable.writing import DIVISIONS, decimal_text, write_value
+
+FINEST = 128  # a correction is small, and is read off a rule or calipers rather than the tape
+
+
+def read_and_set(world, slug, query, shop):
+    """Read a setup's entries and, if all can be read, set its bench. Returns both; no bench while any is wrong."""
+    about = world["setups"][slug]["about"]
+    entries = read_entries(about, query, shop, world)
+    wrong = len(entries["errors"].keys()) > 0
+    return {"entries": entries, "benches": [] if wrong else [set_bench(world, slug, entries, shop)]}
+
+
+def set_bench(world, slug, entries, shop):
+    """Work a setup out and write every value it has."""
+    about = world["setups"][slug]["about"]
+    formulas = world["setups"][slug]["formulas"]
+    worked = work_out(about, formulas, entries["values"], world["numbers"])
+    bench = {
+        "about": about,
+        "formulas": formulas,
+        "shop": shop,
+        "world": world,
+        "texts": entries["texts"],
+        "known": worked["known"],
+        "raised": worked["raised"],
+        "written": {},
+        "kinds": {},
+    }
+    for declared in about["inputs"]:
+        if declared["name"] in bench["known"]:
+            write_known(bench, declared["name"], declared["kind"], shop["division"], "nearest")
+    for name in about["results"]:
+        result = about["results"][name]
+        if name in bench["known"]:
+            write_known(bench, name, result["kind"], division_of(result, bench), result["rounding"])
+    return bench
+
+
+def write_known(bench, name, kind, division, rounding):
+    """Write one value, and remember what kind it is."""
+    shop = bench["shop"]
+    bench["written"][name] = write_value(bench["known"][name], kind, division, rounding, shop["metric"], bench["world"]["units"])
+    bench["kinds"][name] = kind
+
+
+def division_of(result, bench):
+    """The tape's division for a result: its own input's, or the shop's."""
+    if result["role"] == "correction":
+        return FINEST
+    if len(result["division"]) == 0:
+        return bench["shop"]["division"]
+    found = DIVISIONS[0]
+    for division in DIVISIONS:
+        if not above(division, bench["known"][result["division"]]):
+            found = division
+    return found
+
+
+def included_bench(included, bench, world):
+    """The bench of one included setup, or nothing while a value it is given is missing."""
+    about = world["setups"][included["slug"]]["about"]
+    values = {}
+    texts = {}
+    given = {}
+    for pair_of in included["given"]:
+        given[pair_of[0]] = pair_of[1]
+    for declared in about["inputs"]:
+        name = declared["name"]
+        if name in given:
+            # a formula over values that a stop took away cannot be worked out, and gives no card
+            if not all_in(included["needs"], bench["known"]):
+                return []
+            value = world["numbers"]["attempt"](bench["formulas"][given[name]], bench["known"], world["numbers"])
+            if value is None:
+                return []
+            values[name] = value
+            texts[name] = decimal_text(value, 6, True)
+        elif name in bench["known"]:
+            values[name] = bench["known"][name]
+            texts[name] = bench["texts"][name]
+    return [set_bench(world, included["slug"], {"values": values, "texts": texts}, bench["shop"])]

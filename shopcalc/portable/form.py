@@ -1,0 +1,49 @@
+"""The form's fields: what was typed, and how it was understood or why it cannot be."""
+
+from shopcalc.portable.writing import write_value
+
+
+def input_fields(about, entries, shop, world):
+    """The form's fields: label, help, what was typed, and what it was read as or why it cannot be."""
+    fields = []
+    for declared in about["inputs"]:
+        name = declared["name"]
+        error = entries["errors"][name] if name in entries["errors"] else ""
+        options = []
+        for option in declared["options"]:
+            options.append({"value": option[0], "label": option[1], "chosen": option[0] == entries["texts"][name]})
+        fields.append(
+            {
+                "name": name,
+                "label": declared["label"],
+                "help": declared["help"],
+                "text": entries["texts"][name],
+                "is_choice": len(options) > 0,
+                "options": options,
+                "is_reading": declared["reading"],
+                "wrong": len(error) > 0,
+                "note": error if len(error) > 0 else echo(declared, entries, shop, world),
+            }
+        )
+    return fields
+
+
+def echo(declared, entries, shop, world):
+    """How an entry was understood, so that a slip of the finger shows."""
+    name = declared["name"]
+    kind = declared["kind"]
+    if name not in entries["values"] or len(declared["options"]) > 0:
+        return ""
+    written = write_value(entries["values"][name], kind, 64, "nearest", False, world["units"])
+    if kind != "length":
+        return "" if written["text"] == entries["texts"][name] else written["text"]
+    feet = "" if len(written["feet"]) == 0 else " \u00b7 " + written["feet"]
+    return written["decimal"] + " in \u00b7 " + written["mm"] + " mm" + feet
+
+
+def input_label(about, name):
+    """What the form calls an input."""
+    for declared in about["inputs"]:
+        if declared["name"] == name:
+            return declared["label"]
+    return name

@@ -1,0 +1,55 @@
+"""Addresses of cards that carry entries along."""
+
+UNRESERVED = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-._~"
+HEXADECIMAL = "0123456789ABCDEF"
+
+
+def shown_onwards(bench):
+    """Links to the cards this one leads to, with the entries carried along."""
+    links = []
+    for onward in bench["about"]["onwards"]:
+        if onward["slug"] not in bench["world"]["setups"]:
+            continue
+        parts = []
+        for carried in onward["carry"]:
+            for name in carried[1]:
+                if name in bench["known"]:
+                    parts.append(carried[0] + "=" + encoded(bench["texts"][name]))
+                    break
+        links.append({"label": onward["label"], "address": "/" + onward["slug"] + "?" + "&".join(parts + shop_query(bench["shop"]))})
+    return links
+
+
+def shop_query(shop):
+    """The shop's settings as parts of an address; what is usual goes unsaid."""
+    parts = []
+    if shop["division"] != 32:
+        parts.append("tape=" + str(shop["division"]))
+    if shop["metric"]:
+        parts.append("units=mm")
+    return parts
+
+
+def encoded(text):
+    """`text` for the query of an address (RFC 3986), as UTF-8; entries that were read hold no surrogates."""
+    out = ""
+    for one in text:
+        code = ord(one)
+        if one in UNRESERVED:
+            out = out + one
+        elif one == " ":
+            out = out + "+"
+        elif code < 0x80:
+            out = out + percent(code)
+        elif code < 0x800:
+            out = out + percent(0xC0 + code // 64) + percent(0x80 + code - (code // 64) * 64)
+        else:
+            high = code // 4096
+            rest = code - high * 4096
+            out = out + percent(0xE0 + high) + percent(0x80 + rest // 64) + percent(0x80 + rest - (rest // 64) * 64)
+    return out
+
+
+def percent(byte):
+    """One byte, percent-encoded."""
+    return "%" + HEXADECIMAL[byte // 16] + HEXADECIMAL[byte - (byte // 16) * 16]
