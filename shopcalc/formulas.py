@@ -5,10 +5,10 @@ Comparisons, Max and Min, sines and whole numbers go to portable functions, so b
 """
 
 from collections.abc import Callable, Mapping, Sequence
-from fractions import Fraction
 from typing import Any
 
 import sympy
+from quicktions import Fraction
 from sympy.printing.jscode import JavascriptCodePrinter
 from sympy.printing.pycode import PythonCodePrinter
 

@@ -5,11 +5,11 @@ beyond + - * / and comparison is in these few entries.
 """
 
 from collections.abc import Callable
-from fractions import Fraction
 from functools import partial
 from typing import Any
 
 import mpmath
+from quicktions import Fraction
 
 DIGITS = 40
 

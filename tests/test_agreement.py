@@ -1,0 +1,113 @@
+"""The phone says what the server says: thousands of entries through both, and everything they show compared."""
+
+import json
+import random
+from typing import Any
+
+import pytest
+from py_mini_racer import MiniRacer
+
+from shopcalc import exact
+from shopcalc.catalogue import setups
+from shopcalc.render import render
+
+from .helpers import fold, run, unlike
+from .typed import queries
+
+pytestmark = pytest.mark.sweep
+
+COUNT = 2000
+BATCH = 50
+PARTS = ["", "opening", "answer", "sheet"]
+
+ASKED = """given[0].map(([path, query, part]) => {
+    const found = respond(world, path, query, part);
+    const html = Mustache.render(TEMPLATES[found.template], found.view, TEMPLATES);
+    return { status: found.status, template: found.template, view: found.view, html, data: respond(world, path + '.json', query, '') };
+})"""
+
+
+def asked(slug: str) -> list[tuple[str, dict[str, str], str]]:
+    """The requests of a setup's sweep, always the same."""
+    inputs = exact.world()["setups"][slug]["about"]["inputs"]
+    rng = random.Random(slug)
+    return [("/" + slug, query, PARTS[place % len(PARTS)]) for place, query in enumerate(queries(inputs, COUNT, rng))]
+
+
+def differences(server: dict[str, Any], phone: dict[str, Any]) -> list[str]:
+    """How the phone's answer to one request differs from the server's."""
+    return unlike({**server, "html": fold(server["html"])}, {**phone, "html": fold(phone["html"])})
+
+
+def answered(path: str, query: dict[str, str], part: str) -> dict[str, Any]:
+    """The server's answer, rendered, and the same as data."""
+    found = exact.answer(path, query, part)
+    data = json.loads(json.dumps(exact.answer(path + ".json", query)))
+    return {**found, "html": render(found["template"], found["view"]), "data": data}
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_phone_shows_what_the_server_shows(slug: str, phone_brain: MiniRacer) -> None:
+    """Status, view, HTML and data of every request are the same on both sides."""
+    requests = asked(slug)
+    found = []
+    for start in range(0, len(requests), BATCH):
+        batch = requests[start : start + BATCH]
+        for request, phone in zip(batch, run(phone_brain, ASKED, batch), strict=True):
+            found += [(request, fault) for fault in differences(answered(*request), phone)]
+
+    assert found[:10] == []
+
+
+def kinds_in(value: Any) -> set[type]:
+    """The types of everything inside a view."""
+    inside = value.values() if isinstance(value, dict) else value if isinstance(value, list) else []
+    return {type(value)}.union(*(kinds_in(each) for each in inside))
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_views_hold_nothing_to_format(slug: str) -> None:
+    """A view is made of texts, truths, lists and dictionaries: no number is left for a template to write its own way."""
+    seen = set().union(*(kinds_in(exact.answer(*request)["view"]) for request in asked(slug)[:200]))
+
+    assert {str, bool, list, dict} == seen
+
+
+def unexplained(about: dict[str, Any], data: dict[str, Any]) -> list[str]:
+    """The results that are absent though no check took them, no condition withholds them and no reading is awaited."""
+    known = {*data["inputs"], *data["results"]}
+    taken = {name for check in data["checks"] for name in about["checks"][check["name"]]["spoils"]}
+    awaited = {each["name"] for each in about["inputs"] if each["reading"]} - known
+    faults = []
+    for name, result in about["results"].items():
+        if name in known:
+            continue
+        if name in taken or result["when"] or awaited & set(result["needs"]):
+            awaited.add(name)
+        else:
+            faults.append(name)
+    return faults
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_no_result_goes_missing_without_a_word(slug: str) -> None:
+    """A result is absent only because of a stop or a note, a condition of its own, or a reading not yet taken."""
+    about = exact.world()["setups"][slug]["about"]
+    found = []
+    for path, query, _ in asked(slug):
+        answer = exact.answer(path + ".json", query)
+        if answer["status"] == 200:
+            found += [(query, name) for name in unexplained(about, answer["data"])]
+
+    assert found[:10] == []
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_the_sweep_reaches_every_check(slug: str) -> None:
+    """Among the generated entries each check of the setup holds at least once, and at least half of them can be worked out."""
+    about = exact.world()["setups"][slug]["about"]
+    answers = [exact.answer(path + ".json", query) for path, query, _ in asked(slug)]
+    worked = [answer["data"] for answer in answers if answer["status"] == 200]
+
+    assert set(about["checks"]) == {check["name"] for data in worked for check in data["checks"]}
+    assert len(worked) > COUNT / 2

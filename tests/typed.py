@@ -1,0 +1,112 @@
+"""Generates what people type: sensible entries, entries on the edge of a check, extreme and wrong ones.
+
+Everything is drawn from a `random.Random` that the caller seeds, and goes by what an input declares, so a new
+setup is swept without a line here.
+"""
+
+import random
+from fractions import Fraction
+from typing import Any
+
+GRAINS = [Fraction(1, n) for n in (8, 16, 32, 64, 128, 10, 10, 100, 1000)] + [Fraction(5, 127), Fraction(1, 254)]
+EXTREME_LENGTHS = [Fraction(text) for text in ("0", "1/128", "0.000001", "0.001", "1/3", "1199", "1200", "1200.01", "99999")]
+EXTREME_ANGLES = ["0", "0.001", "0.000001", "89", "89.999", "89.999999", "90", "90.1", "180", "1000 in 1", "1:1000", "1000%"]
+ANGLES = ["5", "10", "15", "22.5", "22 1/2", "30", "30\u00b0", "45", "60", "67.5", "75 deg", "90 - 22.5", "90/4"]
+SLOPES = ["5 in 12", "5:12", "7 in 12", "12:12", "1:6", "10%", "100%", "24:12", "1 in 1.5", "0:12"]
+WRONG = [
+    "", " ", "-1", "1/0", "abc", "1,5", "3 5", "1..2", "2**9", "9" * 12, "9" * 90, "((1)", "1)", "5 kg", "<b>1</b>", '"', "\U0001f600", "0x10", "1e3", "NaN"
+]  # fmt: skip
+VULGAR = {Fraction(1, 2): "\u00bd", Fraction(1, 4): "\u00bc", Fraction(3, 4): "\u00be", Fraction(1, 8): "\u215b", Fraction(3, 8): "\u215c", Fraction(5, 8): "\u215d"}
+
+
+def queries(inputs: list[dict[str, Any]], count: int, rng: random.Random) -> list[dict[str, str]]:
+    """`count` queries for a setup whose inputs are described so."""
+    return [query(inputs, rng) for _ in range(count)]
+
+
+def query(inputs: list[dict[str, Any]], rng: random.Random) -> dict[str, str]:
+    """One query: mostly sensible, often with values that sit exactly on one another, sometimes extreme or wrong."""
+    temper = rng.choices(["sensible", "edge", "extreme", "wrong"], [50, 30, 13, 7])[0]
+    typed: dict[str, str] = {}
+    values: list[Fraction] = []
+    grain = rng.choice(GRAINS)
+    if rng.random() < 0.2:
+        typed["units"] = rng.choice(["mm", "mm", "mm", "in", "ell"])
+    if rng.random() < 0.4:
+        typed["tape"] = rng.choice(["8", "16", "32", "64", "128", "7", ""])
+    for declared in inputs:
+        if rng.random() < 0.1:
+            continue
+        typed[declared["name"]] = entry(declared, rng, temper, grain, values, typed.get("units") == "mm")
+    if rng.random() < 0.05:
+        typed[rng.choice(["colour", "Stock", "x y", "<i>"])] = "1"
+    return typed
+
+
+def entry(declared: dict[str, Any], rng: random.Random, temper: str, grain: Fraction, values: list[Fraction], metric: bool) -> str:
+    """What is typed for one input; `values` are the lengths typed before it."""
+    if declared["reading"] and rng.random() < 0.5:
+        return rng.choice(["", "", "  "])
+    if temper == "wrong" and rng.random() < 0.4:
+        return rng.choice(WRONG)
+    if declared["options"]:
+        return str(rng.choice([*declared["options"], ["no such option"]] if temper == "wrong" else declared["options"])[0])
+    if declared["kind"] == "angle":
+        return angle(rng, temper)
+    if declared["kind"] == "count":
+        return str(rng.choice([0, 1, 10**6, 10**9 - 1]) if temper == "extreme" else rng.randint(0, 12))
+    value = length(declared, rng, temper, grain, values)
+    values.append(value)
+    return written(value, rng, metric)
+
+
+def angle(rng: random.Random, temper: str) -> str:
+    """An angle or a slope."""
+    if temper == "extreme":
+        return rng.choice(EXTREME_ANGLES)
+    if temper == "edge":
+        return rng.choice([*ANGLES, *SLOPES, "90", "45", "45", "30", "60"])
+    return rng.choice([rng.choice(ANGLES), rng.choice(SLOPES), str(rng.randint(1, 89)), f"{rng.randint(1, 899) / 10}", f"{rng.randint(1, 24)} in 12"])
+
+
+def length(declared: dict[str, Any], rng: random.Random, temper: str, grain: Fraction, values: list[Fraction]) -> Fraction:
+    """A length, often one that equals another length typed, or a sum or a part of some."""
+    near = Fraction(rng.choice([0, 0, 1, -1, 2, -2]), rng.choice([8, 64, 1000]))
+    if temper == "extreme" and rng.random() < 0.5:
+        return rng.choice(EXTREME_LENGTHS)
+    if values and (rng.random() < 0.7 if temper == "edge" or declared["reading"] else rng.random() < 0.2):
+        first, second = rng.choice(values), rng.choice(values)
+        sums = [first, first + second, abs(first - second), 2 * first, 4 * first, first / 2, first / 4, first + Fraction(1, 8), (first + second) / 2]
+        return max(Fraction(0), rng.choice(sums) + (near if declared["reading"] else 0))
+    if temper == "edge":
+        return grain * rng.choice([0, 1, 2, 3, 4, 6, 8]) if rng.random() < 0.5 else Fraction(rng.choice(["1/4", "3/4", "1/2", "1", "0.1", "0.2", "0.3"]))
+    return grain * rng.randint(1, int(rng.choice([1, 3, 12, 40]) / grain))
+
+
+def written(value: Fraction, rng: random.Random, metric: bool) -> str:
+    """A length in one of the ways it may be typed, exactly as long."""
+    ways = [fraction(value) + '"', f"{decimal(value)} in", f"{decimal(value * Fraction(127, 5))} mm", f"{decimal(value * Fraction(127, 50))}cm"]
+    ways += [f"({decimal(2 * value)} in)/2", f"{fraction(value / 3)} in + {fraction(value / 3 * 2)} in"]
+    if value >= 12:
+        feet = int(value) // 12
+        ways += [f"{feet}' {fraction(value - 12 * feet)}\"", f"{feet} ft {fraction(value - 12 * feet)} in"]
+    if value % 1 in VULGAR:
+        ways.append(f"{int(value) or ''}{VULGAR[value % 1]}\u2033")
+    bare = decimal(value * Fraction(127, 5)) if metric else rng.choice([fraction(value), decimal(value), decimal(value)])
+    usual = [bare] * len(ways)
+    return rng.choice([way for way in ways + usual if "?" not in way] or [fraction(value) + " in"])
+
+
+def fraction(value: Fraction) -> str:
+    """`3 5/8`."""
+    whole, rest = divmod(value, 1)
+    return f"{whole} {rest}" if whole and rest else str(value)
+
+
+def decimal(value: Fraction) -> str:
+    """A decimal of at most nine places, or `?` where there is none."""
+    scaled = value * 10**9
+    if scaled.denominator != 1:
+        return "?"
+    text = f"{int(scaled):010d}"
+    return f"{text[:-9]}.{text[-9:]}".rstrip("0").rstrip(".")
