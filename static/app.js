@@ -21,7 +21,10 @@ async function keepWorker() {
 }
 
 function watch(kept) {
-  const offer = () => show('newer', Boolean(kept.waiting && navigator.serviceWorker.controller));
+  const offer = event => {
+    show('newer', Boolean(kept.waiting && navigator.serviceWorker.controller));
+    if (event?.target.state === 'redundant' && !kept.active) show('never', true), show('keeping', false);
+  };
   offer();
   kept.addEventListener('updatefound', () => kept.installing?.addEventListener('statechange', offer));
   document.querySelector('[data-use-newer]').addEventListener('click', () => {
@@ -31,8 +34,11 @@ function watch(kept) {
 }
 
 // Every card is a link: the address says what is typed, also while it cannot be read.
-function keepAddress(event) {
-  if (event.detail.elt.id === 'sheet') history.replaceState(null, '', event.detail.pathInfo.finalRequestPath);
+function afterRequest(event) {
+  if (event.detail.elt.id !== 'sheet') return;
+  const typed = event.detail.requestConfig.triggeringEvent?.type === 'input';
+  if (typed) history.replaceState(null, '', event.detail.pathInfo.finalRequestPath);
+  markWrong();
 }
 
 function markWrong() {
@@ -70,8 +76,7 @@ function answerWhatWasTyped() {
 }
 
 const HTMX = document.currentScript.dataset.htmx;
-document.addEventListener('htmx:afterRequest', keepAddress);
-document.addEventListener('htmx:afterSettle', markWrong);
+document.addEventListener('htmx:afterRequest', afterRequest);
 if (document.readyState === 'complete') loadHtmx();
 else addEventListener('load', loadHtmx);
 keepWorker();

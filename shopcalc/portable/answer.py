@@ -26,7 +26,9 @@ def respond(world, path, query, part):
     `{"status", "template", "view"}` or, for an address that ends in .json, `{"status", "data"}`.
     """
     name = path[1:]
-    if name == "":
+    if name.endswith("/"):
+        name = name[0 : len(name) - 1]  # a static host serves a card as a folder
+    if name == "" or name == "index.html":
         return {"status": 200, "template": "list", "view": list_view(world)}
     if name.endswith(".json") and name[0 : len(name) - 5] in world["setups"]:
         return respond_data(world, name[0 : len(name) - 5], query)
