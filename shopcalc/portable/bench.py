@@ -38,7 +38,8 @@ def set_bench(world, slug, entries, shop):
     }
     for declared in about["inputs"]:
         if declared["name"] in bench["known"]:
-            write_known(bench, declared["name"], declared["kind"], shop["division"], "nearest")
+            write_known(bench, declared["name"], declared["kind"], FINEST, "nearest")
+            as_measured(bench["written"][declared["name"]], declared["kind"], shop)
     for name in about["results"]:
         result = about["results"][name]
         if name in bench["known"]:
@@ -51,6 +52,15 @@ def write_known(bench, name, kind, division, rounding):
     shop = bench["shop"]
     bench["written"][name] = write_value(bench["known"][name], kind, division, rounding, shop["metric"], bench["world"]["units"])
     bench["kinds"][name] = kind
+
+
+def as_measured(written, kind, shop):
+    """What was measured is quoted as it is: by its fraction if it is one, else by its decimals, never rounded to a tick."""
+    if kind == "length" and not shop["metric"] and len(written["lean"]) > 0:
+        written["text"] = written["decimal"]
+        written["bare"] = written["decimal"]
+        written["lean"] = ""
+        written["amount"] = ""
 
 
 def division_of(result, bench):
