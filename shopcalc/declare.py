@@ -258,6 +258,10 @@ class Setup:
             for name in QUOTED.findall(text):
                 if name not in self.inputs and name not in self.results:
                     self._refuse(f"{where} quotes {name!r}, which is declared nowhere")
+        for check in self.checks.values():
+            for name in check.spoils or ():
+                if name not in self.results:
+                    self._refuse(f"the check {check.name} spoils {name!r}, which is no result")
         used = {symbol.name for formula in self.formulas().values() for symbol in symbols_of(formula)}
         used |= {name for include in self.includes for name in include.setup.inputs}
         used |= {result.division for result in self.results.values()}

@@ -120,6 +120,9 @@ class PhonePrinter(_ShopPrinter, JavascriptCodePrinter):
     def _print_BooleanTrue(self, node: Any) -> str:
         return "true"
 
+    def _print_BooleanFalse(self, node: Any) -> str:
+        return "false"
+
     def _print_Piecewise(self, node: sympy.Piecewise) -> str:
         out = self._print(node.args[-1][0])
         for value, condition in reversed(node.args[:-1]):

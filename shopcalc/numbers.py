@@ -9,6 +9,7 @@ from functools import partial
 from typing import Any
 
 import mpmath
+from mpmath.libmp import to_rational
 from quicktions import Fraction
 
 DIGITS = 40
@@ -23,8 +24,11 @@ def _as_float(x: Fraction) -> Any:
 
 
 def _as_fraction(x: Any) -> Fraction:
-    mantissa, exponent = x.man_exp
-    return Fraction(mantissa * 2**exponent) if exponent >= 0 else Fraction(mantissa, 2**-exponent)
+    """A real result as the fraction it is. Raises ValueError where there is none, such as the arcsine of 2."""
+    if isinstance(x, _context.mpc):
+        raise ValueError("there is no such number")
+    numerator, denominator = to_rational(x._mpf_)
+    return Fraction(int(numerator), int(denominator))
 
 
 def _of_angle(function: Callable[[Any], Any], angle: Fraction) -> Fraction:

@@ -52,7 +52,13 @@ def dimension_of(expression: sympy.Basic, kinds: Mapping[str, str]) -> str:
     for kind in ("length", "angle", "number"):
         if value.check(registry().Quantity(1, KIND_UNITS[kind]).dimensionality):
             return kind
-    raise UnitsError(f"{expression} comes out in {value.units}")
+    raise UnitsError(f"{expression} comes out as {_named(value)}")
+
+
+def _named(value: Any) -> str:
+    """The dimension of a quantity in words; Pint cannot format units with fractions for exponents."""
+    powers = [f"{name.strip('[]')}^{float(power):g}" for name, power in value.dimensionality.items()]
+    return " ".join(powers) or "a plain number"
 
 
 def _quantity(node: sympy.Basic, kinds: Mapping[str, str]) -> Any:
@@ -115,5 +121,5 @@ def _product_or_function(node: sympy.Basic, values: list[Any]) -> Any:
     if type(node) not in WHOLE and type(node) not in TURNING:
         raise UnitsError(f"{node} is no term of a formula")
     if not given.check(made.Quantity(1, wanted).dimensionality):
-        raise UnitsError(f"{node}: {type(node).__name__} takes {'an angle' if wanted else 'a plain number'}, not {given.units}")
+        raise UnitsError(f"{node}: {type(node).__name__} takes {'an angle' if wanted else 'a plain number'}, not {_named(given)}")
     return made.Quantity(Fraction(1), "arc" if inverse else "")

@@ -79,7 +79,9 @@ def _write_product(node: Any) -> tuple[str, int]:
     for factor in node.args:
         if (type(factor) in CONSTANTS and factor.args[0] == 1) or factor == 1 / inches(1):
             continue  # only there to turn inches into a plain number, or back
-        if isinstance(factor, sympy.Rational):
+        if isinstance(factor, sympy.Rational) and abs(factor.p) != 1:
+            above.append(factor)
+        elif isinstance(factor, sympy.Rational):
             above += [sympy.Integer(factor.p)] if factor.p != 1 else []
             below += [sympy.Integer(factor.q)] if factor.q != 1 else []
         elif isinstance(factor, sympy.Pow) and factor.exp.could_extract_minus_sign():

@@ -1,12 +1,13 @@
 """Comparing and rounding so that exact fractions and doubles agree.
 
-Both runtimes treat two numbers closer than one part in `GRAIN` of a unit as the same number:
-a billionth of an inch is far below anything a tape shows, and far above a double's noise.
+Both runtimes treat two numbers closer than one part in `GRAIN` of a unit as the same number: a billionth of an
+inch is far below anything a tape shows, and far above a double's noise. It is a hair over a billionth, so that no
+difference of decimals somebody types lies on the very edge, where the two would decide apart.
 """
 
-GRAIN = 1000000000
-TWICE = 2000000000
-HALF = 1000000002  # half a whole in the same grains, and a hair, so that a tie goes up in both runtimes
+GRAIN = 990000007
+TWICE = 1980000014
+HALF = 990000009  # half a whole in the same grains, and a hair, so that a tie goes up in both runtimes
 
 
 def floor_of(x):
