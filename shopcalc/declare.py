@@ -133,9 +133,9 @@ class Setup:
         """A size from the wood as it measures: it appears once the scrap has been read."""
         return self._result(Result(name, label, sympy.sympify(formula), kind, "after", **more))
 
-    def correction(self, name: str, label: str, formula: Any, more: str, less: str, kind: str = "length") -> sympy.Symbol:
+    def correction(self, name: str, label: str, formula: Any, more: str, less: str, kind: str = "length", when: Any = None) -> sympy.Symbol:
         """How far to move after the trial, and which way: `more` when positive, `less` when negative."""
-        return self._result(Result(name, label, sympy.sympify(formula), kind, "correction", more=more, less=less))
+        return self._result(Result(name, label, sympy.sympify(formula), kind, "correction", more=more, less=less, when=when))
 
     def as_found(self, name: str, label: str, reading: sympy.Symbol, planned: Any) -> sympy.Symbol:
         """A size as planned until the scrap is read, then as it measures."""
@@ -174,7 +174,7 @@ class Setup:
         except UnitsError as disagreement:
             raise DeclarationError(f"{self.slug}: {name}: {disagreement}") from disagreement
         wanted = kind if kind in ("length", "angle", "truth") else "number"
-        if found != wanted and expression != 0 and expression not in (sympy.true, sympy.false):
+        if found != wanted and (expression != 0 or wanted == "truth") and expression not in (sympy.true, sympy.false):
             self._refuse(f"{name} should be a {wanted} and comes out as a {found}")
 
     # What can go wrong.
@@ -213,7 +213,17 @@ class Setup:
         self.trial_text = text
 
     def picture(self, caption: str, *shapes: Shape) -> None:
-        """A drawing to scale."""
+        """A drawing to scale. Its points must be lengths and its directions plain numbers, of values declared above."""
+        for place, shape in enumerate(shapes):
+            where = f"picture {len(self.pictures) + 1}, shape {place + 1} ({shape.kind})"
+            for value in (each for point in shape.points for each in point):
+                self._formula(where, value, "length")
+            for value in (each for direction in shape.directions for each in direction):
+                self._formula(where, value, "number")
+            if shape.when is not None:
+                self._formula(f"{where} (when)", shape.when, "truth")
+            if shape.of and shape.of not in self._kinds():
+                self._refuse(f"{where} shows {shape.of!r}, which is declared nowhere above it")
         self.pictures.append(Picture(caption, shapes))
 
     def source(self, text: str) -> None:

@@ -11,7 +11,7 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.parts import QUOTED, Check, Input, Result, symbols_of
+from shopcalc.parts import QUOTED, Check, DeclarationError, Input, Result, symbols_of
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.working import working_cases
 
@@ -89,6 +89,8 @@ def _limit(most: Any) -> list[int]:
         return []
     value = sympy.sympify(most)
     value = value.args[0] if value.args else value
+    if not value.is_Rational:
+        raise DeclarationError(f"{most} is no constant such as inches(6)")
     return [int(value.p), int(value.q)]
 
 

@@ -13,6 +13,7 @@ import sympy
 Point = tuple[Any, Any]
 
 AREAS = ("wood", "end-grain", "waste", "cut", "blade", "fence", "table", "block", "ghost", "glass", "metal")
+LINES = ("edge", "hidden", "centre", "face")
 SIDES = ("above", "below", "left", "right")
 
 
@@ -48,7 +49,9 @@ def box(style: str, x: Any, y: Any, width: Any, height: Any, when: sympy.Basic |
 
 
 def line(style: str, *points: Point, when: sympy.Basic | None = None) -> Shape:
-    """An open line: `edge`, `hidden`, `centre` or `face`."""
+    """An open line of one of `LINES`."""
+    if style not in LINES:
+        raise ValueError(f"no line is called {style!r}: use one of {', '.join(LINES)}")
     return Shape("line", points, style=style, when=when)
 
 

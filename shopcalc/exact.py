@@ -1,5 +1,6 @@
 """The server's side of a card: the portable code over exact fractions."""
 
+import re
 from collections.abc import Mapping
 from functools import cache
 from typing import Any
@@ -10,6 +11,7 @@ from shopcalc.declare import Setup
 from shopcalc.describe import describe
 from shopcalc.formulas import compile_exact
 from shopcalc.numbers import NUMBERS
+from shopcalc.parts import STANDS
 from shopcalc.portable.answer import respond
 from shopcalc.units import length_factors
 
@@ -20,8 +22,14 @@ def make_world(found: Mapping[str, Setup]) -> dict[str, Any]:
         "version": __version__,
         "numbers": NUMBERS,
         "units": length_factors(),
+        "stands": list(STANDS),
         "setups": {slug: {"about": describe(setup), "formulas": compile_exact(setup.formulas())} for slug, setup in found.items()},
     }
+
+
+def _plain_name(name: str) -> str:
+    """A name of the query that is safe as a key in both runtimes; `static/brain.js` does the same."""
+    return name if re.fullmatch(r"[a-z][a-z0-9_]*", name) and name != "constructor" else "~" + name
 
 
 @cache
@@ -32,5 +40,5 @@ def world() -> dict[str, Any]:
 
 def answer(path: str, query: Mapping[str, str], part: str = "") -> dict[str, Any]:
     """What `respond` in `shopcalc/portable/answer.py` gives for a request, exactly."""
-    found: dict[str, Any] = respond(world(), path, dict(query), part)  # type: ignore[no-untyped-call]
+    found: dict[str, Any] = respond(world(), path, {_plain_name(name): text for name, text in query.items()}, part)  # type: ignore[no-untyped-call]
     return found

@@ -7,7 +7,6 @@ from pathlib import Path
 from shopcalc import exact, files, phone
 from shopcalc.catalogue import setups
 from shopcalc.render import render
-from shopcalc.web import MANIFEST
 
 
 def write_files(folder: Path) -> int:
@@ -19,7 +18,7 @@ def write_files(folder: Path) -> int:
     pages |= {f"{slug}/index.html": f"/{slug}" for slug in setups()}
     written = {name: _page(address) for name, address in pages.items()}
     written["worker.js"] = phone.worker()
-    written["manifest.webmanifest"] = json.dumps(MANIFEST)
+    written["manifest.webmanifest"] = json.dumps(phone.MANIFEST)
     for name, text in written.items():
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -33,5 +32,6 @@ def _page(address: str) -> str:
     found = exact.answer(address, {})
     # a policy in a meta element may not name frame-ancestors
     policy = "; ".join(part for part in phone.POLICY.split("; ") if not part.startswith("frame-ancestors"))
-    meta = f'<meta http-equiv="Content-Security-Policy" content="{policy}">'
+    # a static page cannot see its query: the page's script waits for the worker, which can
+    meta = f'<meta name="shopcalc-static" content="yes">\n<meta http-equiv="Content-Security-Policy" content="{policy}">'
     return render(found["template"], found["view"]).replace('<meta charset="utf-8">', f'<meta charset="utf-8">\n{meta}', 1)

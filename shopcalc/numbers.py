@@ -6,6 +6,7 @@ beyond + - * / and comparison is in these few entries.
 
 from collections.abc import Callable
 from functools import partial
+from math import isqrt
 from typing import Any
 
 import mpmath
@@ -46,6 +47,9 @@ def exact_root(square: Fraction) -> Fraction:
     square = Fraction(square)
     if square < 0:
         raise ValueError("the square root of a negative number")
+    top, under = isqrt(square.numerator), isqrt(square.denominator)
+    if top * top == square.numerator and under * under == square.denominator:
+        return Fraction(top, under)
     return _as_fraction(_context.sqrt(_as_float(square)))
 
 

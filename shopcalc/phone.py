@@ -23,6 +23,7 @@ from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
 from shopcalc.describe import describe
 from shopcalc.formulas import print_phone
+from shopcalc.parts import STANDS
 from shopcalc.render import ESCAPES
 from shopcalc.units import length_factors
 
@@ -42,6 +43,26 @@ POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; manifest-src 'self'; "
     "worker-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
 )
+
+
+MANIFEST: dict[str, Any] = {
+    "name": "shopcalc",
+    "short_name": "shopcalc",
+    "description": "Machine settings for joinery, in the fraction on your tape. Works with no signal.",
+    "id": "/",
+    "start_url": "/",
+    "scope": "/",
+    "display": "standalone",
+    "background_color": "#f6f4ee",
+    "theme_color": "#f6f4ee",
+    "version": __version__,
+    "icons": [
+        {"src": "/static/icons/icon.svg", "sizes": "any", "type": "image/svg+xml", "purpose": "any"},
+        {"src": "/static/icons/icon-192.png", "sizes": "192x192", "type": "image/png", "purpose": "any"},
+        {"src": "/static/icons/icon-512.png", "sizes": "512x512", "type": "image/png", "purpose": "any"},
+        {"src": "/static/icons/maskable-512.png", "sizes": "512x512", "type": "image/png", "purpose": "maskable"},
+    ],
+}
 
 
 def portable_modules() -> list[str]:
@@ -100,7 +121,7 @@ def brain(found: Mapping[str, Setup]) -> str:
             files.static_text(MUSTACHE),
             files.static_text("numbers.js"),
             portable_script(),
-            f"const VERSION={_text(__version__)},UNITS={json.dumps(length_factors())};",
+            f"const VERSION={_text(__version__)},UNITS={json.dumps(length_factors())},STANDS={json.dumps(STANDS)};",
             f"const TEMPLATES={json.dumps(files.templates(), ensure_ascii=False)},ESCAPES={json.dumps(ESCAPES)};",
             files.static_text("brain.js"),
             *(setup_script(setup) for setup in found.values()),
@@ -112,8 +133,9 @@ def brain(found: Mapping[str, Setup]) -> str:
 def build() -> str:
     """A name for exactly this content: it changes when anything that the phone keeps changes."""
     digest = hashlib.sha256(brain(setups()).encode())
+    digest.update(json.dumps([MANIFEST, POLICY, KEPT]).encode())
     for name in sorted(str(path) for path in files.folder("static").rglob("*") if path.is_file()):
-        digest.update(Path(name).read_bytes())
+        digest.update(Path(name).name.encode() + Path(name).read_bytes())
     return f"{__version__}-{digest.hexdigest()[:12]}"
 
 

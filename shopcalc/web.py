@@ -4,11 +4,10 @@ It keeps nothing. Every page is a pure function of its address.
 """
 
 import json
-from typing import Any
 
 from flask import Flask, Response, request, send_from_directory
 
-from shopcalc import __version__, exact, files, phone
+from shopcalc import exact, files, phone
 from shopcalc.render import render
 
 
@@ -31,7 +30,9 @@ def card(path: str) -> Response:
     found = exact.answer("/" + path, request.args.to_dict(), request.headers.get("HX-Target", ""))
     if "data" in found:
         return Response(json.dumps(found["data"], ensure_ascii=False), found["status"], mimetype="application/json")
-    return Response(render(found["template"], found["view"]), found["status"], mimetype="text/html")
+    response = Response(render(found["template"], found["view"]), found["status"], mimetype="text/html")
+    response.headers["X-Part"] = found["template"]
+    return response
 
 
 def worker() -> Response:
@@ -41,7 +42,7 @@ def worker() -> Response:
 
 def manifest() -> Response:
     """What a phone needs to know to install the app."""
-    return Response(json.dumps(MANIFEST), mimetype="application/manifest+json")
+    return Response(json.dumps(phone.MANIFEST), mimetype="application/manifest+json")
 
 
 def static(name: str) -> Response:
@@ -57,23 +58,3 @@ def protect(response: Response) -> Response:
     response.headers["Cache-Control"] = "no-cache"
     response.vary.add("HX-Target")
     return response
-
-
-MANIFEST: dict[str, Any] = {
-    "name": "shopcalc",
-    "short_name": "shopcalc",
-    "description": "Machine settings for joinery, in the fraction on your tape. Works with no signal.",
-    "id": "/",
-    "start_url": "/",
-    "scope": "/",
-    "display": "standalone",
-    "background_color": "#f6f4ee",
-    "theme_color": "#f6f4ee",
-    "version": __version__,
-    "icons": [
-        {"src": "/static/icons/icon.svg", "sizes": "any", "type": "image/svg+xml", "purpose": "any"},
-        {"src": "/static/icons/icon-192.png", "sizes": "192x192", "type": "image/png", "purpose": "any"},
-        {"src": "/static/icons/icon-512.png", "sizes": "512x512", "type": "image/png", "purpose": "any"},
-        {"src": "/static/icons/maskable-512.png", "sizes": "512x512", "type": "image/png", "purpose": "maskable"},
-    ],
-}

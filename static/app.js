@@ -3,12 +3,12 @@
 const show = (name, on) => document.querySelectorAll(`[data-signal="${name}"]`).forEach(each => { each.hidden = !on; });
 
 async function keepWorker() {
-  if (!('serviceWorker' in navigator)) return show('never', true);
-  const had = navigator.serviceWorker.controller;
+  if (!('serviceWorker' in navigator)) return goWithout();
+  const had = Boolean(navigator.serviceWorker.controller);
   show('keeping', !had);
   try {
     const kept = await navigator.serviceWorker.register('/worker.js', { updateViaCache: 'none' });
-    watch(kept);
+    watch(kept, had);
     await navigator.serviceWorker.ready;
     show('keeping', false);
     show('kept', true);
@@ -16,29 +16,70 @@ async function keepWorker() {
   } catch {
     // with no signal the worker cannot be fetched anew; the one at hand goes on answering
     show('keeping', false);
-    show(had ? 'kept' : 'never', true);
+    if (had) show('kept', true);
+    else goWithout();
   }
 }
 
-function watch(kept) {
+function goWithout() {
+  show('never', true);
+  if (!seesNoQuery) return;
+  document.documentElement.hidden = false;
+  noAnswer();
+}
+
+// A newer version waits until somebody asks for it, in this tab or in another one.
+function watch(kept, had) {
   const offer = event => {
     show('newer', Boolean(kept.waiting && navigator.serviceWorker.controller));
-    if (event?.target.state === 'redundant' && !kept.active) show('never', true), show('keeping', false);
+    if (event?.target.state === 'redundant' && !kept.active) {
+      show('never', true);
+      show('keeping', false);
+    }
   };
+  const follow = worker => worker?.addEventListener('statechange', offer);
   offer();
-  kept.addEventListener('updatefound', () => kept.installing?.addEventListener('statechange', offer));
+  follow(kept.installing);
+  follow(kept.waiting);
+  kept.addEventListener('updatefound', () => follow(kept.installing));
+  let asked = false;
+  navigator.serviceWorker.addEventListener('controllerchange', () => {
+    // a tab that did not ask keeps what it shows, and offers the reload
+    if (asked || seesNoQuery) location.reload();
+    else show('newer', had);
+  });
   document.querySelector('[data-use-newer]').addEventListener('click', () => {
-    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload());
-    kept.waiting.postMessage('use-newer');
+    asked = true;
+    if (kept.waiting) kept.waiting.postMessage('use-newer');
+    else location.reload();
   });
 }
 
+// A page from a static host shows the starting values whatever its address says: it is not shown until the worker,
+// which can read the address, answers it.
+const seesNoQuery = Boolean(document.querySelector('meta[name="shopcalc-static"]') && location.search);
+
 // Every card is a link: the address says what is typed, also while it cannot be read.
 function afterRequest(event) {
-  if (event.detail.elt.id !== 'sheet') return;
-  const typed = event.detail.requestConfig.triggeringEvent?.type === 'input';
-  if (typed) history.replaceState(null, '', event.detail.pathInfo.finalRequestPath);
+  const { elt, xhr, requestConfig } = event.detail;
+  if (elt.id !== 'sheet' || (xhr.status !== 200 && xhr.status !== 422)) return;
+  if (requestConfig.triggeringEvent?.type === 'input') history.replaceState(null, '', event.detail.pathInfo.finalRequestPath);
   markWrong();
+}
+
+// Only the part that was asked for may take its place: a static host would send its whole page.
+function beforeSwap(event) {
+  const { xhr, target } = event.detail;
+  const right = xhr.getResponseHeader('X-Part') === target.id;
+  event.detail.shouldSwap = right;
+  show('failed', !right);
+  if (!right) noAnswer();
+}
+
+// An old answer must not stand under a new measurement.
+function noAnswer() {
+  show('failed', true);
+  for (const id of ['answer', 'sheet']) document.getElementById(id)?.replaceChildren();
 }
 
 function markWrong() {
@@ -71,12 +112,19 @@ function swapPlain(style, target, fragment) {
 
 function answerWhatWasTyped() {
   const form = document.getElementById('inputs');
-  const typed = form && Array.from(form.elements).some(each => each.tagName === 'INPUT' && each.value !== each.defaultValue);
-  if (typed) form.dispatchEvent(new Event('input', { bubbles: true }));
+  const changed = each => each.tagName === 'INPUT' ? each.value !== each.defaultValue
+    : each.tagName === 'SELECT' && Array.from(each.options).some(one => one.selected !== one.defaultSelected && each.querySelector('[selected]'));
+  if (form && Array.from(form.elements).some(changed)) form.dispatchEvent(new Event('input', { bubbles: true }));
 }
 
 const HTMX = document.currentScript.dataset.htmx;
+document.addEventListener('htmx:beforeSwap', beforeSwap);
 document.addEventListener('htmx:afterRequest', afterRequest);
+document.addEventListener('htmx:sendError', noAnswer);
+document.addEventListener('htmx:timeout', noAnswer);
+// a sheet that is still under way belongs to what was typed before
+document.addEventListener('input', () => window.htmx?.trigger('#sheet', 'htmx:abort'));
+if (seesNoQuery) document.documentElement.hidden = true;
 if (document.readyState === 'complete') loadHtmx();
 else addEventListener('load', loadHtmx);
 keepWorker();

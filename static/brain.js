@@ -1,6 +1,6 @@
 // Answers a request with what the portable code decides, rendered by the templates. No browser needed.
 const setups = {};
-const world = { version: VERSION, numbers, units: UNITS, setups };
+const world = { version: VERSION, numbers, units: UNITS, stands: STANDS, setups };
 
 // A setup's data is read and its formulas are made when they are first asked for: a cold start needs one card.
 function addSetup(slug, about, formulas) {
@@ -13,8 +13,15 @@ function addSetup(slug, about, formulas) {
 
 Mustache.escape = text => String(text).replace(/[&<>"']/g, mark => ESCAPES[mark]);
 
+// A name of the query that is safe as a key in both runtimes; shopcalc/exact.py does the same.
+const plainName = name => /^[a-z][a-z0-9_]*$/.test(name) && name !== 'constructor' ? name : '~' + name;
+
+function decide(path, query, part) {
+  return respond(world, path, Object.fromEntries(Object.entries(query).map(([name, text]) => [plainName(name), text])), part);
+}
+
 function answer(path, query, part) {
-  const found = respond(world, path, query, part);
+  const found = decide(path, query, part);
   if (found.data) return { status: found.status, type: 'application/json', body: JSON.stringify(found.data) };
-  return { status: found.status, type: 'text/html; charset=utf-8', body: Mustache.render(TEMPLATES[found.template], found.view, TEMPLATES) };
+  return { status: found.status, type: 'text/html; charset=utf-8', part: found.template, body: Mustache.render(TEMPLATES[found.template], found.view, TEMPLATES) };
 }

@@ -31,13 +31,26 @@ async function keptFile(request, url) {
 }
 
 function answerHere(request, url) {
-  if (url.pathname.startsWith('/static/') || url.pathname === '/worker.js') return fetch(request);
-  const query = {};
-  for (const [name, text] of url.searchParams) if (!Object.hasOwn(query, name)) query[name] = text;
+  const path = decoded(url.pathname);
+  if (path.startsWith('/static/') || path === '/worker.js') return fetch(request);
+  // the first of several texts of one name counts, as on the server
+  const query = Object.fromEntries([...url.searchParams].reverse());
   // scripts run where a worker runs, so a page may open with its answer and fetch the rest once that is painted
-  const found = answer(url.pathname, query, request.headers.get('HX-Target') || 'opening');
-  return new Response(found.body, {
-    status: found.status,
-    headers: { 'Content-Type': found.type, 'Content-Security-Policy': POLICY, 'X-Content-Type-Options': 'nosniff' },
-  });
+  const found = answer(path, query, request.headers.get('HX-Target') || 'opening');
+  const headers = {
+    'Content-Type': found.type,
+    'Content-Security-Policy': POLICY,
+    'X-Content-Type-Options': 'nosniff',
+    'Referrer-Policy': 'no-referrer',
+  };
+  if (found.part) headers['X-Part'] = found.part;
+  return new Response(found.body, { status: found.status, headers });
+}
+
+function decoded(path) {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return path;
+  }
 }

@@ -8,11 +8,12 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
 from shopcalc.portable.form import input_fields
+from shopcalc.portable.links import shop_query
+from shopcalc.portable.sentences import fill_known
 from shopcalc.portable.snap import nearest_of
-from shopcalc.portable.work import TAPES, read_shop
-from shopcalc.portable.writing import millimetres
+from shopcalc.portable.work import read_shop, shop_faults
+from shopcalc.portable.writing import TAPES, millimetres
 
-STANDS = ["at the saw", "at the bench", "on the building", "at the desk"]
 PARTS = ["answer", "sheet"]
 SHOP_NAMES = ["tape", "units"]
 
@@ -46,7 +47,7 @@ def list_view(world):
     """The list of setups, by where one stands."""
     view = page_view("shopcalc", "Machine settings for joinery, in the fraction on your tape. Works with no signal.", world)
     view["stands"] = []
-    for stand in STANDS:
+    for stand in world["stands"]:
         rows = []
         for slug in world["setups"]:
             about = world["setups"][slug]["about"]
@@ -74,10 +75,12 @@ def respond_card(world, slug, query, part):
     view["has_readings"] = len(view["readings"]) > 0
     view["tapes"] = [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES]
     view["metric"] = shop["metric"]
+    usual = shop_query(shop)
+    view["starting"] = "/" + slug if len(usual) == 0 else "/" + slug + "?" + "&".join(usual)
     view["shop"] = "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches")
     view["renewed"] = part == "sheet"
     view["opening"] = part == "opening"
-    view["unknown"] = unknown_names(about, query)
+    view["unknown"] = unknown_names(about, query) + [{"name": name + "=" + query[name]} for name in shop_faults(query)]
     view["has_unknown"] = len(view["unknown"]) > 0
     view["wrong"] = [one for one in fields if one["wrong"]]
     view["is_wrong"] = len(view["wrong"]) > 0
@@ -97,6 +100,9 @@ def respond_data(world, slug, query):
     about = world["setups"][slug]["about"]
     worked = read_and_set(world, slug, query, read_shop(query))
     errors = worked["entries"]["errors"]
+    faults = shop_faults(query)
+    for name in faults:
+        errors[name] = faults[name]
     for unknown in unknown_names(about, query):
         errors[unknown["name"]] = about["slug"] + " has no input of this name."
     if len(errors.keys()) > 0:
@@ -125,7 +131,7 @@ def card_data(bench, entries):
         "results": results,
         "checks": [{"level": one["level"], "name": one["name"], "text": one["text"]} for one in shown_checks(bench)],
         "steps": [one["text"] for one in shown_steps(bench)],
-        "trial": {"text": about["trial"], "corrections": [one["text"] for one in shown_corrections(bench)]},
+        "trial": {"text": fill_known(about["trial"], bench), "corrections": [one["text"] for one in shown_corrections(bench)]},
     }
 
 

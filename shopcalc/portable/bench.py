@@ -94,7 +94,7 @@ def included_bench(included, bench, world):
             if value is None:
                 return []
             values[name] = value
-            texts[name] = decimal_text(value, 6, True)
+            texts[name] = decimal_text(value, 6, True) + (" in" if declared["kind"] == "length" else "")
         elif name in bench["known"]:
             values[name] = bench["known"][name]
             texts[name] = bench["texts"][name]

@@ -1,7 +1,7 @@
 """Decides everything a card says, as strings, truths and lists that the templates only put in their places."""
 
 from shopcalc.portable.bench import FINEST, division_of, included_bench
-from shopcalc.portable.form import input_label
+from shopcalc.portable.form import change_label
 from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.pictures import draw_picture
 from shopcalc.portable.sentences import fill, fill_known, spell, value_text
@@ -67,7 +67,16 @@ def shown_tapes(bench):
 
 
 def shown_checks(bench):
-    """The checks that hold, stops before cautions before notes."""
+    """The checks that hold, stops before cautions before notes; then the stops of the cards inside this one."""
+    shown = own_checks(bench)
+    for included in bench["about"]["includes"]:
+        for inner in included_bench(included, bench, bench["world"]):
+            shown = shown + [one for one in own_checks(inner) if one["level"] == "stop"]
+    return shown
+
+
+def own_checks(bench):
+    """The checks of one card that hold, without those of the cards inside it."""
     shown = []
     for level in LEVEL_WORDS:
         for name in bench["raised"]:
@@ -82,7 +91,7 @@ def shown_checks(bench):
                         "source": check["source"],
                         "has_source": len(check["source"]) > 0,
                         "change": check["change"],
-                        "change_label": input_label(bench["about"], check["change"]),
+                        "change_label": change_label(bench["about"], check["change"]),
                     }
                 )
     return shown
@@ -134,7 +143,6 @@ def correction(result, bench):
         "name": result["name"],
         "label": result["label"],
         "nothing": nothing,
-        "move": not nothing,
         "amount": amount,
         "text": "It is right: leave the setting where it is." if nothing else words.replace("{size}", amount),
     }
@@ -203,7 +211,8 @@ def show_answer(bench):
     """What is read at the machine: the settings, what forbids them, what the scrap says of them."""
     settings = shown_results(bench, "setting")
     checks = shown_checks(bench)
-    stopped = [one for one in checks if one["level"] == "stop"]
+    # with a setting left to make, what cannot be is said among the checks
+    stopped = [one for one in checks if one["level"] == "stop" and len(settings) == 0]
     return {
         "first": settings[0:1],
         "others": settings[1:],
@@ -236,7 +245,7 @@ def show_sheet(bench):
         "pictures": drawn,
         "steps": steps,
         "has_steps": len(steps) > 0,
-        "trial": about["trial"],
+        "trial": fill_known(about["trial"], bench),
         "has_trial": len(about["trial"]) > 0,
         "corrections": corrections,
         "awaits_reading": len(about["trial"]) > 0 and len(corrections) == 0,

@@ -41,9 +41,9 @@ def echo(declared, entries, shop, world):
     return written["decimal"] + " in \u00b7 " + written["mm"] + " mm" + feet
 
 
-def input_label(about, name):
-    """What the form calls an input."""
+def change_label(about, name):
+    """What a check asks for: another value, or another look at the scrap."""
     for declared in about["inputs"]:
         if declared["name"] == name:
-            return declared["label"]
+            return ("Read again: " if declared["reading"] else "Change: ") + declared["label"]
     return name

@@ -13,7 +13,7 @@ from shopcalc.portable.snap import above, same
 from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, peek_after, refusal
 from shopcalc.portable.turning import atand
 
-LARGEST_NUMBER = 1000000  # of anything on the way to an answer; doubles stay good far below a tick
+LARGEST_NUMBER = 100000  # of anything on the way to an answer; doubles stay good far below a tick
 LONGEST_LENGTH = 1200  # inches: 100 ft
 
 BARE = 0  # a number with no unit yet

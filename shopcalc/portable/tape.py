@@ -42,7 +42,6 @@ def stretch(place, division, wide, metric):
         "ticks": "".join(ticks),
         "numerals": numerals,
         "mark": hundredths(mark),
-        "at_end": first == 0,
         "nearest": str(nearest) + " mm" if metric else fraction_text(nearest, division),
         "between": floor_of(place * division) != nearest or floor_of(0 - place * division) != 0 - nearest,
     }

@@ -6,9 +6,9 @@
 
 from shopcalc.portable.reading import read_angle, read_count, read_length, read_sum
 from shopcalc.portable.snap import above, same
-from shopcalc.portable.writing import quoted, write_value
+from shopcalc.portable.writing import TAPES, quoted, write_value
 
-TAPES = ["8", "16", "32", "64", "128"]
+BARE_UNITS = ["in", "mm"]
 
 
 def read_shop(query):
@@ -18,6 +18,24 @@ def read_shop(query):
         "division": int(tape) if tape in TAPES else 32,
         "metric": "units" in query and query["units"] == "mm",
     }
+
+
+def shop_faults(query):
+    """What is wrong with the shop's part of an address, by name."""
+    faults = {}
+    if "tape" in query and query["tape"] not in TAPES:
+        faults["tape"] = "A tape is marked in one of: " + ", ".join(TAPES) + "."
+    if "units" in query and query["units"] not in BARE_UNITS:
+        faults["units"] = "A bare number is in or mm."
+    return faults
+
+
+def starting_text(declared, shop):
+    """What an input starts with: in inches whatever the shop, so in a metric shop it says so."""
+    text = declared["start"]
+    if shop["metric"] and declared["kind"] == "length" and len(text) > 0:
+        return "(" + text + ") in" if declared["signed"] else text + " in"
+    return text
 
 
 def read_entry(declared, text, shop, world):
@@ -72,7 +90,7 @@ def read_entries(about, query, shop, world):
     errors = {}
     for declared in about["inputs"]:
         name = declared["name"]
-        text = query[name] if name in query else declared["start"]
+        text = query[name] if name in query else starting_text(declared, shop)
         texts[name] = text
         if declared["reading"] and is_blank(text):
             continue

@@ -6,6 +6,7 @@ Everything is done in whole numbers of the last place shown, so both runtimes wr
 from shopcalc.portable.snap import above, ceiling_of, floor_of, nearest_of
 
 DIVISIONS = [8, 16, 32, 64, 128]
+TAPES = [str(division) for division in DIVISIONS]
 MINUS = "\u2212"
 
 
@@ -93,9 +94,10 @@ def write_length(x, division, direction, metric, units):
     sign = MINUS if negative and (ticks > 0 or len(lean["word"]) > 0) else ""
     bare = sign + fraction_text(ticks, division)
     mm = decimal_text(millimetres(x, units), 1, False)
+    tenths = round_to(millimetres(size, units), 10, direction)
     if metric:
         lean = {"word": "", "amount": ""}
-        bare = mm + " mm"
+        bare = sign + str(tenths // 10) + "." + str(tenths - (tenths // 10) * 10) + " mm"
     return {
         "text": bare if len(lean["word"]) == 0 else bare + " " + lean["word"],
         "bare": bare,

@@ -1,5 +1,7 @@
 """One angle in every way it is named and set: degrees, slope, percent, saw tilt, bevel gauge."""
 
+from sympy import And
+
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, dimension, turn
 from shopcalc.terms import atand, cosd, degrees, inches, pick, sind, smaller, tand
@@ -40,15 +42,15 @@ percent = setup.size("percent", "Percent", 100 * tand(angle), kind="percent")
 
 setup.stop(
     "upright",
-    angle >= degrees(90),
-    "A right angle has no run: there is no slope to give and no gauge to set. A square cut is the saw's zero.",
+    angle > degrees("89.5"),
+    "Within half a degree of upright there is hardly a run: no slope to give and no gauge to set. A square cut is the saw's zero.",
     change=angle,
     spoils=(gauge_rise, rise_in_12, ratio, percent),
 )
-setup.stop("level", angle <= 0, "Level has no rise: no run belongs to a rise of 1.", change=angle, spoils=(ratio,))
+setup.note("level", angle <= 0, "Level has no rise: no run belongs to a rise of 1.", change=angle, spoils=(ratio,))
 setup.note(
     "complement_set",
-    angle > degrees(45),
+    And(angle > degrees(45), angle < degrees(90)),
     "A saw tilts 45\u00b0 at most: set {saw_tilt}, the rest of the right angle, and turn the work so that the other face lies on the table.",
     change=angle,
     source=NO_SOURCE,
@@ -73,7 +75,9 @@ setup.trial("Bevel a scrap at the tilt. Lay the bevel along the edge of a board 
 # At the machine
 
 setup.step("Set the bevel gauge: from a straight edge measure {base} along and {gauge_rise} square to it, and draw the line through both.")
-setup.step("Tilt the blade to {saw_tilt} and hold the gauge against it, between two teeth, to check the scale.")
+setup.step("Set the gauge's blade to the angle between that line and the edge of the board.", when=And(angle > degrees(45), angle <= degrees("89.5")))
+setup.step("Set the gauge's blade to the angle between that line and a line square to the edge of the board.", when=angle <= degrees(45))
+setup.step("Tilt the blade to {saw_tilt}; stock of the gauge on the table, its blade against the saw's, between two teeth, to check the scale.")
 setup.step("Bevel a scrap, measure it, correct the tilt.")
 
 # The picture

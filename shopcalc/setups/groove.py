@@ -1,5 +1,7 @@
 """A centred groove, cut in two passes by turning the piece end for end at one fence setting."""
 
+from sympy import And, Ne
+
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
 from shopcalc.terms import inches, larger, number, pick, smaller
@@ -84,8 +86,9 @@ fence_move = setup.correction(
     (measured_groove - groove_width) / 2,
     more="Too wide: move the fence {size} away from the cutter.",
     less="Too narrow: move the fence {size} toward the cutter.",
+    when=groove_width > cutter,
 )
-cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2)
+cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=groove_width > cutter)
 setup.caution(
     "reading_far_off",
     abs(measured_groove - groove_width) > inches("1/8"),
@@ -93,8 +96,16 @@ setup.caution(
     change=measured_groove,
     source="",
 )
+setup.caution(
+    "one_pass_off",
+    And(groove_width <= cutter, Ne(measured_groove, groove_width)),
+    "With one pass the width is the cutter's own, and does not say which way the fence is off: measure both cheeks, and move the fence by half their difference: "
+    "away from the cutter if the cheek that ran against the fence is the thinner.",
+    change=measured_groove,
+    source="",
+)
 setup.trial(
-    "Plane a scrap together with the stock. Cut both passes in it, end for end. Measure the width of the groove and write it below: "
+    "Plane a scrap together with the stock. Cut it with one face against the fence, turn it end for end, and cut again. Measure the width of the groove and write it below: "
     "half of what it is off goes on the fence, because both sides move."
 )
 
@@ -111,7 +122,11 @@ setup.step(
 )
 setup.step("First pass on every piece, reference face against the fence.")
 setup.step("Turn each piece end for end, the other face against the fence, and run them all again.", when=groove_width > cutter)
-setup.step("Move the fence to {rib_fence} and run both ways once more to clear the rib of {rib}.")
+setup.step("Move the fence to {rib_fence} and run both ways once more to clear the rib of {rib}.", when=groove_width <= 4 * cutter)
+setup.step(
+    "Move the fence to {rib_fence}, run both ways, and go on by less than {cutter} at a time until the rib of {rib} is gone.",
+    when=groove_width > 4 * cutter,
+)
 
 # The picture: the piece stands on its edge, seen from its end
 

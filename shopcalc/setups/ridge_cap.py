@@ -55,6 +55,7 @@ narrow_rip = setup.setting("narrow_rip", "Rip the narrow board", larger(narrow_o
 edge_bevel = setup.setting(
     "edge_bevel", "Bevel at the peak", pick((abs(degrees(90) - inside_angle), _lapped), otherwise=degrees(90) - inside_angle / 2), kind="angle"
 )
+edge_tilt = setup.setting("edge_tilt", "Tilt with the board on edge", degrees(90) - edge_bevel, kind="angle", when=edge_bevel > degrees(45))
 difference = setup.size("difference", "Narrow board narrower by", wide_rip - narrow_rip)
 board_needed = setup.size("board_needed", "Width for both, with the kerf", wide_rip + narrow_rip + kerf, rounding="up")
 
@@ -69,15 +70,15 @@ setup.stop(
 )
 setup.caution(
     "steep_bevel",
-    And(edge_bevel > degrees(45), _lapped),
-    "A bevel of {edge_bevel} is more than a saw tilts: use the mitred joint.",
-    change=pitch_left,
+    And(inside_angle > degrees(135), _lapped),
+    "A lap this flat needs a bevel of {edge_bevel}, more than a saw tilts: use the mitred joint.",
+    change=joint,
 )
 setup.caution(
-    "steep_mitre",
-    And(edge_bevel > degrees(45), joint.is_("mitred")),
-    "A bevel of {edge_bevel} is more than a saw tilts: run it with the board on edge against a tall fence, or plane it.",
-    change=pitch_left,
+    "past_the_saw",
+    And(edge_bevel > degrees(45), inside_angle <= degrees(135)),
+    "A bevel of {edge_bevel} is more than a saw tilts: stand the board on edge against a tall fence and tilt the blade {edge_tilt}, or plane it.",
+    change=joint,
 )
 setup.caution(
     "board_too_narrow",
@@ -90,7 +91,7 @@ setup.note(
     "square_peak",
     And(edge_bevel <= 0, _lapped),
     "A square peak: no bevel, and the narrow board is the cover less one thickness.",
-    change=pitch_left,
+    change=joint,
 )
 
 # The trial cut
@@ -99,7 +100,7 @@ measured_bevel = setup.reading("measured_bevel", "Bevel as it measures", "Protra
 tilt_move = setup.correction(
     "tilt_move",
     "Tilt",
-    edge_bevel - measured_bevel,
+    pick((edge_bevel - measured_bevel, edge_bevel <= degrees(45)), otherwise=measured_bevel - edge_bevel),
     more="Tilt the blade {size} more.",
     less="Tilt the blade {size} less.",
     kind="angle",
@@ -112,13 +113,14 @@ setup.trial(
 
 setup.step("Joint one edge of the board, and look over both ends for nails and checks.")
 setup.step("Blade square: rip the wide board {wide_rip}, then the narrow one {narrow_rip}. Mark which is which, and the outside face of each.")
-setup.step("Tilt the blade {edge_bevel} and try it on scrap.", when=edge_bevel > 0)
+setup.step("Tilt the blade {edge_bevel}, leaning away from the fence, and try it on scrap.", when=And(edge_bevel > 0, edge_bevel <= degrees(45)))
+setup.step("Stand the board on edge, peak edge down, and tilt the blade {edge_tilt}; try it on scrap.")
 setup.step(
-    "Bevel the peak edge of both boards so that the inside face keeps its whole width and the outside face comes out narrower: {wide_outside} and {narrow_outside}.",
+    "Bevel the peak edge, inside face up: it keeps its whole width. Blade to fence at the table is the outside face: {wide_outside} for the wide board, {narrow_outside} for the narrow one.",
     when=wide_inside > wide_outside,
 )
 setup.step(
-    "Bevel the peak edge of both boards so that the outside face keeps its whole width and the inside face comes out narrower: {wide_inside} and {narrow_inside}.",
+    "Bevel the peak edge, outside face up: it keeps its whole width. Blade to fence at the table is the inside face: {wide_inside} for the wide board, {narrow_inside} for the narrow one.",
     when=wide_inside < wide_outside,
 )
 setup.step("Check the cover on a scrap of roof: {cover} from the peak to the lower edge on both sides.")

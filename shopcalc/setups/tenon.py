@@ -67,7 +67,7 @@ setup.caution(
 )
 setup.caution(
     "thin_cheek",
-    shoulder_height < inches("1/4"),
+    (stock - groove_width) / 2 < inches("1/4"),
     "The cheeks of the groove are thinner than 1/4 in: they split when the rail is knocked home.",
     change=groove_width,
 )
@@ -81,13 +81,25 @@ setup.note("press_fit", fit <= 0, "No play at all is a press fit, and glue swell
 
 # The trial cut
 
-measured_tenon = setup.reading("measured_tenon", "Trial tenon as it measures", "Outside jaws of the calipers across the cheeks of the trial tenon.")
+measured_tenon = setup.reading(
+    "measured_tenon", "Trial tenon at the shoulders", "Outside jaws of the calipers across what is left between the two shoulder cuts."
+)
 blade_move = setup.correction(
     "blade_move",
     "Blade",
     (measured_tenon - tenon_thickness) / 2,
     more="Too thick: raise the blade {size}.",
     less="Too thin: lower the blade {size}.",
+)
+measured_cheeks = setup.reading(
+    "measured_cheeks", "Trial tenon at the cheeks", "Outside jaws of the calipers across the finished cheeks, when both are cut in the jig."
+)
+jig_move = setup.correction(
+    "jig_move",
+    "Jig",
+    (measured_cheeks - tenon_thickness) / 2,
+    more="Cheeks too thick: move the jig {size} toward the blade.",
+    less="Cheeks too thin: move the jig {size} away from the blade.",
 )
 play_as_cut = setup.after("play_as_cut", "Play as cut", groove_width - measured_tenon, when=measured_tenon <= groove_width)
 shoulder_as_cut = setup.after("shoulder_as_cut", "Shoulder as cut", (stock - measured_tenon) / 2, when=measured_tenon < stock)
@@ -107,8 +119,8 @@ setup.caution(
 )
 setup.trial(
     "Take a scrap of the rail stock, milled with it. Cut one shoulder, turn it over, cut the other at the same height, and break or saw the waste away. "
-    "Measure the tenon and write it below: half of what it is off goes on the blade, because both faces are cut. "
-    "The jig moves by the same amount: toward the blade's near side when the tenon was too thick."
+    "Measure what is left between the two shoulder cuts and write it below: half of what it is off goes on the blade, because both faces are cut. "
+    "Then cut both cheeks of the scrap in the jig and measure the finished tenon: half of what that is off goes on the jig."
 )
 
 # At the machine
@@ -116,7 +128,7 @@ setup.trial(
 setup.step("Cut every rail to length with square ends. Mark one face of each as the reference face.")
 setup.step("Shoulders. Raise the blade {shoulder_height}. Set the fence {fence_to_blade} from the near side of the blade.")
 setup.step(
-    "Clamp the gauge block to the fence so that it ends well before the blade: the rail is set against the block and is clear of it before the cut."
+    "Clamp the gauge block to the fence so that it ends well before the blade. Hold the rail square against the mitre gauge, its end touching the block, and push both past the blade: the end is clear of the block before the cut."
 )
 setup.step("Try it on the scrap, reference face down, then the other face. Measure, correct, try again.")
 setup.step("Cut both shoulders on both ends of every rail before anything is moved.")
