@@ -114,7 +114,7 @@ def _text(value: str) -> str:
 def brain(found: Mapping[str, Setup]) -> str:
     """The script that answers requests, for the setups given: it needs no browser, only JavaScript.
 
-    It defines `answer(path, query, part)`, which returns status, type and body, and `respond` before rendering.
+    It defines `answer(path, pairs, part)`, which returns status, type and body, and `respond` before rendering.
     """
     return "\n".join(
         [

@@ -30,8 +30,9 @@ function goWithout() {
 
 // A newer version waits until somebody asks for it, in this tab or in another one.
 function watch(kept, had) {
+  let asked = false, overtaken = false;
   const offer = event => {
-    show('newer', Boolean(kept.waiting && navigator.serviceWorker.controller));
+    show('newer', overtaken || Boolean(kept.waiting && navigator.serviceWorker.controller));
     if (event?.target.state === 'redundant' && !kept.active) {
       show('never', true);
       show('keeping', false);
@@ -42,11 +43,11 @@ function watch(kept, had) {
   follow(kept.installing);
   follow(kept.waiting);
   kept.addEventListener('updatefound', () => follow(kept.installing));
-  let asked = false;
   navigator.serviceWorker.addEventListener('controllerchange', () => {
     // a tab that did not ask keeps what it shows, and offers the reload
-    if (asked || seesNoQuery) location.reload();
-    else show('newer', had);
+    if (asked || seesNoQuery) return location.reload();
+    overtaken = had;
+    offer();
   });
   document.querySelector('[data-use-newer]').addEventListener('click', () => {
     asked = true;
@@ -62,14 +63,20 @@ const seesNoQuery = Boolean(document.querySelector('meta[name="shopcalc-static"]
 // Every card is a link: the address says what is typed, also while it cannot be read.
 function afterRequest(event) {
   const { elt, xhr, requestConfig } = event.detail;
-  if (elt.id !== 'sheet' || (xhr.status !== 200 && xhr.status !== 422)) return;
+  if (elt.id !== 'sheet' || isLate(xhr) || (xhr.status !== 200 && xhr.status !== 422)) return;
   if (requestConfig.triggeringEvent?.type === 'input') history.replaceState(null, '', event.detail.pathInfo.finalRequestPath);
   markWrong();
 }
 
+// A sheet that was under way when another key was pressed belongs to what was typed before.
+let keys = 0;
+const askedAt = new WeakMap();
+const isLate = xhr => askedAt.has(xhr) && askedAt.get(xhr) !== keys;
+
 // Only the part that was asked for may take its place: a static host would send its whole page.
 function beforeSwap(event) {
   const { xhr, target } = event.detail;
+  if (isLate(xhr)) return event.preventDefault();
   const right = xhr.getResponseHeader('X-Part') === target.id;
   event.detail.shouldSwap = right;
   show('failed', !right);
@@ -122,8 +129,10 @@ document.addEventListener('htmx:beforeSwap', beforeSwap);
 document.addEventListener('htmx:afterRequest', afterRequest);
 document.addEventListener('htmx:sendError', noAnswer);
 document.addEventListener('htmx:timeout', noAnswer);
-// a sheet that is still under way belongs to what was typed before
-document.addEventListener('input', () => window.htmx?.trigger('#sheet', 'htmx:abort'));
+document.addEventListener('input', () => { keys += 1; });
+document.addEventListener('htmx:beforeRequest', event => {
+  if (event.detail.elt.id === 'sheet') askedAt.set(event.detail.xhr, keys);
+});
 if (seesNoQuery) document.documentElement.hidden = true;
 if (document.readyState === 'complete') loadHtmx();
 else addEventListener('load', loadHtmx);

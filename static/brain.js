@@ -16,12 +16,15 @@ Mustache.escape = text => String(text).replace(/[&<>"']/g, mark => ESCAPES[mark]
 // A name of the query that is safe as a key in both runtimes; shopcalc/exact.py does the same.
 const plainName = name => /^[a-z][a-z0-9_]*$/.test(name) && name !== 'constructor' ? name : '~' + name;
 
-function decide(path, query, part) {
-  return respond(world, path, Object.fromEntries(Object.entries(query).map(([name, text]) => [plainName(name), text])), part);
+// `pairs` are the names and texts of the query, in order; the first text of a name counts.
+function decide(path, pairs, part) {
+  const query = {};
+  for (const [name, text] of pairs) if (!Object.hasOwn(query, plainName(name))) query[plainName(name)] = text;
+  return respond(world, path, query, part);
 }
 
-function answer(path, query, part) {
-  const found = decide(path, query, part);
+function answer(path, pairs, part) {
+  const found = decide(path, pairs, part);
   if (found.data) return { status: found.status, type: 'application/json', body: JSON.stringify(found.data) };
   return { status: found.status, type: 'text/html; charset=utf-8', part: found.template, body: Mustache.render(TEMPLATES[found.template], found.view, TEMPLATES) };
 }

@@ -33,10 +33,8 @@ async function keptFile(request, url) {
 function answerHere(request, url) {
   const path = decoded(url.pathname);
   if (path.startsWith('/static/') || path === '/worker.js') return fetch(request);
-  // the first of several texts of one name counts, as on the server
-  const query = Object.fromEntries([...url.searchParams].reverse());
   // scripts run where a worker runs, so a page may open with its answer and fetch the rest once that is painted
-  const found = answer(path, query, request.headers.get('HX-Target') || 'opening');
+  const found = answer(path, [...url.searchParams], request.headers.get('HX-Target') || 'opening');
   const headers = {
     'Content-Type': found.type,
     'Content-Security-Policy': POLICY,

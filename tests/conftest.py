@@ -1,12 +1,15 @@
 """Fixtures that many tests share."""
 
 from collections.abc import Iterator
+from typing import Any
 
 import pytest
+from flask.testing import FlaskClient
 from py_mini_racer import MiniRacer
 
 from shopcalc import phone
 from shopcalc.catalogue import setups
+from shopcalc.web import create_app
 
 
 @pytest.fixture(scope="session")
@@ -15,3 +18,19 @@ def phone_brain() -> Iterator[MiniRacer]:
     with MiniRacer() as engine:
         engine.eval(phone.brain(setups()))
         yield engine
+
+
+class ClosingClient(FlaskClient):
+    """A client that reads every answer to its end, so that no file stays open."""
+
+    def open(self, *args: Any, **more: Any) -> Any:
+        """Send a request."""
+        return super().open(*args, buffered=True, **more)
+
+
+@pytest.fixture(scope="session")
+def client() -> FlaskClient:
+    """A client of the app."""
+    app = create_app()
+    app.test_client_class = ClosingClient
+    return app.test_client()

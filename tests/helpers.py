@@ -8,7 +8,10 @@ from typing import Any
 
 from py_mini_racer import MiniRacer
 
+from shopcalc import exact
 from shopcalc.numbers import NUMBERS
+from shopcalc.portable.bench import read_and_set
+from shopcalc.portable.work import read_shop
 from shopcalc.units import length_factors
 
 # JSON has no NaN, no Infinity and no undefined, and would hide all three.
@@ -34,12 +37,35 @@ def run(brain: MiniRacer, expression: str, *given: Any) -> Any:
 
 def phone_answer(brain: MiniRacer, path: str, query: Mapping[str, str], part: str = "") -> dict[str, Any]:
     """The phone's answer to a request: status, type and body."""
-    return dict(run(brain, "answer(...given)", path, dict(query), part))
+    return dict(run(brain, "answer(...given)", path, list(query.items()), part))
 
 
 def phone_respond(brain: MiniRacer, path: str, query: Mapping[str, str], part: str = "") -> dict[str, Any]:
     """The phone's answer to a request before it is rendered."""
-    return dict(run(brain, "respond(world, ...given)", path, dict(query), part))
+    return dict(run(brain, "decide(...given)", path, list(query.items()), part))
+
+
+def worked(slug: str, **typed: str) -> dict[str, Any]:
+    """A card as data, worked out on the server from what is typed."""
+    found = exact.answer(f"/{slug}.json", typed)
+    if found["status"] != 200:
+        raise AssertionError(found["data"]["errors"])
+    return dict(found["data"])
+
+
+def bench_of(slug: str, **typed: str) -> dict[str, Any]:
+    """The bench of a card, set on the server from what is typed."""
+    return dict(read_and_set(exact.world(), slug, typed, read_shop(typed))["benches"][0])
+
+
+def value(data: dict[str, Any], name: str) -> Any:
+    """One result's value out of a card's data."""
+    return data["results"][name]["value"]
+
+
+def raised(data: dict[str, Any]) -> set[str]:
+    """The names of the checks that hold on a card."""
+    return {check["name"] for check in data["checks"]}
 
 
 def exactly(text: str) -> Fraction:
@@ -72,4 +98,7 @@ def is_number(value: Any) -> bool:
     return isinstance(value, Real) and not isinstance(value, bool)
 
 
-__all__ = ["INCH_SHOP", "MM_SHOP", "NUMBERS", "UNITS", "close", "exactly", "fold", "phone_answer", "phone_respond", "run", "unlike"]
+__all__ = [
+    "INCH_SHOP", "MM_SHOP", "NUMBERS", "UNITS", "bench_of", "close", "exactly", "fold", "phone_answer", "phone_respond",
+    "raised", "run", "unlike", "value", "worked",
+]  # fmt: skip

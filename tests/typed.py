@@ -14,9 +14,10 @@ EXTREME_ANGLES = ["0", "0.001", "0.000001", "89", "89.999", "89.999999", "90", "
 ANGLES = ["5", "10", "15", "22.5", "22 1/2", "30", "30\u00b0", "45", "60", "67.5", "75 deg", "90 - 22.5", "90/4"]
 SLOPES = ["5 in 12", "5:12", "7 in 12", "12:12", "1:6", "10%", "100%", "24:12", "1 in 1.5", "0:12"]
 WRONG = [
-    "", " ", "-1", "1/0", "abc", "1,5", "3 5", "1..2", "2**9", "9" * 12, "9" * 90, "((1)", "1)", "5 kg", "<b>1</b>", '"', "\U0001f600", "0x10", "1e3", "NaN"
+    "", " ", "-1", "1/0", "abc", "1,5", "3 5", "1..2", "2**9", "9" * 12, "9" * 90, "((1)", "1)", "5 kg",
+    "<b>1</b>", '"', "\U0001f600", "0x10", "1e3", "NaN",
 ]  # fmt: skip
-VULGAR = {Fraction(1, 2): "\u00bd", Fraction(1, 4): "\u00bc", Fraction(3, 4): "\u00be", Fraction(1, 8): "\u215b", Fraction(3, 8): "\u215c", Fraction(5, 8): "\u215d"}
+VULGAR = {Fraction(n, 8): mark for n, mark in ((1, "\u215b"), (2, "\u00bc"), (3, "\u215c"), (4, "\u00bd"), (5, "\u215d"), (6, "\u00be"))}
 
 
 def queries(inputs: list[dict[str, Any]], count: int, rng: random.Random) -> list[dict[str, str]]:
@@ -79,7 +80,8 @@ def length(declared: dict[str, Any], rng: random.Random, temper: str, grain: Fra
         sums = [first, first + second, abs(first - second), 2 * first, 4 * first, first / 2, first / 4, first + Fraction(1, 8), (first + second) / 2]
         return max(Fraction(0), rng.choice(sums) + (near if declared["reading"] else 0))
     if temper == "edge":
-        return grain * rng.choice([0, 1, 2, 3, 4, 6, 8]) if rng.random() < 0.5 else Fraction(rng.choice(["1/4", "3/4", "1/2", "1", "0.1", "0.2", "0.3"]))
+        few = grain * rng.choice([0, 1, 2, 3, 4, 6, 8])
+        return rng.choice([few, Fraction(rng.choice(["1/4", "3/4", "1/2", "1", "0.1", "0.2", "0.3"]))])
     return grain * rng.randint(1, int(rng.choice([1, 3, 12, 40]) / grain))
 
 

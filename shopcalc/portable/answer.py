@@ -80,7 +80,7 @@ def respond_card(world, slug, query, part):
     view["shop"] = "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches")
     view["renewed"] = part == "sheet"
     view["opening"] = part == "opening"
-    view["unknown"] = unknown_names(about, query) + [{"name": name + "=" + query[name]} for name in shop_faults(query)]
+    view["unknown"] = unknown_names(about, query) + [{"name": name, "shown": name + "=" + query[name]} for name in shop_faults(query)]
     view["has_unknown"] = len(view["unknown"]) > 0
     view["wrong"] = [one for one in fields if one["wrong"]]
     view["is_wrong"] = len(view["wrong"]) > 0
@@ -92,7 +92,8 @@ def respond_card(world, slug, query, part):
 def unknown_names(about, query):
     """Names in the address that the card does not have."""
     declared = [one["name"] for one in about["inputs"]]
-    return [{"name": name} for name in query if name not in declared and name not in SHOP_NAMES]
+    unknown = [name for name in query if name not in declared and name not in SHOP_NAMES]
+    return [{"name": name, "shown": name[1:] if name[0:1] == "~" else name} for name in unknown]
 
 
 def respond_data(world, slug, query):

@@ -47,8 +47,14 @@ def fraction_text(ticks, division):
 def decimal_text(x, places, trimmed):
     """`x` with `places` decimals; `trimmed` drops zeros at the end."""
     size = 0 - x if above(0, x) else x
+    units = nearest_of(size * 10**places)
+    out = digits_text(units, places, trimmed)
+    return MINUS + out if above(0, x) and units > 0 else out
+
+
+def digits_text(units, places, trimmed):
+    """A whole count of units in the last of `places` decimals, not negative, as text."""
     scale = 10**places
-    units = nearest_of(size * scale)
     whole = units // scale
     rest = str(units - whole * scale)
     while len(rest) < places:
@@ -56,8 +62,7 @@ def decimal_text(x, places, trimmed):
     if trimmed:
         while len(rest) > 0 and rest[len(rest) - 1] == "0":
             rest = rest[0 : len(rest) - 1]
-    out = str(whole) if places == 0 or len(rest) == 0 else str(whole) + "." + rest
-    return MINUS + out if above(0, x) and units > 0 else out
+    return str(whole) if places == 0 or len(rest) == 0 else str(whole) + "." + rest
 
 
 def millimetres(x, units):
@@ -97,7 +102,7 @@ def write_length(x, division, direction, metric, units):
     tenths = round_to(millimetres(size, units), 10, direction)
     if metric:
         lean = {"word": "", "amount": ""}
-        bare = sign + str(tenths // 10) + "." + str(tenths - (tenths // 10) * 10) + " mm"
+        bare = sign + digits_text(tenths, 1, False) + " mm"
     return {
         "text": bare if len(lean["word"]) == 0 else bare + " " + lean["word"],
         "bare": bare,
@@ -130,7 +135,8 @@ def write_value(x, kind, division, direction, metric, units):
     if kind == "length":
         return write_length(x, division, direction, metric, units)
     if kind == "angle":
-        return plain_value(decimal_text(x, 2, True) + "\u00b0")
+        text = decimal_text(x, 2, True) if above(0, x) else digits_text(round_to(x, 100, direction), 2, True)
+        return plain_value(text + "\u00b0")
     if kind == "percent":
         return plain_value(decimal_text(x, 1, True) + "%")
     if kind == "count" or kind == "division":

@@ -23,7 +23,9 @@ angle = setup.angle(
     "From level, or from a square cut: 22 1/2, 5 in 12, 1:6 (rise to run) or 10%.",
     zero=True,
 )
-base = setup.length("base", "Base for the bevel gauge", "12", "How far along the edge of a board the gauge is laid; longer is more exact.")
+base = setup.length(
+    "base", "Base for the bevel gauge", "12", "How far along the edge of a board the gauge is laid; longer is more exact.", most=inches(120)
+)
 
 # What to set
 

@@ -64,6 +64,7 @@ CHECKED = {
         "narrow_rip": Checked(_SLABS, "test_ridge_cap::test_each_rip_is_just_wide_enough_for_its_board"),
         "difference": Checked(_SLABS, "test_ridge_cap::test_each_rip_is_just_wide_enough_for_its_board"),
         "board_needed": Checked(_SLABS, "test_ridge_cap::test_each_rip_is_just_wide_enough_for_its_board"),
+        "edge_tilt": Checked(_SLABS, "test_ridge_cap::test_a_board_on_edge_is_tilted_by_the_rest_of_the_right_angle"),
         "tilt_move": Checked(_SAW, "test_ridge_cap::test_a_tilt_that_is_off_is_put_right_by_the_correction"),
     },
     "tenon": {
@@ -74,6 +75,7 @@ CHECKED = {
         "fence_to_blade": Checked(_CUTS, "test_tenon::test_the_four_cuts_free_a_tenon_of_the_thickness_and_length_wanted"),
         "cheek_height": Checked(_CUTS, "test_tenon::test_the_four_cuts_free_a_tenon_of_the_thickness_and_length_wanted"),
         "blade_move": Checked(_SAW, "test_tenon::test_a_blade_that_is_off_is_put_right_by_the_correction"),
+        "jig_move": Checked(_SAW, "test_tenon::test_a_jig_that_is_off_is_put_right_by_the_correction"),
         "shoulder_as_cut": Checked(_SAW, "test_tenon::test_a_blade_that_is_off_is_put_right_by_the_correction"),
         "play_as_cut": Checked(_SAW, "test_tenon::test_the_play_as_cut_is_what_the_groove_has_left_over"),
     },

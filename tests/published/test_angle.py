@@ -81,6 +81,9 @@ def test_degrees_become_the_slopes_numpy_gives(degrees, base):
     values = results_of("angle", angle=degrees, base=base)
     slope = np.tan(np.radians(degrees))
 
+    if degrees > 89.5:
+        assert "gauge_rise" not in values  # no gauge is drawn within half a degree of upright
+        return
     assert values["gauge_rise"] == pytest.approx(base * slope, rel=1e-12)
     assert values["rise_in_12"] == pytest.approx(12 * slope, rel=1e-12)
     assert values["percent"] == pytest.approx(100 * slope, rel=1e-12)

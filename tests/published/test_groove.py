@@ -76,6 +76,16 @@ def test_one_more_fence_position_clears_the_rib_and_leaves_the_cheeks_alone(stoc
     assert groove_in(left) == groove
 
 
+@pytest.mark.parametrize(("stock", "groove", "cutter"), [each for each in MAKEABLE if 2 * each[2] < each[1] <= 3 * each[2]])
+def test_the_extra_fence_position_stands_in_the_middle_when_one_pass_clears_the_rib(stock, groove, cutter):
+    """A rib no wider than the cutter goes in the first of the two passes; turning the piece then cuts nothing more."""
+    rib_fence = Fraction(results_of("groove", stock=stock, groove_width=groove, cutter=cutter)["rib_fence"]).limit_denominator(10**6)
+    left = cut_out(line_left(stock, (stock - groove) / 2, cutter), rib_fence, rib_fence + cutter)
+
+    assert len(left) == 2
+    assert rib_fence + cutter == stock - rib_fence
+
+
 @pytest.mark.parametrize(("stock", "groove", "cutter"), [each for each in MAKEABLE if each[1] <= 2 * each[2]])
 def test_no_extra_fence_position_where_there_is_no_rib(stock, groove, cutter):
     """Two passes that meet leave nothing to clear, and the card offers no position for it."""

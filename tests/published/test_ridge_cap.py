@@ -52,6 +52,20 @@ def test_the_bevel_is_the_slant_of_the_cut_at_the_peak(entries):
 
 
 @every_cap
+def test_a_board_on_edge_is_tilted_by_the_rest_of_the_right_angle(entries):
+    """Past 45 degrees the board stands on edge: the saw turns from its outside face, not from its square edge."""
+    values = results_of("ridge-cap", **entries)
+    cap = built(entries)
+    cut = peak_edge(cap.wide, cap.left, float(entries["thickness"]))
+    from_face = min(between(cut, cap.left.down), between(cut, -cap.left.down))
+
+    if values["edge_bevel"] > 45:
+        assert values["edge_tilt"] == pytest.approx(from_face, abs=1e-5)
+    else:
+        assert "edge_tilt" not in values
+
+
+@every_cap
 def test_each_rip_is_just_wide_enough_for_its_board(entries):
     """The whole board as built fits the width that is ripped, with nothing over; both and a kerf are the board needed."""
     values = results_of("ridge-cap", **entries, kerf="3/32")
@@ -117,6 +131,17 @@ def test_a_tilt_that_is_off_is_put_right_by_the_correction(error, joint):
     values = results_of("ridge-cap", pitch_left=30, pitch_right="37.5", thickness="3/4", cover=4, joint=joint, measured_bevel=measured)
 
     assert measured + values["tilt_move"] == pytest.approx(slant, abs=1e-5)
+
+
+@pytest.mark.parametrize("error", [-1.5, 0.4])
+@pytest.mark.parametrize(("pitch", "joint"), [(10, "lapped"), (60, "mitred")])
+def test_a_tilt_that_is_off_is_put_right_also_with_the_board_on_edge(error, pitch, joint):
+    """With the board on edge more tilt leaves less bevel, and the correction turns the saw the other way round."""
+    tilt = results_of("ridge-cap", pitch_left=pitch, pitch_right=pitch, cover=4, joint=joint)["edge_tilt"]
+    bevel_as_cut = round(90 - (tilt + error), 6)
+    values = results_of("ridge-cap", pitch_left=pitch, pitch_right=pitch, cover=4, joint=joint, measured_bevel=bevel_as_cut)
+
+    assert tilt + error + values["tilt_move"] == pytest.approx(tilt, abs=1e-5)
 
 
 @pytest.mark.parametrize(("measured", "words"), [("31", "less"), ("29", "more")])

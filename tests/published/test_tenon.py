@@ -122,6 +122,18 @@ def test_a_blade_that_is_off_is_put_right_by_the_correction(stock, groove, fit, 
     assert tenon_at(stock, stands + exactly(values["blade_move"])) == groove - fit
 
 
+@pytest.mark.parametrize("error", [Fraction(text) for text in ("-1/32", "-0.011", "0.001", "1/40")])
+@pytest.mark.parametrize(("stock", "groove", "fit"), [ORDERS[0], ORDERS[42]])
+def test_a_jig_that_is_off_is_put_right_by_the_correction(stock, groove, fit, error):
+    """A jig that stands off cuts the cheeks of a trial; moved by what the card says to it, it leaves the tenon wanted."""
+    stands = (stock + groove - fit) / 2 + error
+    trial = 2 * stands - stock  # both cheeks stand `stands` from the face that was against the jig
+    values = results_of("tenon", stock=stock, groove_width=groove, fit=fit, measured_cheeks=trial)
+
+    # too thick is positive, and brings the jig toward the blade
+    assert 2 * (stands - exactly(values["jig_move"])) - stock == groove - fit
+
+
 def test_a_trial_tenon_of_0_330_raises_the_blade_by_half_of_what_it_is_over():
     """A trial of 0.330 in for a groove of 5/16 and no play is 0.0175 too thick, and the blade rises 0.00875 (recomputed)."""
     card = ask("tenon", stock="1 3/8", groove_width="5/16", fit="0", measured_tenon="0.330")

@@ -1,0 +1,1 @@
+"""The app in a real Chromium, on a page the size of a phone."""

@@ -1,0 +1,85 @@
+"""A phone in the hand of a woodworker: a Chromium of 390 by 844 with a touch screen."""
+
+from typing import TYPE_CHECKING
+
+from .serving import Serving
+
+if TYPE_CHECKING:
+    from playwright.sync_api import BrowserContext, ConsoleMessage, Locator, Page, Response
+
+SCREEN = {"viewport": {"width": 390, "height": 844}, "has_touch": True, "is_mobile": True, "device_scale_factor": 2}
+
+# What Chromium itself says when it asks for a newer worker and there is no signal; the page goes on with the one it has.
+NO_SIGNAL = ("An unknown error occurred when fetching the script.", "net::ERR_INTERNET_DISCONNECTED", "net::ERR_CONNECTION_REFUSED")
+
+
+class Phone:
+    """One browser profile and the server it knows."""
+
+    def __init__(self, context: "BrowserContext", serving: Serving) -> None:
+        self.context = context
+        self.serving = serving
+        self.context.set_default_timeout(10_000)
+        self.complaints: list[str] = []
+        self._excused: list[str] = []
+        self._signal = True
+        self.context.on("console", self._heard)
+        self.context.on("weberror", lambda fault: self.complaints.append(f"error: {fault.error}"))
+
+    def _heard(self, message: "ConsoleMessage") -> None:
+        lost = not self._signal and "/worker.js" in f"{message.text} {message.location}" and any(each in message.text for each in NO_SIGNAL)
+        if message.type in ("error", "warning") and not lost and not any(each in message.text for each in self._excused):
+            self.complaints.append(f"{message.type}: {message.text} at {message.location}")
+
+    def excuse(self, words: str) -> None:
+        """Let the console say this: the browser reports every status of 400 or more, also one that the page expects."""
+        self._excused.append(words)
+
+    def open(self, path: str) -> "tuple[Page, Response]":
+        """Open an address in a new page, and say what answered it."""
+        page = self.context.new_page()
+        answered = page.goto(path)
+        assert answered is not None
+        return page, answered
+
+    def visit(self, path: str) -> "Page":
+        """Open an address in a new page."""
+        return self.open(path)[0]
+
+    def wait_for_copy(self, page: "Page") -> None:
+        """Wait until the worker is active and the page is in its hands."""
+        until(page, "navigator.serviceWorker.controller?.state === 'activated'")
+        page.get_by_text("Works with no signal").wait_for()
+
+    def lose_signal(self) -> None:
+        """Take the network and the server away."""
+        self._signal = False
+        self.context.set_offline(True)
+        self.serving.stop()
+
+    def close(self) -> None:
+        """Close every page and the profile."""
+        self.context.close()
+
+
+def until(page: "Page", truth: str) -> None:
+    """Wait until an expression is true on the page.
+
+    Playwright's own wait_for_function needs the eval that the page's policy forbids.
+    """
+    for _ in range(200):
+        if page.evaluate(truth):
+            return
+        page.wait_for_timeout(50)
+    raise AssertionError(f"not true on {page.url} within 10 s: {truth}")
+
+
+def readout(page: "Page") -> "Locator":
+    """What is read at the machine: the first setting, or why there is none."""
+    return page.locator("#answer .readout")
+
+
+def wait_for_card(page: "Page") -> None:
+    """Wait until the whole card stands there and its form is listened to."""
+    page.locator("#sheet .cautions").wait_for()
+    until(page, "window.htmx !== undefined && document.querySelector('.htmx-request') === null")

@@ -1,0 +1,124 @@
+"""What holds on every page, with the worker or without one."""
+
+import pytest
+
+from shopcalc.catalogue import setups
+
+from .phone import readout, until, wait_for_card
+
+pytestmark = pytest.mark.browser
+
+PAGES = ["/", *(f"/{slug}" for slug in setups())]
+
+# Violations of the page's policy, kept from the first moment of every page.
+WATCH = "addEventListener('securitypolicyviolation', fault => (window.forbidden ??= []).push(`${fault.violatedDirective} ${fault.blockedURI}`))"
+OVERFLOW = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
+
+
+@pytest.fixture
+def narrow(phone_with):
+    """A phone 360 px wide."""
+    return phone_with(viewport={"width": 360, "height": 740})
+
+
+@pytest.fixture
+def plain(phone_with):
+    """A browser that runs no scripts."""
+    held = phone_with(java_script_enabled=False)
+    held.excuse("the server responded with a status of 422")
+    return held
+
+
+@pytest.mark.parametrize("path", PAGES)
+def test_a_page_breaks_no_rule_of_its_policy_from_the_server(phone, path):
+    """No style, script or address that the Content-Security-Policy forbids; the fixture fails on anything in the console."""
+    phone.context.add_init_script(WATCH)
+    page, answered = phone.open(path)
+    phone.wait_for_copy(page)
+
+    assert "default-src 'none'" in answered.headers["content-security-policy"]
+    assert page.evaluate("window.forbidden ?? []") == []
+
+
+@pytest.mark.parametrize("path", PAGES)
+def test_a_page_breaks_no_rule_of_its_policy_from_the_worker(installed, path):
+    """The same on a page that the worker made, sheet and all."""
+    installed.context.add_init_script(WATCH)
+    page, answered = installed.open(path)
+    installed.wait_for_copy(page)
+    if path != "/":
+        wait_for_card(page)
+
+    assert answered.from_service_worker
+    assert "default-src 'none'" in answered.headers["content-security-policy"]
+    assert page.evaluate("window.forbidden ?? []") == []
+
+
+def test_a_script_in_an_entry_is_text(installed):
+    """An entry with markup in it stands in its field as it was typed, and nothing of it runs."""
+    installed.excuse("the server responded with a status of 422")
+    installed.context.add_init_script(WATCH)
+    typed = '"><img src=x onerror="document.title=\'run\'">'
+    page = installed.visit("/tenon")
+    wait_for_card(page)
+    page.locator("#in-stock").fill(typed)
+    page.locator("#note-stock.wrong").wait_for()
+    until(page, "location.search.includes('onerror')")
+    page.reload()
+    page.locator("#note-stock.wrong").wait_for()
+
+    assert page.locator("#in-stock").input_value() == typed
+    assert page.locator("main img").count() == 0
+    assert page.title() == setups()["tenon"].title
+    assert page.evaluate("window.forbidden ?? []") == []
+
+
+@pytest.mark.parametrize("path", PAGES)
+def test_a_page_fits_a_phone_of_360_px(narrow, path):
+    """Nothing makes the page wider than the screen, with every fold opened."""
+    page = narrow.visit(path)
+    page.evaluate("document.querySelectorAll('details').forEach(each => { each.open = true; })")
+
+    assert page.evaluate("innerWidth") == 360
+    assert page.evaluate(OVERFLOW) <= 0
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_a_card_with_long_entries_fits_a_phone_of_360_px(narrow, slug):
+    """Entries that nobody could read, as long as the fields take them, make messages and not a wider page."""
+    narrow.excuse("the server responded with a status of 422")
+    page = narrow.visit(f"/{slug}?" + "&".join(f"{name}={'9' * 200}" for name in setups()[slug].inputs))
+
+    assert page.locator(".note.wrong").count() > 0
+    assert page.evaluate("innerWidth") == 360
+    assert page.evaluate(OVERFLOW) <= 0
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_a_card_is_whole_without_scripts(plain, slug):
+    """A browser that runs no scripts is sent the answer, the sheet and a button."""
+    page = plain.visit(f"/{slug}")
+
+    assert readout(page).locator(".big").is_visible()
+    assert page.locator("#sheet .cautions").is_visible()
+    assert page.get_by_role("button", name="Work it out").is_visible()
+
+
+def test_the_form_works_without_scripts(plain):
+    """The button sends the form as an address, and the page comes back with the answer and what was typed."""
+    page = plain.visit("/tenon?groove_width=5/16&fit=0")
+    page.locator("#in-stock").fill("1 1/8")
+    page.get_by_role("button", name="Work it out").click()
+
+    readout(page).locator(".big", has_text="13/32").wait_for()
+    assert "stock=1+1%2F8" in page.url
+    assert page.locator("#in-stock").input_value() == "1 1/8"
+
+
+def test_a_wrong_entry_is_marked_without_scripts(plain):
+    """The message stands at its field, and there is no answer."""
+    page = plain.visit("/tenon?stock=banana")
+
+    assert page.locator("#in-stock").get_attribute("aria-invalid") == "true"
+    assert "I do not know \u201cbanana\u201d" in page.locator("#note-stock").inner_text()
+    assert readout(page).get_by_text("No answer yet").is_visible()

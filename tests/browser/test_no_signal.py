@@ -1,0 +1,180 @@
+"""In the shop: no network and no server, only what the phone has kept."""
+
+import json
+
+import pytest
+
+from shopcalc.catalogue import setups
+
+from .phone import SCREEN, Phone, readout, until, wait_for_card
+
+pytestmark = pytest.mark.browser
+
+
+@pytest.fixture
+def shop(installed):
+    """A phone with the app on it, carried to where there is no signal."""
+    installed.lose_signal()
+    return installed
+
+
+def test_the_list_of_cards_opens_cold(shop):
+    """A new page at the first address lists every card, each with a link to it."""
+    page, answered = shop.open("/")
+
+    assert answered.from_service_worker
+    assert {link.get_attribute("href") for link in page.locator("main li a").all()} == {f"/{slug}" for slug in setups()}
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_a_card_opens_cold_with_its_answer_and_its_sheet(shop, slug):
+    """A new page at a card's address shows the setting, then all the rest, in the app's own style."""
+    page, answered = shop.open(f"/{slug}")
+    wait_for_card(page)
+
+    assert answered.status == 200
+    assert answered.from_service_worker
+    assert page.get_by_role("heading", level=1).inner_text() == setups()[slug].title
+    assert readout(page).locator(".big").is_visible()
+    assert page.locator("#sheet figure.picture svg").first.is_visible()
+    assert page.evaluate("document.styleSheets.length > 0 && document.styleSheets[0].cssRules.length > 0")
+
+
+def test_a_link_to_a_card_opens_with_the_entries_it_carries(shop):
+    """An address with a query is a card with those entries, fractions and all."""
+    page = shop.visit("/tenon?stock=1+1/8&groove_width=5%2F16&fit=0")
+
+    assert page.locator("#in-stock").input_value() == "1 1/8"
+    assert page.locator("#in-groove_width").input_value() == "5/16"
+    assert "13/32" in readout(page).inner_text()  # (1 1/8 - 5/16) / 2
+
+
+def test_an_address_that_ends_in_json_is_answered_with_data(shop):
+    """The phone gives the same data as the server would."""
+    shop.excuse("the server responded with a status of 404")  # the browser looks for an icon where a page names none
+    page, answered = shop.open("/tenon.json?stock=1+3/8&groove_width=5/16&fit=0")
+
+    assert answered.header_value("content-type") == "application/json"
+    assert json.loads(page.locator("body").inner_text())["results"]["shoulder_height"]["value"] == 17 / 32
+
+
+def test_an_address_without_a_card_says_so(shop):
+    """What is not there is a page of the app that leads back to the list, and no error of the browser's."""
+    shop.excuse("the server responded with a status of 404")
+    page, answered = shop.open("/mantelpiece")
+
+    assert answered.status == 404
+    assert page.get_by_role("heading", level=1).inner_text() == "No such card"
+    page.get_by_role("link", name="All cards").click()
+    page.get_by_role("heading", name="What are you setting up?").wait_for()
+
+
+def test_a_changed_entry_changes_the_answer(shop):
+    """A thicker rail: the readout, the note at the field, the sheet and the address all follow."""
+    page = shop.visit("/tenon?groove_width=5/16&fit=0")
+    wait_for_card(page)
+    assert "17/32" in readout(page).inner_text()  # (1 3/8 - 5/16) / 2
+
+    page.locator("#in-stock").fill("1 1/8")
+
+    readout(page).get_by_text("13/32").first.wait_for()  # (1 1/8 - 5/16) / 2
+    page.locator("#note-stock", has_text="1.125 in").wait_for()
+    page.locator("#sheet .steps", has_text="Raise the blade 13/32 in").wait_for()
+    until(page, "new URL(location).searchParams.get('stock') === '1 1/8'")
+
+
+def test_the_address_bar_is_a_link_to_what_was_typed(shop):
+    """The address that follows the form, opened in another page, is the same card."""
+    page = shop.visit("/groove")
+    wait_for_card(page)
+    page.locator("#in-stock").fill("3/4")
+    page.locator("#in-groove_width").fill("1/4")
+    until(page, "new URL(location).searchParams.get('groove_width') === '1/4'")
+    readout(page).locator(".unseen", has_text="1/4").first.wait_for()
+
+    other = shop.visit(page.url)
+
+    assert other.locator("#in-stock").input_value() == "3/4"
+    assert readout(other).inner_text() == readout(page).inner_text()
+
+
+def test_an_entry_that_cannot_be_read_is_answered_at_its_field(shop):
+    """The message stands at the field, which is marked as wrong and keeps what was typed; there is no answer meanwhile."""
+    shop.excuse("the server responded with a status of 422")
+    page = shop.visit("/tenon")
+    wait_for_card(page)
+
+    page.locator("#in-stock").fill("1 3/8 banana")
+
+    page.locator("#note-stock.wrong", has_text="I do not know \u201cbanana\u201d").wait_for()
+    page.locator("#in-stock[aria-invalid='true']").wait_for()
+    readout(page).get_by_text("No answer yet").wait_for()
+    assert readout(page).locator(".big").count() == 0
+    assert page.locator("#in-stock").input_value() == "1 3/8 banana"
+
+
+def test_a_wrong_entry_that_is_mended_is_answered_again(shop):
+    """With the slip taken out the field is no longer marked, and the answer is back."""
+    shop.excuse("the server responded with a status of 422")
+    page = shop.visit("/tenon?groove_width=5/16&fit=0")
+    wait_for_card(page)
+    page.locator("#in-stock").fill("1 3/")
+    page.locator("#in-stock[aria-invalid='true']").wait_for()
+
+    page.locator("#in-stock").fill("1 3/8")
+
+    page.locator("#in-stock:not([aria-invalid])").wait_for()
+    readout(page).locator(".big", has_text="17/32").wait_for()
+    assert page.locator("#note-stock.wrong").count() == 0
+
+
+def test_a_trial_tenon_that_is_too_thick_raises_the_blade(shop):
+    """Stock 1 3/8, groove 5/16, a trial tenon of 0.330: the card says to raise the blade, and by how much."""
+    page = shop.visit("/")
+    page.get_by_role("link", name="Stub tenon").click()
+    wait_for_card(page)
+    page.locator("#in-stock").fill("1 3/8")
+    page.locator("#in-groove_width").fill("5/16")
+    page.locator("#in-measured_tenon").fill("0.330")
+
+    # half of what 0.330 is over 5/16 less the play of 0.006: 0.01175
+    readout(page).get_by_text("Too thick: raise the blade 0.012 in").wait_for()
+    page.locator("#in-fit").fill("0")
+    readout(page).get_by_text("Too thick: raise the blade 0.009 in").wait_for()
+    page.locator("#sheet .correct", has_text="Too thick: raise the blade 0.009 in").wait_for()
+
+
+def test_the_way_on_to_the_next_card_carries_the_entries(shop):
+    """From the groove to its tenon without a signal, with the wood as it was measured."""
+    page = shop.visit("/groove?stock=1+1/8&groove_width=5/16")
+    wait_for_card(page)
+
+    page.get_by_role("link", name="The tenon for this groove").click()
+
+    page.get_by_role("heading", name="Stub tenon").wait_for()
+    assert page.locator("#in-stock").input_value() == "1 1/8"
+    assert page.locator("#in-groove_width").input_value() == "5/16"
+
+
+def test_the_page_still_says_that_it_works_with_no_signal(shop):
+    """A worker that cannot be fetched anew is no reason to ask for a signal."""
+    page = shop.visit("/tenon")
+
+    page.get_by_text("Works with no signal").wait_for()
+    assert not page.get_by_text("Needs a signal in this browser").is_visible()
+
+
+def test_the_app_starts_in_a_browser_that_was_closed_since_it_was_installed(launching, serving, tmp_path):
+    """The phone was off: a browser started anew with the same profile, and no signal from the first moment, opens a card."""
+    kind, settings = launching
+    before = Phone(kind.launch_persistent_context(tmp_path, base_url=serving.address, **settings, **SCREEN), serving)
+    before.wait_for_copy(before.visit("/"))
+    before.close()
+    after = Phone(kind.launch_persistent_context(tmp_path, base_url=serving.address, **settings, **SCREEN), serving)
+    after.lose_signal()
+    page, answered = after.open("/tenon?groove_width=5/16&fit=0")
+    wait_for_card(page)
+    found = (answered.from_service_worker, readout(page).locator(".big", has_text="17/32").is_visible(), before.complaints + after.complaints)
+    after.close()
+
+    assert found == (True, True, [])

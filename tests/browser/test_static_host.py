@@ -1,0 +1,72 @@
+"""The app as plain files on a host that only hands out files: it cannot read a query, the worker can."""
+
+from functools import partial
+from http import HTTPStatus
+from mimetypes import guess_type
+
+import pytest
+
+from shopcalc.export import write_files
+
+from .phone import SCREEN, Phone, readout, wait_for_card
+from .serving import Serving
+
+pytestmark = pytest.mark.browser
+
+
+def hand_out(folder, environ, start):
+    """Answer with the file of a path, the index of a folder, or the page for what is missing."""
+    path = folder / environ["PATH_INFO"].lstrip("/")
+    path = path / "index.html" if path.is_dir() else path
+    status = HTTPStatus.OK if path.is_file() else HTTPStatus.NOT_FOUND
+    path = path if path.is_file() else folder / "404.html"
+    start(
+        f"{status.value} {status.phrase}", [("Content-Type", "application/manifest+json" if path.suffix == ".webmanifest" else guess_type(path)[0])]
+    )
+    return [path.read_bytes()]
+
+
+@pytest.fixture
+def phone(chromium, tmp_path):
+    """A phone that has never seen the app, and a host with nothing but the files that were written."""
+    write_files(tmp_path)
+    serving = Serving(partial(hand_out, tmp_path))
+    held = Phone(chromium.new_context(base_url=serving.address, **SCREEN), serving)
+    yield held
+    complaints = held.complaints
+    held.close()
+    serving.stop()
+    assert complaints == []
+
+
+def test_a_static_host_is_enough_to_install_from(phone):
+    """One visit to a static host, and the app works with no signal."""
+    page = phone.visit("/")
+    phone.wait_for_copy(page)
+    phone.lose_signal()
+    page, answered = phone.open("/tenon?groove_width=5/16&fit=0")
+
+    assert answered.from_service_worker
+    readout(page).locator(".big", has_text="17/32").wait_for()
+
+
+def test_a_link_opened_first_on_a_static_host_shows_its_own_entries(phone):
+    """The starting values that the host's file holds are never shown for a link that says otherwise."""
+    worker = phone.serving.hold("/worker.js")
+    page = phone.visit("/tenon?stock=1+1/8&groove_width=5/16&fit=0")
+    assert not readout(page).is_visible()
+    with page.expect_navigation():
+        worker.set()
+    wait_for_card(page)
+
+    assert page.locator("#in-stock").input_value() == "1 1/8"
+    readout(page).locator(".big", has_text="13/32").wait_for()
+
+
+def test_a_card_without_a_query_is_shown_at_once_by_a_static_host(phone):
+    """The starting values are what such an address asks for, and need no worker."""
+    worker = phone.serving.hold("/worker.js")
+    page = phone.visit("/groove")
+
+    assert readout(page).locator(".big").is_visible()
+    worker.set()

@@ -1,0 +1,42 @@
+"""A bench: one card being worked, with everything known of it."""
+
+from shopcalc import exact
+from shopcalc.portable.bench import FINEST, division_of, read_and_set
+
+from ..helpers import INCH_SHOP, bench_of
+
+
+def test_no_bench_is_set_while_an_entry_is_wrong() -> None:
+    """With an entry that cannot be read there is no bench, but all entries."""
+    found = read_and_set(exact.world(), "groove", {"stock": "x"}, INCH_SHOP)
+
+    assert ([], ["stock"]) == (found["benches"], list(found["entries"]["errors"]))
+
+
+def test_every_known_value_is_written() -> None:
+    """What is known is written, and nothing else is."""
+    bench = bench_of("tenon", measured_tenon="3/8")
+
+    assert set(bench["known"]) == set(bench["written"]) == set(bench["kinds"])
+
+
+def test_results_are_rounded_their_own_way() -> None:
+    """A tenon's length is rounded down to the tape, since it must not touch the bottom."""
+    bench = bench_of("tenon", end_play="1/64", tape="16")
+
+    assert ("7/16 full", "31/64") == (bench["written"]["tenon_length"]["text"], str(bench["known"]["tenon_length"]))
+
+
+def test_what_was_measured_is_quoted_as_it_is() -> None:
+    """A measured decimal is never rounded to a tick, and a measured fraction stays one."""
+    written = bench_of("groove", stock="1.4", groove_width="25/64", tape="8")["written"]
+
+    assert ("1.400", "25/64") == (written["stock"]["text"], written["groove_width"]["text"])
+
+
+def test_corrections_are_read_off_a_fine_rule() -> None:
+    """A correction has the finest division whatever the tape, and a card that asks for one has its own."""
+    groove, fractions = bench_of("groove", tape="8"), bench_of("fractions", nearest="16")
+
+    assert FINEST == division_of(groove["about"]["results"]["fence_move"], groove)
+    assert (8, 16) == (division_of(groove["about"]["results"]["fence"], groove), division_of(fractions["about"]["results"]["length"], fractions))

@@ -1,0 +1,156 @@
+"""What a card says."""
+
+from typing import Any
+
+import pytest
+
+from shopcalc.portable.card import show_answer, show_sheet, show_value
+
+from ..helpers import bench_of
+
+
+def sheet(slug: str, **typed: str) -> dict[str, Any]:
+    """The sheet of a card."""
+    return dict(show_sheet(bench_of(slug, **typed)))
+
+
+def answer(slug: str, **typed: str) -> dict[str, Any]:
+    """The answer of a card."""
+    return dict(show_answer(bench_of(slug, **typed)))
+
+
+def test_a_setting_is_a_stacked_fraction() -> None:
+    """A length is shown as whole, top and under, with decimals and millimetres beside it."""
+    shown = show_value("jig_to_blade", "Jig", bench_of("tenon", stock="2 1/2", fit="0"))
+
+    assert ("1", "7", "16", True, True) == tuple(shown[name] for name in ("whole", "top", "under", "has_whole", "has_fraction"))
+    assert ("1.438 in \u00b7 36.5 mm", "", False) == (shown["small"], shown["plain"], shown["leans"])
+
+
+def test_what_rounding_did_is_said() -> None:
+    """A number beside its mark is full or scant by an amount."""
+    shown = show_value("fence", "Fence", bench_of("groove", stock="1.4", groove_width="3/8"))
+
+    assert ("full", True, "0.013", "1/2 in full") == (shown["lean"], shown["leans"], shown["amount"], shown["text"])
+
+
+def test_an_angle_is_not_stacked() -> None:
+    """An angle stands as it is, with nothing small beside it."""
+    shown = show_value("edge_bevel", "Bevel", bench_of("ridge-cap"))
+
+    assert (False, "30\u00b0", "", False) == (shown["stacked"], shown["plain"], shown["small"], shown["has_small"])
+
+
+def test_a_metric_shop_sees_millimetres_first() -> None:
+    """In a metric shop the number is in millimetres and the inches are small."""
+    shown = show_value("fence", "Fence", bench_of("groove", units="mm", stock="36", groove_width="9", groove_depth="12", cutter="6"))
+
+    assert (False, "13.5 mm", "0.531 in") == (shown["stacked"], shown["plain"], shown["small"])
+
+
+def test_the_answer_begins_with_the_first_setting() -> None:
+    """The setting declared first is read first."""
+    assert ["fence"] == [one["name"] for one in answer("groove")["first"]]
+
+
+def test_a_stop_stands_in_the_answer() -> None:
+    """What forbids the work stands where the number would be."""
+    found = answer("groove", cutter="1/2")
+
+    assert ["The cutter, 1/2 in, is wider than the groove, 3/8 in."] == [one["text"] for one in found["stopped"]]
+    assert [] == found["first"]
+
+
+def test_stops_come_before_cautions_and_notes() -> None:
+    """Checks are listed by how much they forbid."""
+    levels = [one["level"] for one in answer("tenon", fit="0", groove_width="1/8", end_play="1/2", gauge_block="1/2")["checks"]]
+
+    assert ["stop", "caution", "note"] == list(dict.fromkeys(levels))
+
+
+def test_a_check_says_what_to_change_and_why() -> None:
+    """A check names the input to change, its words and its source."""
+    check = next(one for one in answer("groove", stock="3/4")["checks"] if one["name"] == "thin_cheek")
+
+    assert ("Caution", "groove_width", "Change: Groove width", True) == (check["word"], check["change"], check["change_label"], check["has_source"])
+    assert "common practice, no published source" == check["source"]
+
+
+def test_settings_have_their_stretch_of_tape() -> None:
+    """A length to set is drawn on the tape; an angle is not."""
+    assert [0, 1] == [len(one["tape"]) for one in sheet("angle")["settings"]]
+
+
+def test_steps_quote_the_numbers() -> None:
+    """The steps are in cutting order with the numbers in them."""
+    texts = [step["text"] for step in sheet("groove", groove_width="5/16")["steps"]]
+
+    assert "Set the fence 17/32 in from the near side of the cutter, teeth that lean toward the fence." in texts
+
+
+def test_a_trial_awaits_its_reading() -> None:
+    """Until the scrap is read, the card waits for the reading; then it says how far to move."""
+    before, after = sheet("groove"), sheet("groove", measured_groove="0.383")
+
+    assert ((True, []), (False, 1)) == ((before["awaits_reading"], before["corrections"]), (after["awaits_reading"], len(after["corrections"])))
+
+
+@pytest.mark.parametrize(
+    ("measured", "text"),
+    [
+        ("0.391", "Too wide: move the fence 0.008 in (1/128) away from the cutter."),
+        ("0.367", "Too narrow: move the fence 0.004 in (1/128 scant) toward the cutter."),
+        ("0.376", "Too wide: move the fence 0.001 in away from the cutter."),
+        ("3/8", "It is right: leave the setting where it is."),
+        ("0.3755", "It is right: leave the setting where it is."),
+    ],
+)
+def test_corrections(measured: str, text: str) -> None:
+    """A correction has its direction and its size, and what nobody can set is right."""
+    assert text == sheet("groove", measured_groove=measured)["corrections"][0]["text"]
+
+
+def test_a_correction_in_a_metric_shop() -> None:
+    """A metric shop corrects in hundredths of a millimetre."""
+    found = sheet("groove", units="mm", stock="36", groove_width="9", groove_depth="12", cutter="6", measured_groove="9.3")
+
+    assert "Too wide: move the fence 0.15 mm away from the cutter." == found["corrections"][0]["text"]
+
+
+def test_a_correction_of_an_angle() -> None:
+    """A tilt is corrected in degrees."""
+    assert "Tilt the blade 0.5\u00b0 more." == sheet("ridge-cap", measured_bevel="29.5")["corrections"][0]["text"]
+    assert "It is right: leave the setting where it is." == sheet("ridge-cap", measured_bevel="30")["corrections"][0]["text"]
+
+
+def test_the_working_shows_formula_numbers_and_result() -> None:
+    """The working is the formula in words, then with the numbers, then the result."""
+    row = next(one for one in sheet("groove", groove_width="5/16")["working"] if one["name"] == "fence")
+
+    assert ("(stock \u2212 groove width) / 2", "(1 3/8 \u2212 5/16) / 2", "17/32 in", True) == tuple(
+        row[name] for name in ("formula", "numbers", "answer", "differs")
+    )
+
+
+def test_the_working_shows_the_case_that_holds() -> None:
+    """Of a formula with cases the one in force is shown."""
+    rows = [{one["name"]: one["formula"] for one in sheet("ridge-cap", joint=joint)["working"]} for joint in ("lapped", "mitred")]
+
+    assert ["cover \u2212 thickness / sin(inside angle)", "cover"] == [row["narrow outside"] for row in rows]
+
+
+def test_other_tapes_are_shown_where_the_reader_chooses_one() -> None:
+    """Tape arithmetic shows its answer on all five tapes; a groove does not."""
+    rows = sheet("fractions", entry="0.3")["divisions"]
+
+    assert [("1/8", "1/4 full"), ("1/16", "5/16 scant"), ("1/32", "5/16 scant"), ("1/64", "19/64 full"), ("1/128", "19/64 full")] == [
+        (row["division"], row["text"]) for row in rows
+    ]
+    assert [] == sheet("groove")["divisions"]
+
+
+def test_cautions_and_sources_are_on_every_card() -> None:
+    """A card ends with the cautions of its machines and its sources."""
+    found = sheet("groove")
+
+    assert ("Guard and riving knife on; back on again after any cut that needs them off.", 2) == (found["cautions"][0], len(found["sources"]))

@@ -1,0 +1,61 @@
+"""The form's fields."""
+
+from typing import Any
+
+import pytest
+
+from shopcalc import exact
+from shopcalc.portable.form import change_label, input_fields
+from shopcalc.portable.work import read_entries, read_shop
+
+
+def fields(slug: str, **typed: str) -> dict[str, dict[str, Any]]:
+    """The fields of a card by name."""
+    about, shop = exact.world()["setups"][slug]["about"], read_shop(typed)
+    found = input_fields(about, read_entries(about, typed, shop, exact.world()), shop, exact.world())
+    return {field["name"]: field for field in found}
+
+
+@pytest.mark.parametrize(
+    ("typed", "note"), {"3 5/8": "3.625 in \u00b7 92.1 mm", "6' 6\"": "78.000 in \u00b7 1981.2 mm \u00b7 6 ft 6 in",
+    "92.1 mm": "3.626 in \u00b7 92.1 mm"}.items()
+)
+def test_a_length_is_echoed_as_it_was_read(typed: str, note: str) -> None:
+    """Beside a length stands what it was read as, in inches, millimetres and feet."""
+    assert note == fields("groove", stock=typed)["stock"]["note"]
+
+
+@pytest.mark.parametrize(("typed", "note"), {"5 in 12": "22.62\u00b0", "30": "30\u00b0", "30\u00b0": ""}.items())
+def test_an_angle_is_echoed_unless_it_says_so_already(typed: str, note: str) -> None:
+    """A slope is echoed in degrees; degrees need no echo."""
+    assert note == fields("angle", angle=typed)["angle"]["note"]
+
+
+def test_a_wrong_entry_keeps_what_was_typed() -> None:
+    """An entry that cannot be read stays in its field, with the reason beside it."""
+    field = fields("groove", stock="1,5")["stock"]
+
+    assert ("1,5", True, "Write decimals with a point, not a comma.") == (field["text"], field["wrong"], field["note"])
+
+
+def test_a_choice_shows_which_option_is_chosen() -> None:
+    """Of a choice's options the one typed is marked."""
+    field = fields("ridge-cap", joint="mitred")["joint"]
+
+    assert [("lapped", False), ("mitred", True)] == [(option["value"], option["chosen"]) for option in field["options"]]
+
+
+def test_a_blank_reading_is_not_wrong() -> None:
+    """A reading is marked as one, and may be blank."""
+    field = fields("groove")["measured_groove"]
+
+    assert (True, False, "") == (field["is_reading"], field["wrong"], field["note"])
+
+
+def test_what_a_check_asks_for() -> None:
+    """A value is to be changed, a reading to be taken again, and an unknown name stands for itself."""
+    about = exact.world()["setups"]["groove"]["about"]
+
+    asked = [change_label(about, name) for name in ("stock", "measured_groove", "nothing")]
+
+    assert ["Change: Stock thickness", "Read again: Groove as it measures", "nothing"] == asked

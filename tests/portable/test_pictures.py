@@ -1,0 +1,123 @@
+"""Pictures to scale, as strings ready for SVG."""
+
+import re
+from typing import Any
+
+import pytest
+
+from shopcalc import exact
+from shopcalc.portable.pictures import SHEET, TALLEST, coordinate, draw_picture, fit, place_shape
+
+from ..helpers import bench_of
+
+
+def drawn(slug: str, page: int = 0, **typed: str) -> dict[str, Any]:
+    """One picture of a card."""
+    bench = bench_of(slug, **typed)
+    return dict(draw_picture(bench["about"]["pictures"][page], bench, page)[0])
+
+
+def points(path: str) -> list[tuple[float, float]]:
+    """The points of a path of straight lines."""
+    return [(float(x), float(y)) for x, y in re.findall(r"(-?[\d.]+) (-?[\d.]+)", path)]
+
+
+def outline(picture: dict[str, Any], style: str) -> list[tuple[float, float]]:
+    """The points of the first area of a style."""
+    return points(next(area["path"] for area in picture["areas"] if area["style"] == style))
+
+
+def test_the_drawing_is_to_scale() -> None:
+    """The groove drawn is as wide, for its stock, as the groove cut, and as deep for its width."""
+    picture = drawn("groove", stock="2", groove_width="1/2", groove_depth="3/4")
+    wood, waste = outline(picture, "end-grain"), outline(picture, "waste")
+    stock_wide = max(x for x, _ in wood) - min(x for x, _ in wood)
+    groove_wide = max(x for x, _ in waste) - min(x for x, _ in waste)
+    groove_deep = max(y for _, y in waste) - min(y for _, y in waste)
+
+    assert pytest.approx((1 / 4, 3 / 2), abs=0.001) == (groove_wide / stock_wide, groove_deep / groove_wide)
+
+
+@pytest.mark.parametrize("slug", exact.world()["setups"])
+def test_everything_stays_on_the_sheet(slug: str) -> None:
+    """No outline of a starting card leaves the sheet."""
+    bench = bench_of(slug)
+    for page, picture in enumerate(bench["about"]["pictures"]):
+        sheet = draw_picture(picture, bench, page)[0]
+        height = float(sheet["view"].split()[-1])
+        for area in sheet["areas"]:
+            assert [] == [point for point in points(area["path"]) if not (0 <= point[0] <= SHEET and 0 <= point[1] <= height)]
+
+
+def test_a_picture_is_no_taller_than_the_screen_lets_it_be() -> None:
+    """A steep triangle is drawn as tall as allowed and no taller."""
+    slope = outline(drawn("angle", angle="80"), "wood")
+
+    assert pytest.approx(TALLEST, abs=0.02) == max(y for _, y in slope) - min(y for _, y in slope)
+
+
+def test_a_picture_without_height_is_as_wide_as_its_room() -> None:
+    """A level slope is a line, and is drawn."""
+    slope = outline(drawn("angle", angle="0"), "wood")
+
+    assert (True, 0) == (max(x for x, _ in slope) > min(x for x, _ in slope) + 100, max(y for _, y in slope) - min(y for _, y in slope))
+
+
+def test_no_picture_without_its_outline() -> None:
+    """Where a stop took away what the outline rests on, there is no picture."""
+    bench = bench_of("angle", angle="90")
+
+    assert [] == draw_picture(bench["about"]["pictures"][0], bench, 0)
+
+
+def test_a_shape_shows_when_its_condition_holds() -> None:
+    """The neighbouring marks are named in a picture only where the number lies between them."""
+    between, on_a_mark = drawn("fractions", entry="0.3"), drawn("fractions", entry="1/4")
+
+    assert (3, 1) == (len(between["words"]), len(on_a_mark["words"]))
+
+
+def test_a_shape_without_its_values_is_left_out() -> None:
+    """A dimension of a value that is not known is not placed."""
+    bench = bench_of("groove")
+    shape = {"kind": "dimension", "needs": ["rib_fence"], "when": "", "numbers": "shape 0 0"}
+
+    assert place_shape(shape, bench) is None
+
+
+def test_dimensions_say_what_they_measure() -> None:
+    """Every dimension of the groove is drawn with its value."""
+    picture = drawn("groove", groove_width="5/16")
+
+    assert {"stock": "1 3/8", "fence": "17/32", "groove_width": "5/16", "groove_depth": "1/2"} == {
+        word["of"]: word["text"] for word in picture["words"] if word["of"]
+    }
+    assert {"stock", "fence", "groove_width", "groove_depth"} == {mark["of"] for mark in picture["marks"]}
+
+
+def test_an_angle_has_its_arc() -> None:
+    """The angle between the boards of a cap is drawn as an arc with its degrees."""
+    picture = drawn("ridge-cap")
+
+    assert ["120\u00b0"] == [word["text"] for word in picture["words"] if word["of"] == "inside_angle"]
+    assert 1 == len([mark for mark in picture["marks"] if "A" in mark["path"]])
+
+
+def test_room_is_kept_for_rows_of_dimensions() -> None:
+    """A second row of dimensions makes the sheet taller by a row."""
+    box = {"shape": {"kind": "area", "points": 2, "side": "", "row": 1}, "numbers": [0, 0, 1, 1]}
+    rows = [{"shape": {"kind": "dimension", "points": 2, "side": "below", "row": row}, "numbers": [0, 0, 1, 0]} for row in (1, 2)]
+    heights = [fit([box, row], [box])["height"] for row in rows]
+
+    assert 2600 == heights[1] - heights[0]
+
+
+@pytest.mark.parametrize(("n", "text"), [(150, "1.5"), (-150, "-1.5"), (0, "0"), (-7, "-0.07")])
+def test_coordinates(n: int, text: str) -> None:
+    """A coordinate may lie left of the origin."""
+    assert text == coordinate(n)
+
+
+def test_each_picture_has_its_own_name() -> None:
+    """Pictures of one page are told apart, so that each is described by its own caption."""
+    assert ["picture-tenon-0", "picture-tenon-1"] == [drawn("tenon", page)["id"] for page in (0, 1)]

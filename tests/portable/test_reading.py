@@ -1,0 +1,210 @@
+"""Reading what a woodworker types."""
+
+from fractions import Fraction
+
+import pytest
+
+from shopcalc.portable.reading import read_angle, read_count, read_length, read_sum
+
+from ..helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS, close, exactly
+
+
+def length(text: str, metric: bool = False) -> object:
+    """The length read in inches, or the message."""
+    got = read_length(text, MM_SHOP if metric else INCH_SHOP, UNITS, NUMBERS)
+    return got["value"] if got["ok"] else got["message"]
+
+
+def tape_sum(text: str) -> object:
+    """The result of tape arithmetic in inches, or the message."""
+    got = read_sum(text, INCH_SHOP, UNITS, NUMBERS)
+    return got["value"] if got["ok"] else got["message"]
+
+
+def angle(text: str) -> object:
+    """The angle read in degrees, or the message."""
+    got = read_angle(text, UNITS, NUMBERS)
+    return got["value"] if got["ok"] else got["message"]
+
+
+def count(text: str) -> object:
+    """The count read, or the message."""
+    got = read_count(text, UNITS, NUMBERS)
+    return got["value"] if got["ok"] else got["message"]
+
+
+LENGTHS = {
+    "3 5/8": "3 5/8", "3-5/8": "3 5/8", "3\u215d": "3 5/8", "3 \u215d": "3 5/8", "3-\u215d": "3 5/8", "\u215d": "5/8", "29/8": "29/8",
+    "3.625": "3 5/8", ".625": "5/8", "3.": "3", '5/8"': "5/8", '3 5/8"': "3 5/8", "6' 6\"": "78", "6'6": "78", "6'-6\"": "78", "6'": "72",
+    "6ft 6-1/2in": "78 1/2", "6 feet 6 1/2 inches": "78 1/2", "6' 6\u00bd\"": "78 1/2", "1/2 ft": "6", "2.5 ft": "30",
+    "92.1 mm": "921/254", "9.21cm": "921/254", "1 m": "5000/127", "25.4mm": "1", "1 in.": "1", "1 INCH": "1",
+    "2 1/4 + 1/16": "2 5/16", "(31 1/4 - 3/8)/2": "247/16", "31 1/4 - 3/8": "30 7/8", "31 1/4-3/8": "30 7/8", "3 - 5/8": "2 3/8",
+    "31 1/4 / 3": "125/12", "2 * 4 5/8": "9 1/4", '2 * 4 5/8"': "9 1/4", "1/2/2": "1/4", "(1/2)": "1/2", "((2))": "2", "1 ft - 25.4 mm": "11",
+    "(1 + 2) in": "3", "6' 6\" + 1/2": "78 1/2", "10 mm / 10 mm * 3 in": "3", "100 ft": "1200", "1200": "1200", "0": "0", "0/8": "0",
+    "  3   5/8  ": "3 5/8", "3\u00a05/8": "3 5/8", "007": "7", "0.1 + 0.2": "3/10", "1/3": "1/3",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("typed", "inches"), LENGTHS.items())
+def test_lengths(typed: str, inches: str) -> None:
+    """Every way of writing a length gives the same exact inches."""
+    assert exactly(inches) == length(typed)
+
+
+DRESSED = {
+    "3 5\u20448": "3 5/8", "3 5\u22158": "3 5/8", "5/8\u2033": "5/8", "5/8\u201d": "5/8", "5/8\u201c": "5/8", "5/8''": "5/8", "6\u2032 6\u2033": "78",
+    "6\u2019 6\u201d": "78", "6\u20186": "78", "3 \u2212 1": "2", "3 \u2013 1": "2", "3 \u2014 1": "2", "2 \u00d7 3": "6", "2\u00b73": "6",
+    "6 \u00f7 2": "3", "3\u20135/8": "3 5/8", "6\u2032\u20116\u2033": "78",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("typed", "inches"), DRESSED.items())
+def test_typographic_marks(typed: str, inches: str) -> None:
+    """Marks as a phone's keyboard or a typesetter puts them are read like the plain ones."""
+    assert exactly(inches) == length(typed)
+
+
+@pytest.mark.parametrize(
+    ("typed", "inches"), {"25.4": "1", "92.1": "921/254", '1"': "1", "1 in": "1", "10 + 15.4": "1", "1 in + 25.4": "2", "2.54 cm": "1"}.items()
+)
+def test_bare_numbers_in_a_metric_shop(typed: str, inches: str) -> None:
+    """In a metric shop a bare number is millimetres, and a number with a unit is what it says."""
+    assert exactly(inches) == length(typed, metric=True)
+
+
+def test_a_fraction_behind_a_dash_with_spaces_is_taken_away() -> None:
+    """`3 - 5/8` is a subtraction, `3-5/8` a mixed number."""
+    assert (Fraction(19, 8), Fraction(29, 8)) == (length("3 - 5/8"), length("3-5/8"))
+
+
+NO_LENGTH = {
+    "": "Type a length, such as 3 5/8.",
+    "   ": "Type a length, such as 3 5/8.",
+    "abc": "I do not know \u201cabc\u201d: use in, ft, mm, cm or m.",
+    "3 yards": "I do not know \u201cyards\u201d: use in, ft, mm, cm or m.",
+    "1e3": "I do not know \u201ce\u201d: use in, ft, mm, cm or m.",
+    "3,5": "Write decimals with a point, not a comma.",
+    "3 $": "I cannot read \u201c$\u201d in a measurement.",
+    "\U0001f4cf": "I cannot read \u201c\U0001f4cf\u201d in a measurement.",
+    "<b>": "I cannot read \u201c<\u201d in a measurement.",
+    "2^9": "I cannot read \u201c^\u201d in a measurement.",
+    "9**9**9": "\u201c*\u201d cannot stand there.",
+    "1..2": "A number has only one decimal point.",
+    ".": "A point needs a digit beside it.",
+    "1234567890": "That number has too many digits.",
+    "0.1234567891": "That number has too many digits.",
+    "1" * 80: "That number has too many digits.",
+    "1" * 81: "That is too long: an entry has at most 80 characters.",
+    "1/0": "A fraction cannot be over zero.",
+    "3 1/0": "A fraction cannot be over zero.",
+    "1 / 0": "That divides by zero.",
+    "1 / (1 - 1)": "That divides by zero.",
+    "3 9/8": "The fraction behind a whole number must be less than one.",
+    "3 5": "Two numbers stand side by side: put + or - between them.",
+    "3 +": "Something is missing at the end.",
+    "(3": "A bracket is opened and not closed.",
+    "3)": "\u201c)\u201d cannot stand there.",
+    "in": "The unit \u201cin\u201d has no number before it.",
+    "5:12": "\u201c:\u201d cannot stand there.",
+    "10%": "\u201c%\u201d cannot stand there.",
+    "10\u00b0": "This is a length: degrees do not belong in it.",
+    "(3 in) in": "That already has a unit.",
+    "6' 6 mm": "After feet come inches.",
+    "-1": "A length cannot be negative.",
+    "1 - 2": "That subtraction goes below zero.",
+    "1200.01": "That is longer than 100 feet.",
+    "101 ft": "That is longer than 100 feet.",
+    "1000000 ft": "A number in there is too large.",
+    "1001 * 1000": "A number in there is too large.",
+    "2 in * 3 in": "A length times a length is an area.",
+    "3 / 2 in": "A plain number cannot be divided by a length.",
+    "6 in / 2 in": "A length divided by a length is a plain number, not a length.",
+    "6 in / 2 in + 1 in": "A length and a plain number cannot be added.",
+}
+
+
+@pytest.mark.parametrize(("typed", "message"), NO_LENGTH.items())
+def test_refused_lengths(typed: str, message: str) -> None:
+    """What is no length is refused with the character or the rule that it breaks."""
+    assert message == length(typed)
+
+
+def test_eighty_characters_may_be_typed() -> None:
+    """The longest entry that is read has eighty characters."""
+    assert Fraction(3) == length("3" + " " * 79)
+
+
+def test_a_tape_sum_may_pass_below_zero() -> None:
+    """In tape arithmetic only the result counts."""
+    assert (Fraction(5, 8), "That comes to less than nothing.") == (tape_sum("1/8 - 1 + 1 1/2"), tape_sum("1 - 2"))
+
+
+ANGLES = {"10": "10", "10\u00b0": "10", "10 deg": "10", "10 degrees": "10", "22 1/2": "22 1/2", "22.5\u00ba": "22 1/2",
+"90 - 22.5": "67 1/2", "90/4": "22 1/2",
+          "12 in 12": "45", "1:1": "45", "100%": "45", "0:12": "0", "(90 - 30)/2": "30", "0": "0"}  # fmt: skip
+
+
+@pytest.mark.parametrize(("typed", "degrees"), ANGLES.items())
+def test_angles(typed: str, degrees: str) -> None:
+    """Degrees in every dress, and slopes of a right angle's half, are exact."""
+    assert exactly(degrees) == angle(typed)
+
+
+# Arctangents to twelve places, by series.
+SLOPES = {"5 in 12": 22.619864948040, "5:12": 22.619864948040, '5" 12': 22.619864948040, "1:6": 9.462322208026, "10%": 5.710593137500,
+"7 in 12": 30.256437163529}
+
+
+@pytest.mark.parametrize(("typed", "degrees"), SLOPES.items())
+def test_slopes(typed: str, degrees: float) -> None:
+    """A slope is the angle whose tangent is rise over run."""
+    assert close(degrees, angle(typed))
+
+
+NO_ANGLE = {
+    "": "Type an angle, such as 10 or 5 in 12.",
+    "-10": "An angle cannot be negative.",
+    "5 in 0": "The run of a slope cannot be zero.",
+    "5:0": "The run of a slope cannot be zero.",
+    "5:12\u00b0": "A slope has no degrees in it: write 5 in 12, or 22.6.",
+    "10\u00b0 5": "Nothing can follow the degrees.",
+    "10 mm": "An angle is in degrees, or a slope such as 5 in 12.",
+    "5 in": "Something is missing at the end.",
+    "10% 3": "Two numbers stand side by side: put + or - between them.",
+    "5:12:3": "\u201c:\u201d cannot stand there.",
+    "1/0": "A fraction cannot be over zero.",
+}
+
+
+@pytest.mark.parametrize(("typed", "message"), NO_ANGLE.items())
+def test_refused_angles(typed: str, message: str) -> None:
+    """What is no angle is refused with the rule that it breaks."""
+    assert message == angle(typed)
+
+
+def test_a_slope_downward_is_less_than_nothing() -> None:
+    """A run that comes out negative gives a negative angle, which the input's limits then refuse."""
+    assert close(-angle("5:1"), angle("5:1-2"))
+
+
+@pytest.mark.parametrize(("typed", "number"), {"4": 4, " 12 ": 12, "0": 0}.items())
+def test_counts(typed: str, number: int) -> None:
+    """A whole number is read as it stands."""
+    assert number == count(typed)
+
+
+@pytest.mark.parametrize(
+    ("typed", "message"),
+    {
+        "": "Type a whole number, such as 4.",
+        "4.5": "Type a whole number, such as 4.",
+        "-1": "Type a whole number, such as 4.",
+        "four": "I do not know \u201cfour\u201d: use in, ft, mm, cm or m.",
+        "1/2": "Type one whole number and nothing else.",
+        "2 + 2": "Type one whole number and nothing else.",
+        "4 in": "Type one whole number and nothing else.",
+    }.items(),
+)
+def test_refused_counts(typed: str, message: str) -> None:
+    """A count is one whole number and no sum."""
+    assert message == count(typed)

@@ -1,0 +1,140 @@
+"""Reading a card's entries and running its program."""
+
+from fractions import Fraction
+from typing import Any
+
+import pytest
+
+from shopcalc import exact
+from shopcalc.portable.work import all_in, is_blank, read_choice, read_entries, read_entry, read_shop, shop_faults, work_out
+
+from ..helpers import INCH_SHOP, MM_SHOP, NUMBERS, bench_of
+
+
+def declared(kind: str, **more: Any) -> dict[str, Any]:
+    """An input as data."""
+    return {"name": "x", "kind": kind, "zero": False, "most": [], "options": [], "reading": False, "signed": False, **more}
+
+
+@pytest.mark.parametrize(
+    ("query", "division", "metric"),
+    [({}, 32, False), ({"tape": "64"}, 64, False), ({"tape": "7"}, 32, False), ({"tape": ""}, 32, False), ({"units": "mm"}, 32, True),
+    ({"units": "ell"}, 32, False)],
+)
+def test_the_shop(query: dict[str, str], division: int, metric: bool) -> None:
+    """A tape that no shop has is thirty-seconds, and anything but mm is inches."""
+    assert {"division": division, "metric": metric} == read_shop(query)
+
+
+@pytest.mark.parametrize(
+    ("kind", "more", "typed", "answer"),
+    [
+        ("length", {}, "3 5/8", Fraction(29, 8)),
+        ("length", {}, "0", "This cannot be zero."),
+        ("length", {}, "0.0000000001", "That number has too many digits."),
+        ("length", {"zero": True}, "0", 0),
+        ("length", {"most": [6, 1]}, "6 1/64", "The most this can be is 6 in."),
+        ("length", {"most": [6, 1]}, "6", 6),
+        ("length", {}, "1/8 - 1 + 1", "That subtraction goes below zero."),
+        ("length", {"signed": True, "zero": True}, "1/8 - 1 + 1", Fraction(1, 8)),
+        ("angle", {"most": [90, 1]}, "90.1", "The most this can be is 90\u00b0."),
+        ("angle", {"most": [90, 1]}, "10 - 20", "This cannot be less than zero."),
+        ("angle", {"most": [90, 1]}, "5:1 - 2", "This cannot be less than zero."),
+        ("count", {}, "4", 4),
+        ("count", {}, "0", "This cannot be zero."),
+    ],
+)
+def test_entries_are_held_against_their_limits(kind: str, more: dict[str, Any], typed: str, answer: object) -> None:
+    """A value may stand where its input allows it, and else the reason is given."""
+    got = read_entry(declared(kind, **more), typed, INCH_SHOP, exact.world())
+
+    assert answer == (got["value"] if got["ok"] else got["message"])
+
+
+def test_a_limit_is_told_in_the_shops_unit() -> None:
+    """A metric shop is told the most in millimetres."""
+    got = read_entry(declared("length", most=[1, 1]), "26", MM_SHOP, exact.world())
+
+    assert "The most this can be is 25.4 mm." == got["message"]
+
+
+def test_a_choice_is_known_by_its_place() -> None:
+    """Formulas know an option by its place among its like."""
+    options = [["lapped", "lapped"], ["mitred", "mitred"]]
+
+    assert {"ok": True, "value": 1} == read_choice(declared("choice", options=options), "mitred", NUMBERS)
+    assert {"ok": False, "message": "Choose one of: lapped, mitred."} == read_choice(declared("choice", options=options), "glued", NUMBERS)
+
+
+def test_a_division_is_its_own_number() -> None:
+    """A tape's division is known by its number."""
+    assert {"ok": True, "value": 64} == read_choice(declared("division", options=[["8", ""], ["64", ""]]), "64", NUMBERS)
+
+
+def test_entries_start_where_the_setup_says() -> None:
+    """What is not typed is what the setup starts with, and a blank reading is no value and no error."""
+    found = read_entries(exact.world()["setups"]["groove"]["about"], {"stock": "2"}, INCH_SHOP, exact.world())
+
+    assert ("2", "3/8", "") == (found["texts"]["stock"], found["texts"]["groove_width"], found["texts"]["measured_groove"])
+    assert {} == found["errors"]
+    assert "measured_groove" not in found["values"]
+
+
+def test_every_wrong_entry_has_its_message() -> None:
+    """All entries that cannot be read are named at once."""
+    found = read_entries(exact.world()["setups"]["groove"]["about"], {"stock": "x", "cutter": ""}, INCH_SHOP, exact.world())
+
+    assert {"stock", "cutter"} == set(found["errors"])
+
+
+@pytest.mark.parametrize(("text", "blank"), [("", True), ("  ", True), (" 1", False), ("\t", False)])
+def test_blank(text: str, blank: bool) -> None:
+    """A reading is blank if it is empty but for plain spaces."""
+    assert blank == is_blank(text)
+
+
+def test_all_in() -> None:
+    """All of no names are known."""
+    assert (True, True, False) == (all_in([], {}), all_in(["a"], {"a": 1}), all_in(["a", "b"], {"a": 1}))
+
+
+def test_a_stop_takes_away_what_it_spoils_and_what_follows() -> None:
+    """Where the cutter is too wide no fence is shown, and nothing that is worked out from it."""
+    bench = bench_of("groove", cutter="1/2")
+
+    assert set() == {"fence", "cheek", "rib_fence", "blade_height"} & set(bench["known"])
+    assert "cutter_too_wide" in bench["raised"]
+
+
+def test_a_caution_about_a_value_that_is_gone_is_not_given() -> None:
+    """A caution about cheeks that a stop took away is left out."""
+    assert "thin_cheek" not in bench_of("groove", groove_width="1 3/8")["raised"]
+
+
+def test_a_result_is_absent_while_its_condition_does_not_hold() -> None:
+    """The rib's fence is worked out only where a rib is left."""
+    assert ("rib_fence" in bench_of("groove")["known"], "rib_fence" in bench_of("groove", cutter="1/8")["known"]) == (False, True)
+
+
+def test_work_out_leaves_the_entries_alone() -> None:
+    """The values read are not changed by working out."""
+    setup = exact.world()["setups"]["groove"]
+    values = {"stock": Fraction(1), "groove_width": Fraction(2), "groove_depth": Fraction(1), "cutter": Fraction(3)}
+    work_out(setup["about"], setup["formulas"], values, NUMBERS)
+
+    assert {"stock": 1, "groove_width": 2, "groove_depth": 1, "cutter": 3} == values
+
+
+@pytest.mark.parametrize(
+    ("query", "faults"),
+    [({"tape": "64", "units": "mm"}, []), ({"tape": "7"}, ["tape"]), ({"units": "ell"}, ["units"]), ({"tape": "", "units": ""}, ["tape", "units"])],
+)
+def test_a_shop_that_cannot_be_is_told(query: dict[str, str], faults: list[str]) -> None:
+    """A tape or a unit that no shop has is named."""
+    assert faults == list(shop_faults(query))
+
+
+@pytest.mark.parametrize(("slug", "name"), [("groove", "stock"), ("tenon", "fit"), ("fractions", "entry"), ("ridge-cap", "pitch_left")])
+def test_a_card_starts_with_the_same_values_in_a_metric_shop(slug: str, name: str) -> None:
+    """What a card starts with is in inches whatever the shop, and says so where bare numbers are millimetres."""
+    assert bench_of(slug)["known"][name] == bench_of(slug, units="mm")["known"][name]

@@ -1,0 +1,80 @@
+"""One angle in every way it is named and set."""
+
+import math
+
+import pytest
+
+from ..helpers import close, raised, value, worked
+
+EQUAL = {
+    "45": {"degrees": 45, "rise_in_12": 12, "ratio": 1, "percent": 100, "complement": 45, "saw_tilt": 45, "gauge_rise": 12},
+    "12 in 12": {"degrees": 45, "gauge_rise": 12},
+    "5 in 12": {"degrees": 22.619864948040, "rise_in_12": 5, "ratio": 2.4, "percent": 500 / 12, "complement": 67.380135051960, "gauge_rise": 5},
+    "1:6": {"rise_in_12": 2, "ratio": 6, "percent": 100 / 6},
+    "10%": {"rise_in_12": 1.2, "ratio": 10, "percent": 10},
+    "60": {"saw_tilt": 30, "complement": 30, "rise_in_12": 12 * math.sqrt(3)},
+    "0": {"degrees": 0, "rise_in_12": 0, "percent": 0, "gauge_rise": 0, "complement": 90, "saw_tilt": 0},
+}
+
+
+@pytest.mark.parametrize("typed", EQUAL)
+def test_results(typed: str) -> None:
+    """The same angle in degrees, as a rise in 12, a ratio and a percentage."""
+    data = worked("angle", angle=typed)
+
+    assert [] == [(name, expected) for name, expected in EQUAL[typed].items() if not close(expected, value(data, name))]
+
+
+def test_the_gauge_rises_over_its_base() -> None:
+    """Over a longer base the gauge rises as much more."""
+    assert close(2 * value(worked("angle", base="10"), "gauge_rise"), value(worked("angle", base="20"), "gauge_rise"))
+
+
+@pytest.mark.parametrize(
+    ("check", "past", "on"), [("upright", "89.6", "89.5"), ("level", "0", "0.01"), ("complement_set", "45.1", "45")]
+)
+def test_checks(check: str, past: str, on: str) -> None:
+    """Each check holds past its limit and not on it."""
+    assert (True, False) == (check in raised(worked("angle", angle=past)), check in raised(worked("angle", angle=on)))
+
+
+def test_an_upright_angle_has_no_slope() -> None:
+    """At a right angle no rise, ratio or percentage is given, but the saw's zero is."""
+    data = worked("angle", angle="90")
+
+    assert set() == {"gauge_rise", "rise_in_12", "ratio", "percent"} & set(data["results"])
+    assert (90, 0) == (value(data, "degrees"), value(data, "saw_tilt"))
+
+
+def test_a_level_has_no_ratio() -> None:
+    """No run belongs to a rise of 1 where nothing rises."""
+    assert "ratio" not in worked("angle", angle="0")["results"]
+
+
+@pytest.mark.parametrize(
+    ("angle", "measured", "move", "word"),
+    [("30", "5", 30 - math.degrees(math.atan(5 / 12)), "more"), ("30", "8", 30 - math.degrees(math.atan(8 / 12)), "less"),
+     ("60", "19", math.degrees(math.atan(19 / 12)) - 60, "less"), ("45", "12", 0, "leave")],
+)  # fmt: skip
+def test_the_trial_turns_the_blade(angle: str, measured: str, move: float, word: str) -> None:
+    """A bevel too flat wants more tilt; past 45 degrees the rest of the right angle is set, and it is the other way round."""
+    data = worked("angle", angle=angle, measured_rise=measured)
+
+    assert close(move, value(data, "tilt_move"))
+    assert word in data["trial"]["corrections"][0]
+
+
+def test_the_angle_as_cut() -> None:
+    """Once its rise is measured the angle is known as cut."""
+    assert close(45, value(worked("angle", measured_rise="12"), "angle_as_cut"))
+
+
+def test_steps_quote_base_rise_and_tilt() -> None:
+    """The gauge is set by base and rise, the saw by its tilt."""
+    steps = worked("angle", angle="5 in 12")["steps"]
+
+    assert "measure 12 in along and 5 in square to it" in steps[0]
+    assert steps[1].endswith("a line square to the edge of the board.")
+    assert steps[2].startswith("Tilt the blade to 22.62\u00b0")
+    assert worked("angle", angle="60")["steps"][1].endswith("that line and the edge of the board.")
+    assert not any("Set the bevel gauge" in step for step in worked("angle", angle="90")["steps"])

@@ -1,0 +1,71 @@
+"""Tape arithmetic."""
+
+import pytest
+
+from shopcalc import exact
+
+from ..helpers import close, raised, value, worked
+
+SUMS = {
+    "(31 1/4 - 3/8) / 2": "15 7/16",
+    "31 1/4 / 3": "10 27/64 scant",
+    "2 * 4 5/8": "9 1/4",
+    "1/8 - 1 + 1 1/2": "5/8",
+    "6' 6-1/2\" + 1/16": "78 9/16",
+    "92.1 mm": "3 5/8 full",
+    "1/3": "21/64 full",
+    "0": "0",
+}
+
+
+@pytest.mark.parametrize(("entry", "text"), SUMS.items())
+def test_the_answer_is_read_on_the_tape(entry: str, text: str) -> None:
+    """A sum of measurements is read to the nearest 64th, full or scant."""
+    assert text == worked("fractions", entry=entry)["results"]["length"]["text"]
+
+
+@pytest.mark.parametrize(("nearest", "text"), {"8": "1/4 full", "16": "5/16 scant", "32": "5/16 scant", "64": "19/64 full",
+"128": "19/64 full"}.items())
+def test_the_reader_chooses_the_tape(nearest: str, text: str) -> None:
+    """Three tenths of an inch is read on any tape."""
+    assert text == worked("fractions", entry="0.3", nearest=nearest)["results"]["length"]["text"]
+
+
+def test_neighbouring_marks() -> None:
+    """The marks below and above stand a tick apart with the number between them."""
+    data = worked("fractions", entry="0.3", nearest="16")
+
+    assert (0.25, 0.3125) == (value(data, "below"), value(data, "above"))
+
+
+@pytest.mark.parametrize("entry", ["5/8", "0.1 + 0.2 + 0.2", "12.7 mm", "(0.6 / 0.2)"])
+def test_on_a_mark_both_neighbours_are_it(entry: str) -> None:
+    """A number on a mark is its own neighbour, also where doubles lie beside it."""
+    data = worked("fractions", entry=entry)
+
+    assert value(data, "below") == value(data, "above") == value(data, "length")
+    assert {"on_the_mark"} == raised(data)
+
+
+def test_off_the_mark_nothing_is_noted() -> None:
+    """A number between two marks has no note."""
+    assert set() == raised(worked("fractions", entry="0.3"))
+
+
+def test_steps_say_between_what_or_on_what() -> None:
+    """Between two marks both are named, on a mark the one."""
+    assert ["Hook the tape, find 19/64 in and 5/16 in; the true place is between them."] == worked("fractions", entry="0.3")["steps"]
+    assert ["Hook the tape and mark 5/8 in."] == worked("fractions", entry="5/8")["steps"]
+
+
+def test_a_sum_below_nothing_is_refused() -> None:
+    """A sum may pass below zero on the way but not end there."""
+    assert {"errors": {"entry": "That comes to less than nothing."}} == exact.answer("/fractions.json", {"entry": "1 - 2"})["data"]
+
+
+def test_decimals_and_millimetres() -> None:
+    """The answer has its decimals and millimetres."""
+    result = worked("fractions", entry="3 5/8")["results"]["length"]
+
+    assert close(3.625, result["decimal"])
+    assert close(92.1, result["mm"])

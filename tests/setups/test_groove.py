@@ -1,0 +1,107 @@
+"""The centred groove."""
+
+import pytest
+
+from ..helpers import close, exactly, raised, value, worked
+
+RESULTS = {"fence": "17/32", "blade_height": "1/2", "rib": "0", "cheek": "17/32", "passes": "2"}
+
+
+@pytest.mark.parametrize(("name", "expected"), RESULTS.items())
+def test_results(name: str, expected: str) -> None:
+    """Stock 1 3/8 with a groove of 5/16: the fence stands 17/32 from the cutter."""
+    assert close(exactly(expected), value(worked("groove", groove_width="5/16"), name))
+
+
+def test_two_passes_are_centred() -> None:
+    """Cheek, groove and cheek make up the stock."""
+    data = worked("groove", stock="1.37", groove_width="0.29")
+
+    assert close(1.37, 2 * value(data, "cheek") + 0.29)
+
+
+def test_a_cutter_as_wide_as_the_groove_passes_once() -> None:
+    """Equal widths need one pass."""
+    assert 1 == value(worked("groove", cutter="3/8"), "passes")
+
+
+def test_a_narrow_cutter_leaves_a_rib_and_says_how_to_clear_it() -> None:
+    """With a cutter under half the groove a rib is left, and a second fence clears it from both sides."""
+    data = worked("groove", stock="2", groove_width="3/4", cutter="1/4")
+
+    assert (0.25, 0.625 + 0.25) == (value(data, "rib"), value(data, "rib_fence"))
+    assert "rib_fence" not in worked("groove")["results"]
+
+
+def test_the_second_fence_clears_a_wide_rib_only_as_far_as_the_middle() -> None:
+    """The second fence never passes the middle, where both ways cut the same."""
+    data = worked("groove", stock="2", groove_width="1/2", cutter="0.2")
+
+    assert close((2 - 0.2) / 2, value(data, "rib_fence"))
+
+
+FIRES = {
+    "cutter_too_wide": ({"cutter": "13/32"}, {"cutter": "3/8"}),
+    "no_cheeks": ({"groove_width": "1 3/8"}, {"groove_width": "1 11/32"}),
+    "thin_cheek": ({"stock": "27/32"}, {"stock": "7/8"}),
+    "narrow_groove": ({"stock": "1 9/16"}, {"stock": "1 1/2"}),
+    "wide_groove": ({"stock": "23/32"}, {"stock": "3/4"}),
+    "narrow_cutter": ({"cutter": "0.09"}, {"cutter": "0.1", "groove_width": "0.4"}),
+    "reading_far_off": ({"measured_groove": "0.501"}, {"measured_groove": "1/2"}),
+}
+
+
+@pytest.mark.parametrize("check", FIRES)
+def test_checks(check: str) -> None:
+    """Each check holds just past its limit and not on it."""
+    past, on = FIRES[check]
+
+    assert (True, False) == (check in raised(worked("groove", **past)), check in raised(worked("groove", **on)))
+
+
+def test_a_usual_groove_has_nothing_to_say() -> None:
+    """A groove of 3/8 in stock of 1 3/8 raises no check."""
+    assert set() == raised(worked("groove"))
+
+
+@pytest.mark.parametrize(("measured", "move"), [("0.395", 0.01), ("0.355", -0.01), ("3/8", 0)])
+def test_the_trial_moves_the_fence_by_half(measured: str, move: float) -> None:
+    """Both sides move, so half of what the groove is off goes on the fence: away from the cutter when too wide."""
+    data = worked("groove", measured_groove=measured)
+    direction = {1: "away from the cutter", -1: "toward the cutter", 0: "leave the setting"}[(move > 0) - (move < 0)]
+
+    assert close(move, value(data, "fence_move"))
+    assert direction in data["trial"]["corrections"][0]
+
+
+def test_the_fence_after_its_move_cuts_the_groove_wanted() -> None:
+    """Moved as the trial says, the fence would have cut what was wanted."""
+    data = worked("groove", measured_groove="0.4")
+    cut_at = (1.375 - 0.4) / 2
+
+    assert close(value(data, "fence"), cut_at + value(data, "fence_move"))
+
+
+def test_the_cheek_as_cut() -> None:
+    """Once the groove is measured the cheek is known as it is."""
+    assert close((1.375 - 0.4) / 2, value(worked("groove", measured_groove="0.4"), "cheek_as_cut"))
+    assert "cheek_as_cut" not in worked("groove")["results"]
+
+
+def test_steps_for_two_passes_and_for_one() -> None:
+    """The steps speak of turning end for end only where there are two passes, and of a rib only where one is left."""
+    two, one, rib = (" ".join(worked("groove", cutter=cutter)["steps"]) for cutter in ("1/4", "3/8", "1/8"))
+
+    assert (True, False) == ("run them all again" in two, "run them all again" in one)
+    assert (False, True) == ("one pass" in two, "one pass" in one)
+    assert (False, True) == ("clear the rib" in two, "clear the rib" in rib)
+    assert "one thickness of 1 3/8 in" in two
+
+
+def test_one_pass_does_not_say_which_way_the_fence_is_off() -> None:
+    """A cutter as wide as the groove cuts its own width wherever the fence stands: no move is given, but the cheeks are to be measured."""
+    data = worked("groove", cutter="3/8", measured_groove="0.38")
+
+    assert set() == {"fence_move", "cheek_as_cut"} & set(data["results"])
+    assert "one_pass_off" in raised(data)
+    assert "one_pass_off" not in raised(worked("groove", cutter="3/8", measured_groove="3/8"))

@@ -1,0 +1,136 @@
+"""The command line."""
+
+import json
+
+import pytest
+from click.testing import CliRunner, Result
+
+from shopcalc import __version__
+from shopcalc.catalogue import setups
+from shopcalc.cli import main
+
+
+def call(*words: str) -> Result:
+    """Run the command with these words."""
+    return CliRunner().invoke(main, words)
+
+
+def test_list_names_every_setup_and_its_inputs() -> None:
+    """The list has each setup with its title and its inputs."""
+    lines = call("list").output.splitlines()
+
+    assert list(setups()) == [line.split()[0] for line in lines[::2]]
+    assert "stock groove_width groove_depth cutter measured_groove" in "\n".join(lines)
+
+
+def test_a_card_is_printed_in_the_order_it_is_read() -> None:
+    """A card has its title, settings, sizes, steps, trial and cautions."""
+    output = call("card", "groove", "stock=1 3/8", "groove_width=5/16").output
+
+    assert output.startswith("Centred groove\n")
+    places = [output.index(text) for text in ("17/32 in   0.531 in \u00b7 13.5 mm", "  1. Mill every piece", "  Trial: Plane a scrap",
+    "  ! Guard and riving knife")]
+    assert places == sorted(places)
+
+
+def test_checks_come_first() -> None:
+    """What is wrong with a cut stands before its numbers."""
+    assert "  STOP: The cutter, 1/2 in, is wider than the groove, 3/8 in." == call("card", "groove", "cutter=1/2").output.splitlines()[1]
+
+
+def test_a_reading_prints_its_correction() -> None:
+    """A reading from the scrap gives the move."""
+    assert "Too wide: move the fence 0.008 in (1/128) away from the cutter." in call("card", "groove", "measured_groove=0.391").output
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_every_card_is_printed(slug: str) -> None:
+    """Every setup can be printed as it starts, as text and as JSON."""
+    assert (0, 0) == (call("card", slug).exit_code, call("card", slug, "--json").exit_code)
+
+
+def test_json_is_what_the_address_gives() -> None:
+    """The JSON of the command line is the card's data."""
+    data = json.loads(call("card", "groove", "groove_width=5/16", "--json").output)
+
+    assert ("groove", 0.53125) == (data["setup"], data["results"]["fence"]["value"])
+
+
+def test_the_shop_can_be_set() -> None:
+    """Tape and units are set like inputs."""
+    assert "13.5 mm" in call("card", "groove", "units=mm", "stock=36", "groove_width=9", "groove_depth=12", "cutter=6").output
+    assert "17/32 in" in call("card", "groove", "groove_width=5/16", "tape=64").output
+
+
+WRONG = {
+    "an entry that cannot be read": (["card", "groove", "stock=1/0"], "stock: A fraction cannot be over zero."),
+    "an unknown name": (["card", "groove", "colour=red"], "colour: groove has no input of this name."),
+    "a word that is no entry": (["card", "groove", "stock"], "stock: Write name=value."),
+    "an unknown setup": (["card", "dovetail"], "setup: There is no setup called dovetail. `shopcalc list` names them all."),
+}
+
+
+@pytest.mark.parametrize("what", WRONG)
+def test_wrong_input_ends_with_status_2(what: str) -> None:
+    """Wrong input prints its reason where errors go, and nothing else."""
+    words, message = WRONG[what]
+    result = call(*words)
+
+    assert (2, "", message + "\n") == (result.exit_code, result.stdout, result.stderr)
+
+
+@pytest.mark.parametrize("what", WRONG)
+def test_wrong_input_is_json_if_json_was_asked_for(what: str) -> None:
+    """With --json the reasons are JSON."""
+    words, message = WRONG[what]
+    name, _, text = message.partition(": ")
+    result = call(*words, "--json")
+
+    assert (2, {"errors": {name: text}}) == (result.exit_code, json.loads(result.stdout))
+
+
+def test_an_equals_sign_may_stand_in_a_value() -> None:
+    """Only the first equals sign parts name and value."""
+    assert "stock: I cannot read \u201c=\u201d in a measurement." in call("card", "groove", "stock=1=2").stderr
+
+
+def test_export_writes_files(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """The app is written into a folder, and the files are counted."""
+    result = call("export", str(tmp_path / "out"))
+    count = sum(path.is_file() for path in (tmp_path / "out").rglob("*"))
+
+    assert (0, f"{count} files written to {tmp_path / 'out'}\n") == (result.exit_code, result.output)
+
+
+def test_version_and_help() -> None:
+    """The command says its version, and how it is used."""
+    assert f"shopcalc, version {__version__}\n" == call("--version").output
+    assert all(word in call("-h").output for word in ("serve", "list", "card", "export"))
+
+
+def test_a_port_in_use_is_told(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A port that cannot be had is an error in words, not a traceback."""
+
+    def refuse(*args: object, **more: object) -> None:
+        raise OSError(98, "Address already in use")
+
+    monkeypatch.setattr("waitress.create_server", refuse)
+    result = call("serve", "--port", "8000")
+
+    assert (1, "Error: cannot listen on 127.0.0.1:8000: Address already in use\n") == (result.exit_code, result.output)
+
+
+def test_serve_says_where_it_is(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Serving says the address to open."""
+
+    class Served:
+        """A server that ends at once."""
+
+        effective_port = 8123
+
+        def run(self) -> None:
+            """Serve nobody."""
+
+    monkeypatch.setattr("waitress.create_server", lambda *args, **more: Served())
+
+    assert "http://localhost:8123/" in call("serve", "--port", "0").output

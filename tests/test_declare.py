@@ -1,0 +1,164 @@
+"""Declaring what cannot be fails at once, naming it."""
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+import sympy
+
+from shopcalc.declare import DeclarationError, Setup
+from shopcalc.drawing import box, dimension, label
+from shopcalc.terms import cosd, degrees, inches, pick
+
+
+def small() -> Setup:
+    """A setup with one length and one angle."""
+    setup = Setup(slug="small", title="Small", stand="at the saw", job="A small job.", machines=("table saw",))
+    setup.length("stock", "Stock", "1", "Calipers across it.")
+    setup.angle("tilt", "Tilt", "10", "From square.")
+    return setup
+
+
+stock, tilt, nothing = (sympy.Symbol(name, real=True) for name in ("stock", "tilt", "nothing"))
+
+IMPOSSIBLE: dict[str, tuple[Callable[[Setup], Any], str]] = {
+    "an unknown name": (lambda s: s.setting("fence", "Fence", stock - nothing), "small: fence uses 'nothing', which is declared nowhere above it"),
+    "a result used before it is there": (lambda s: s.setting("a", "A", sympy.Symbol("b", real=True)),
+    "small: a uses 'b', which is declared nowhere above it"),
+    "a length and an angle added": (lambda s: s.setting("fence", "Fence", stock + tilt), "small: fence: "),
+    "a length and a bare number added": (lambda s: s.setting("fence", "Fence", stock + 1), "small: fence: "),
+    "a length compared with an angle": (lambda s: s.stop("no", stock > tilt, "No.", change=stock), "small: no: "),
+    "an angle compared with a bare number": (lambda s: s.caution("no", tilt > 45, "No.", change=tilt), "small: no: "),
+    "the cosine of a length": (lambda s: s.setting("fence", "Fence", stock * cosd(stock)), "small: fence: "),
+    "cases of different kinds": (lambda s: s.setting("fence", "Fence", pick((stock, stock > inches(1)), otherwise=tilt)), "small: fence: "),
+    "an area as a length": (lambda s: s.setting("area", "Area", stock * stock), "small: area: "),
+    "an angle as a length": (lambda s: s.setting("fence", "Fence", tilt), "small: fence should be a length and comes out as a angle"),
+    "a length as an angle": (lambda s: s.setting("bevel", "Bevel", stock, kind="angle"), "small: bevel should be a angle and comes out as a length"),
+    "a length as a check": (lambda s: s.stop("no", stock, "No.", change=stock), "small: no should be a truth and comes out as a length"),
+    "a float": (lambda s: s.setting("fence", "Fence", stock * 0.5), "small: fence uses 0.5"),
+    "a function the phone lacks": (lambda s: s.setting("fence", "Fence", inches(1) * sympy.log(stock / inches(1))), "small: fence uses log"),
+    "a cube root": (lambda s: s.setting("fence", "Fence", stock ** sympy.Rational(1, 3)), "small: fence uses stock**(1/3)"),
+    "pi": (lambda s: s.setting("fence", "Fence", stock * sympy.pi), "small: fence uses "),
+    "a name twice": (lambda s: s.length("stock", "Stock", "1", "Again."), "small: 'stock' is declared twice"),
+    "a result named as an input": (lambda s: s.setting("stock", "Stock", stock), "small: 'stock' is declared twice"),
+    "a check named as an input": (lambda s: s.stop("stock", stock > inches(1), "No.", change=stock), "small: 'stock' is declared twice"),
+    "a name of the shop's": (lambda s: s.length("tape", "Tape", "1", "The tape."), "small: 'tape' cannot be a name"),
+    "a word of JavaScript": (lambda s: s.length("function", "F", "1", "F."), "small: 'function' cannot be a name"),
+    "a word of Python": (lambda s: s.length("lambda", "L", "1", "L."), "small: 'lambda' cannot be a name"),
+    "a name with a capital": (lambda s: s.length("Stock", "Stock", "1", "S."), "small: 'Stock' cannot be a name"),
+    "a name with a dash": (lambda s: s.length("a-b", "A", "1", "A."), "small: 'a-b' cannot be a name"),
+    "an input without help": (lambda s: s.length("depth", "Depth", "1", ""), "small: depth has no help: say where to put the calipers"),
+    "a limit of another kind": (lambda s: s.length("depth", "Depth", "1", "D.", most=degrees(10)),
+    "small: depth should be a length and comes out as a angle"),
+    "a rounding nobody knows": (lambda s: s.setting("fence", "Fence", stock, rounding="sideways"), "small: fence cannot be rounded 'sideways'"),
+    "a division that is no input": (lambda s: s.setting("fence", "Fence", stock, division="nearest"),
+    "small: fence is to be rounded to 'nearest', which is no input"),
+    "a condition with an unknown name": (lambda s: s.setting("fence", "Fence", stock, when=nothing > inches(1)),
+    "small: fence (when) uses 'nothing'"),
+    "a step with an unknown condition": (lambda s: s.step("Cut.", when=nothing > inches(1)), "small: step 1 (when) uses 'nothing'"),
+    "a check that changes no input": (lambda s: s.stop("no", stock > inches(1), "No.", change=nothing),
+    "small: no tells the reader to change 'nothing', which is no input"),
+    "a picture with a point that is an angle": (lambda s: s.picture("P.", box("wood", 0, 0, stock, tilt)), "small: picture 1, shape 1 (area)"),
+    "a picture of an unknown name": (lambda s: s.picture("P.", box("wood", 0, 0, stock, nothing)), "small: picture 1, shape 1 (area) uses 'nothing'"),
+    "a dimension of an unknown name": (
+        lambda s: s.picture("P.", dimension(nothing, (0, 0), (stock, 0), "below")), "small: picture 1, shape 1 (dimension) shows 'nothing'",
+    ),
+    "a way on that carries no input": (lambda s: s.onward("groove", "Groove", stock=nothing),
+    "small: the way on to groove carries 'nothing', which is no input"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("what", IMPOSSIBLE)
+def test_the_impossible_is_refused_where_it_stands(what: str) -> None:
+    """One line that cannot be is refused by name as it is declared."""
+    declare, message = IMPOSSIBLE[what]
+    with pytest.raises(DeclarationError) as refusal:
+        declare(small())
+
+    assert str(refusal.value).startswith(message)
+
+
+def whole() -> Setup:
+    """A page that is whole."""
+    setup = small()
+    setup.setting("fence", "Fence", stock * cosd(tilt))
+    setup.source("Geometry.")
+    return setup
+
+
+UNFINISHED: dict[str, tuple[Callable[[Setup], Any], str]] = {
+    "a step that quotes an unknown value": (lambda s: s.step("Set {nothing}."), "small: step 1 quotes 'nothing', which is declared nowhere"),
+    "a check that quotes one": (lambda s: s.stop("no", stock > inches(1), "It is {nothing}.", change=stock), "small: the check no quotes 'nothing'"),
+    "a trial that quotes one": (lambda s: s.trial("Measure {nothing}."), "small: the trial quotes 'nothing'"),
+    "a picture that quotes one": (lambda s: s.picture("A word.", label("{nothing}", (stock, stock))), "small: a picture quotes 'nothing'"),
+    "a correction that quotes one": (lambda s: s.correction("move", "Move", stock, more="{nothing}", less="{size}"),
+    "small: the correction move quotes 'nothing'"),
+    "an input that nothing uses": (lambda s: s.length("depth", "Depth", "1", "The depth."), "small: the input 'depth' is used by nothing"),
+    "a reading without a trial": (
+        lambda s: s.after("cut", "Cut", s.reading("read", "Read", "On the scrap.")), "small: a reading is taken, but no trial cut is described",
+    ),
+    "no source": (lambda s: s.sources.clear(), "small: no source is given"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("what", UNFINISHED)
+def test_a_page_that_is_not_whole_is_refused_at_its_end(what: str) -> None:
+    """What only the whole page shows is refused by name when it is finished."""
+    declare, message = UNFINISHED[what]
+    setup = whole()
+    declare(setup)
+    with pytest.raises(DeclarationError) as refusal:
+        setup.finish()
+
+    assert str(refusal.value).startswith(message)
+
+
+def test_a_whole_page_is_accepted() -> None:
+    """A page with nothing wrong is finished."""
+    assert "small" == whole().finish().slug
+
+
+def test_nobody_stands_elsewhere() -> None:
+    """A setup's stand is one of those the list knows."""
+    with pytest.raises(DeclarationError, match="nobody stands 'in the attic'"):
+        Setup(slug="small", title="Small", stand="in the attic", job="A job.")
+
+
+def test_an_unknown_option_is_refused() -> None:
+    """A choice is compared with its own options only."""
+    with pytest.raises(DeclarationError, match="joint has no option 'glued'"):
+        small().choice("joint", "Joint", "The joint.", lapped="lapped").is_("glued")
+
+
+def test_options_may_have_spaces() -> None:
+    """An option of two words is declared with an underscore."""
+    setup = small()
+    setup.choice("method", "Method", "The method.", two_cuts="two cuts", dado="dado head")
+
+    assert (("two cuts", "two cuts"), ("dado", "dado head")) == setup.inputs["method"].options
+
+
+def test_a_check_that_spoils_what_is_not_there_is_refused() -> None:
+    """A stop can only take away results that are declared."""
+    setup = whole()
+    with pytest.raises(DeclarationError, match="nothing"):
+        setup.stop("no", stock > inches(1), "No.", change=stock, spoils=(nothing,))
+        setup.finish()
+
+
+def test_formulas_are_listed_by_what_they_are_for() -> None:
+    """Every expression of a page has its key."""
+    setup = whole()
+    setup.stop("thick", stock > inches(2), "Too thick.", change=stock)
+    setup.step("Cut.", when=stock > inches(1))
+
+    assert ["fence", "check thick", "step 0"] == list(setup.formulas())
+
+
+def test_a_formula_with_cases_has_a_key_for_each_condition() -> None:
+    """Each condition but the last, which always holds, can be asked by itself."""
+    setup = whole()
+    setup.size("side", "Side", pick((stock, stock > inches(1)), otherwise=2 * stock))
+
+    assert "case side 0" in setup.formulas()
+    assert "case side 1" not in setup.formulas()

@@ -1,0 +1,40 @@
+"""The server's side of a card."""
+
+from fractions import Fraction
+from numbers import Rational
+
+import pytest
+
+from shopcalc import __version__, exact
+from shopcalc.catalogue import setups
+
+from .helpers import bench_of
+
+
+def test_the_world_has_every_setup() -> None:
+    """The world knows every setup, the version and the units."""
+    assert (set(setups()), __version__) == (set(exact.world()["setups"]), exact.world()["version"])
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_every_value_is_an_exact_fraction(slug: str) -> None:
+    """No float is known on any bench: not of the entries, not of the results."""
+    assert [] == [name for name, value in bench_of(slug).get("known").items() if not isinstance(value, Rational)]
+
+
+def test_decimals_stay_exact() -> None:
+    """Three tenths less a tenth and two tenths is nothing, not 0.00000000000000004."""
+    assert Fraction(0) == bench_of("fractions", entry="0.3 - 0.1 - 0.2")["known"]["length"]
+
+
+def test_the_query_is_left_alone() -> None:
+    """Answering changes nothing in what was asked."""
+    query = {"stock": "2"}
+    exact.answer("/groove", query)
+
+    assert {"stock": "2"} == query
+
+
+def test_a_world_of_some_setups() -> None:
+    """A world may be made of chosen setups."""
+    assert ["groove"] == list(exact.make_world({"groove": setups()["groove"]})["setups"])

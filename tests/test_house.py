@@ -1,0 +1,111 @@
+"""The order of the house: what imports what, and that everything has its test."""
+
+import ast
+from pathlib import Path
+
+import pytest
+
+from shopcalc import files
+
+MODULES = sorted(path.relative_to(files.PACKAGE) for path in files.PACKAGE.rglob("*.py") if not path.name.startswith("__"))
+TESTS = Path(__file__).parent
+
+# Which modules of the house a module may import: from the wood to the screen, and never back.
+FLOORS = [
+    {"portable"},
+    {"files", "numbers", "terms", "reference.cautions"},
+    {"formulas", "units", "drawing"},
+    {"parts", "working"},
+    {"declare"},
+    {"setups"},
+    {"catalogue", "describe"},
+    {"render", "exact"},
+    {"phone"},
+    {"web"},
+    {"export"},
+    {"cli"},
+]
+
+
+def imported(path: Path) -> set[str]:
+    """The modules of the house that a module imports, by their names inside it."""
+    found = set()
+    for node in ast.walk(ast.parse((files.PACKAGE / path).read_text("utf-8"))):
+        if isinstance(node, ast.ImportFrom) and node.module == "shopcalc":
+            found |= {name.name for name in node.names if not name.name.startswith("__")}
+        elif isinstance(node, ast.ImportFrom) and str(node.module).startswith("shopcalc."):
+            found.add(str(node.module).removeprefix("shopcalc."))
+        elif isinstance(node, ast.Import):
+            found |= {name.name.removeprefix("shopcalc.") for name in node.names if name.name.startswith("shopcalc.")}
+    return found
+
+
+def floor(name: str) -> int:
+    """The floor on which a module stands."""
+    return next(place for place, names in enumerate(FLOORS) if name in names or name.split(".")[0] in names)
+
+
+@pytest.mark.parametrize("path", MODULES, ids=str)
+def test_imports_run_one_way(path: Path) -> None:
+    """A module imports only from floors below its own; portable modules import one another."""
+    name = str(path.with_suffix("")).replace("/", ".")
+    own = floor(name)
+    typed_only = {"declare"} if name == "parts" else set()
+
+    assert set() == {each for each in imported(path) - typed_only if floor(each) > own or (floor(each) == own and own > 0)}
+
+
+@pytest.mark.parametrize("path", [path for path in MODULES if path.parts[0] == "portable"], ids=str)
+def test_portable_code_imports_nothing_else(path: Path) -> None:
+    """Portable modules import portable modules and nothing from Python's library either."""
+    nodes = [node for node in ast.walk(ast.parse((files.PACKAGE / path).read_text("utf-8"))) if isinstance(node, (ast.Import, ast.ImportFrom))]
+
+    assert [] == [ast.unparse(node) for node in nodes if not isinstance(node,
+    ast.ImportFrom) or not str(node.module).startswith("shopcalc.portable.")]
+
+
+@pytest.mark.parametrize("path", [path for path in MODULES if path.parts[0] == "setups"], ids=str)
+def test_setups_know_only_the_vocabulary(path: Path) -> None:
+    """A setup is written with declarations, terms, pictures and tables, and with nothing of the web."""
+    assert set() == {each for each in imported(path) if each not in ("declare", "terms", "drawing", "parts") and not each.startswith("reference.")}
+
+
+@pytest.mark.parametrize("path", [path for path in MODULES if path.name not in ("web.py", "cli.py")], ids=str)
+def test_only_the_web_knows_flask(path: Path) -> None:
+    """Flask, click and waitress are the business of the outermost modules alone."""
+    text = (files.PACKAGE / path).read_text("utf-8")
+
+    assert [] == [word for word in ("import flask", "from flask", "import click", "import waitress", "from waitress") if word in text]
+
+
+def test_there_is_one_unit_registry() -> None:
+    """The registry of units is made in one place."""
+    assert ["units.py"] == [str(path) for path in MODULES if ".UnitRegistry(" in (files.PACKAGE / path).read_text("utf-8")]
+
+
+def test_code_is_made_from_text_in_one_place() -> None:
+    """Only the printer of formulas compiles text, and its text is its own."""
+    calls = {
+        str(path)
+        for path in MODULES
+        for node in ast.walk(ast.parse((files.PACKAGE / path).read_text("utf-8")))
+        if isinstance(node, ast.Call) and ast.unparse(node.func) in ("eval", "exec", "compile", "sympy.parse_expr", "parse_expr")
+    }
+
+    assert {"formulas.py"} == calls
+
+
+@pytest.mark.parametrize("path", MODULES, ids=str)
+def test_every_module_has_its_tests(path: Path) -> None:
+    """Beside every module stands a test file of its name."""
+    assert (TESTS / path.parent / f"test_{path.stem}.py").is_file()
+
+
+@pytest.mark.parametrize("path", sorted(path.relative_to(TESTS) for path in TESTS.rglob("test_*.py")), ids=str)
+def test_every_test_says_what_it_shows(path: Path) -> None:
+    """Each test has a docstring of one sentence."""
+    tests = [node for node in ast.walk(ast.parse((TESTS / path).read_text("utf-8"))) if isinstance(node,
+    ast.FunctionDef) and node.name.startswith("test_")]
+
+    assert [] != tests
+    assert [] == [node.name for node in tests if not (ast.get_docstring(node) or "").endswith(".")]

@@ -1,0 +1,208 @@
+"""What the phone is sent."""
+
+import json
+import re
+import shutil
+from pathlib import Path
+from typing import Any
+
+import pytest
+from flask.testing import FlaskClient
+from py_mini_racer import MiniRacer
+
+from shopcalc import __version__, exact, files, phone
+from shopcalc.catalogue import setups
+
+from .helpers import fold, phone_answer, phone_respond, run
+
+LINK = re.compile(r'(?:href|src|data-htmx)="(/[^"{]*)"')
+
+
+def addresses() -> set[str]:
+    """The addresses that the templates load, without those a person follows."""
+    tags = [tag for text in files.templates().values() for tag in re.findall(r"<(?:link|script|img)[^>]*>", text)]
+    return {address for tag in tags for address in LINK.findall(tag)}
+
+
+def test_every_file_a_page_loads_is_kept() -> None:
+    """Whatever the templates load, the worker keeps, and it keeps nothing else."""
+    assert set(phone.KEPT) == addresses()
+
+
+@pytest.mark.parametrize("address", phone.KEPT)
+def test_every_kept_file_is_served(address: str, client: FlaskClient) -> None:
+    """Whatever the worker keeps, the server serves: one file missing and nothing would be kept."""
+    response = client.get(address)
+
+    assert (200, True) == (response.status_code, len(response.data) > 0)
+
+
+def test_scripts_that_scripts_load_are_kept() -> None:
+    """Addresses inside the page's script are kept or answered by the worker too."""
+    named = set(re.findall(r"'(/[\w./-]+)'", files.static_text("app.js")))
+
+    assert set() == named - {*phone.KEPT, "/worker.js"}
+
+
+OWN = ["worker.js", "app.js", "brain.js", "numbers.js"]
+
+
+@pytest.mark.parametrize("name", OWN)
+def test_no_script_of_ours_makes_code_from_text(name: str) -> None:
+    """Nothing of our own needs the policy to allow eval."""
+    assert [] == re.findall(r"\beval\(|new Function|setTimeout\(['\"`]|innerHTML", files.static_text(name))
+
+
+def test_nothing_printed_makes_code_from_text() -> None:
+    """Neither the compiled code nor the formulas use eval."""
+    printed = phone.portable_script() + "".join(phone.setup_script(setup) for setup in setups().values())
+
+    assert [] == re.findall(r"\beval\(|new Function", printed)
+
+
+def test_the_worker_is_the_brain_with_its_wiring() -> None:
+    """The worker's script names its build, what it keeps and its policy, and then comes the wiring."""
+    script = phone.worker()
+
+    assert script.startswith(phone.brain(setups()))
+    assert script.endswith(files.static_text("worker.js"))
+    assert f"const BUILD={json.dumps(phone.build())};" in script
+
+
+WORKER = """
+    const heard = {}, kept = {}, caches = {
+        open: async name => ({ addAll: async all => { kept[name] = all; } }), keys: async () => Object.keys(kept),
+        delete: async name => delete kept[name], match: async path => 'kept ' + path,
+    };
+    class Request { constructor(path) { this.url = path; } }
+    class Response { constructor(body, more) { Object.assign(this, { body, ...more }); } }
+    class URL {
+        constructor(text) {
+            const [before, after = ''] = text.split('?');
+            this.origin = before.split('/').slice(0, 3).join('/');
+            this.pathname = before.slice(this.origin.length);
+            this.searchParams = after ? after.split('&').map(part => part.split('=').map(decodeURIComponent)) : [];
+        }
+    }
+    const fetch = async request => 'fetched ' + request.url;
+    const self = { location: { origin: 'https://shop' }, addEventListener: (name, run) => { heard[name] = run; }, skipWaiting() {},
+    clients: { claim() {} } };
+    function ask(url, method = 'GET', target) {
+        let found = 'left alone';
+        heard.fetch({ request: { url, method, headers: { get: () => target || null } }, respondWith: answer => { found = answer; } });
+        return found;
+    }
+"""
+
+
+@pytest.fixture(scope="module")
+def worker() -> Any:
+    """The whole worker, in a make-believe browser."""
+    with MiniRacer() as engine:
+        engine.eval(WORKER + phone.worker())
+        yield engine
+
+
+def test_the_worker_answers_a_card(worker: MiniRacer) -> None:
+    """A card is answered in the worker, with its policy."""
+    found = run(worker, "ask('https://shop/groove?stock=2&groove_width=1%2F2')")
+
+    assert (200, phone.POLICY, True) == (found["status"], found["headers"]["Content-Security-Policy"], "3/4 in" in found["body"])
+
+
+def test_the_worker_answers_a_part(worker: MiniRacer) -> None:
+    """The target in the request says which part of the card is wanted."""
+    assert "<!doctype html>" not in run(worker, "ask('https://shop/groove', 'GET', 'answer')")["body"]
+    assert "<!doctype html>" in run(worker, "ask('https://shop/groove')")["body"]
+
+
+@pytest.mark.parametrize("name", ["constructor", "toString", "__proto__", "hasOwnProperty"])
+def test_the_worker_answers_whatever_names_a_link_has(name: str, worker: MiniRacer) -> None:
+    """A name that every JavaScript object has is only a name the card does not know."""
+    found = run(worker, "ask('https://shop/groove?' + given[0] + '=1')", name)
+
+    assert (200, True) == (found["status"], f"\u201c{name}\u201d" in found["body"])
+
+
+@pytest.mark.parametrize(("url", "method"), [("https://elsewhere/groove", "GET"), ("https://shop/groove", "POST")])
+def test_the_worker_leaves_the_rest_alone(url: str, method: str, worker: MiniRacer) -> None:
+    """Other sites and other methods are none of its business."""
+    assert "left alone" == run(worker, "ask(...given)", url, method)
+
+
+def test_the_first_of_two_texts_counts(worker: MiniRacer, client: FlaskClient) -> None:
+    """Of a name given twice both sides take the first."""
+    found = run(worker, "ask('https://shop/groove?stock=2&stock=3')")["body"]
+
+    assert 'value="2"' in found
+    assert fold(client.get("/groove?stock=2&stock=3", headers={"HX-Target": "opening"}).text) == fold(found)
+
+
+@pytest.mark.parametrize("path", ["/", "/groove", "/tenon/", "/nothing", "/groove.json", "/nothing.json"])
+def test_an_address_means_the_same_on_the_phone(path: str, phone_brain: MiniRacer, client: FlaskClient) -> None:
+    """Status and kind of every address are the server's."""
+    response = client.get(path)
+    found = phone_answer(phone_brain, path, {})
+
+    assert (response.status_code, response.mimetype) == (found["status"], found["type"].split(";")[0])
+
+
+def test_a_setup_is_made_when_it_is_first_asked_for(phone_brain: MiniRacer) -> None:
+    """The data of a setup is read once."""
+    assert run(phone_brain, "world.setups.groove === world.setups.groove")
+    assert sorted(setups()) == sorted(run(phone_brain, "Object.keys(world.setups)"))
+
+
+def test_the_phone_has_the_same_data() -> None:
+    """A setup with quotes, dashes and line separators in its texts arrives as it is."""
+    with MiniRacer() as engine:
+        engine.eval(phone.brain(setups()))
+        for slug in setups():
+            assert exact.world()["setups"][slug]["about"] == run(engine, "world.setups[given[0]].about", slug)
+
+
+def test_an_answer_needs_no_browser(phone_brain: MiniRacer) -> None:
+    """The phone's respond is the server's, field for field."""
+    assert exact.answer("/", {}) == phone_respond(phone_brain, "/", {})
+
+
+@pytest.fixture
+def copied(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """The static files and templates, copied to where they may be changed."""
+    for name in ("static", "templates"):
+        shutil.copytree(files.folder(name), tmp_path / name)
+    monkeypatch.setattr(files, "folder", lambda name: tmp_path / name)
+    return tmp_path
+
+
+@pytest.mark.parametrize("name", ["style.css", "app.js", "worker.js", "brain.js", "icons/icon.svg", "vendor/htmx-2.0.11.min.js"])
+def test_the_build_changes_with_every_file(name: str, copied: Path) -> None:
+    """A changed file is a new build, and the same files are the same."""
+    before = phone.build.__wrapped__()
+
+    assert before == phone.build.__wrapped__()
+    (copied / "static" / name).write_bytes((copied / "static" / name).read_bytes() + b" ")
+    assert before != phone.build.__wrapped__()
+
+
+@pytest.mark.parametrize("name", ["page", "answer", "tape"])
+def test_the_build_changes_with_every_template(name: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A changed template is a new build."""
+    before = phone.build.__wrapped__()
+    changed = {**files.templates(), name: files.templates()[name] + " "}
+    monkeypatch.setattr(files, "templates", lambda: changed)
+
+    assert before != phone.build.__wrapped__()
+
+
+def test_the_build_changes_with_the_manifest(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The phone keeps the manifest too, so a changed one is a new build."""
+    before = phone.build.__wrapped__()
+    monkeypatch.setitem(phone.MANIFEST, "short_name", "another")
+
+    assert before != phone.build.__wrapped__()
+
+
+def test_the_build_names_its_version() -> None:
+    """A build is the version and a mark of its content."""
+    assert re.fullmatch(re.escape(__version__) + "-[0-9a-f]{12}", phone.build())

@@ -1,0 +1,135 @@
+"""The Flask app."""
+
+import json
+
+import pytest
+from flask.testing import FlaskClient
+
+from shopcalc.catalogue import setups
+
+
+@pytest.mark.parametrize(
+    ("address", "status", "kind"),
+    [
+        ("/", 200, "text/html"), ("/tenon", 200, "text/html"), ("/tenon?stock=2", 200, "text/html"), ("/tenon?stock=x", 422, "text/html"),
+        ("/nothing", 404, "text/html"), ("/tenon/nothing", 404, "text/html"), ("/tenon.json", 200, "application/json"),
+        ("/tenon.json?stock=x", 422, "application/json"),
+        ("/nothing.json", 404, "text/html"), ("/worker.js", 200, "text/javascript"), ("/manifest.webmanifest", 200, "application/manifest+json"),
+        ("/static/style.css", 200, "text/css"), ("/static/nothing.css", 404, "text/html"), ("/static/../pyproject.toml", 404, "text/html"),
+        ("/static/%2e%2e/pyproject.toml", 404, "text/html"),
+    ],
+)  # fmt: skip
+def test_addresses(address: str, status: int, kind: str, client: FlaskClient) -> None:
+    """Every address has its status and its kind."""
+    response = client.get(address)
+
+    assert (status, kind) == (response.status_code, response.mimetype)
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_every_card_is_served(slug: str, client: FlaskClient) -> None:
+    """Every setup has its page, with its title."""
+    assert f"<h1>{setups()[slug].title}</h1>" in client.get(f"/{slug}").text
+
+
+def test_a_card_as_json(client: FlaskClient) -> None:
+    """A card as data has the names and values of its setup."""
+    data = client.get("/groove.json?groove_width=5/16").get_json()
+
+    assert ("groove", "Centred groove") == (data["setup"], data["title"])
+    assert {"value": 0.3125, "text": "5/16"} == data["inputs"]["groove_width"]
+    assert {"value": 0.53125, "text": "17/32", "kind": "length", "decimal": 0.531, "mm": 13.5} == data["results"]["fence"]
+    assert {"level": "caution", "name": "narrow_groove", "text": "The groove is narrower than a quarter of the stock, 1 3/8 in."} == data["checks"][0]
+    assert "Raise the cutter 1/2 in above the table." in data["steps"]
+
+
+def test_errors_as_json(client: FlaskClient) -> None:
+    """Wrong input is told by name."""
+    assert {"errors": {"stock": "A fraction cannot be over zero.", "colour": "groove has no input of this name."}} == client.get(
+        "/groove.json?stock=1/0&colour=red"
+    ).get_json()
+
+
+def test_json_has_no_number_that_json_lacks(client: FlaskClient) -> None:
+    """No NaN or Infinity is ever sent."""
+
+    def refuse(name: str) -> None:
+        raise AssertionError(name)
+
+    for address in ("/angle.json?angle=0", "/angle.json?angle=90", "/ridge-cap.json?pitch_left=90&pitch_right=90"):
+        assert "results" in json.loads(client.get(address).text, parse_constant=refuse)
+
+
+@pytest.mark.parametrize(("target", "begins"), [("answer", '<div class="readout"'), ("sheet", "<"), ("", "<!doctype html>"), ("other",
+"<!doctype html>")])
+def test_parts_by_target(target: str, begins: str, client: FlaskClient) -> None:
+    """A part is asked for by the element it will fill; anything else gets the page."""
+    text = client.get("/tenon", headers={"HX-Target": target}).text.strip()
+
+    assert text.startswith(begins)
+    assert ("<html" in text) == (target not in ("answer", "sheet"))
+
+
+def test_the_sheet_renews_notes_of_the_form(client: FlaskClient) -> None:
+    """With the sheet come the notes beside the entries, each for its place."""
+    text = client.get("/groove?stock=2", headers={"HX-Target": "sheet"}).text
+
+    assert 'id="note-stock" hx-swap-oob="true">2.000 in' in text
+
+
+@pytest.mark.parametrize("address", ["/", "/tenon", "/tenon.json", "/nothing", "/worker.js", "/static/style.css", "/static/nothing",
+"/manifest.webmanifest"])
+def test_the_policy_is_on_every_answer(address: str, client: FlaskClient) -> None:
+    """Every answer forbids inline scripts and code from text, and is not to be guessed at."""
+    headers = client.get(address).headers
+    policy = headers["Content-Security-Policy"]
+
+    assert ("default-src 'none'", False) == (policy.split(";")[0], "unsafe" in policy)
+    assert ("nosniff", "no-referrer") == (headers["X-Content-Type-Options"], headers["Referrer-Policy"])
+
+
+def test_parts_are_not_confused_in_a_cache(client: FlaskClient) -> None:
+    """An answer says that it depends on the target, and asks to be checked before it is used again."""
+    headers = client.get("/tenon").headers
+
+    assert ("HX-Target", "no-cache") == (headers["Vary"], headers["Cache-Control"])
+
+
+@pytest.mark.parametrize("slug", ["", *setups()])
+def test_pages_keep_to_the_policy(slug: str, client: FlaskClient) -> None:
+    """No page has a style or a handler in its markup, which the policy would forbid."""
+    text = client.get(f"/{slug}").text
+
+    assert [] == [word for word in (" style=", " onclick=", " onload=", " oninput=", "<style", "javascript:", "hx-on", "hx-vals") if word in text]
+    assert text.count("<script") == text.count("<script src=")
+
+
+def test_nothing_is_remembered(client: FlaskClient) -> None:
+    """No cookie is set, and the page is the same for the next visitor."""
+    first = client.get("/tenon?stock=2")
+    client.get("/tenon?stock=3")
+
+    assert (None, first.text) == (first.headers.get("Set-Cookie"), client.get("/tenon?stock=2").text)
+
+
+def test_only_reading_is_offered(client: FlaskClient) -> None:
+    """Nothing can be posted."""
+    assert [405, 405, 200] == [client.post("/tenon").status_code, client.delete("/tenon").status_code, client.head("/tenon").status_code]
+
+
+def test_icons_of_the_manifest_are_served(client: FlaskClient) -> None:
+    """Every icon that the manifest names is there."""
+    icons = client.get("/manifest.webmanifest").get_json(force=True)["icons"]
+
+    assert [200] * len(icons) == [client.get(icon["src"]).status_code for icon in icons]
+
+
+def test_long_and_odd_queries_are_answered(client: FlaskClient) -> None:
+    """A query of thousands of characters or of broken bytes is answered as any other."""
+    assert [422, 422, 422] == [client.get(f"/tenon?stock={text}").status_code for text in ("1" * 4000, "%ff%fe", "%00")]
+
+
+@pytest.mark.parametrize(("target", "part"), [("answer", "answer"), ("sheet", "sheet"), ("", "page")])
+def test_an_answer_says_which_part_it_is(target: str, part: str, client: FlaskClient) -> None:
+    """The page can tell a part that was asked for from another."""
+    assert part == client.get("/tenon", headers={"HX-Target": target}).headers["X-Part"]
