@@ -24,6 +24,9 @@ CAUTIONS = {
         "Never let an offcut be trapped between blade and fence: the gauge block ends well before the blade.",
         "Hold the work against the mitre gauge until the blade is clear of it.",
     ],
+    "on edge": [
+        "Work on its edge wants a tall fence, and a feather board ahead of the blade, never beside it.",
+    ],
     "tenon jig": [
         "Upright work belongs in a jig that runs on the fence, clamped, with both hands clear above the blade.",
     ],

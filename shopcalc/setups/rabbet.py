@@ -1,0 +1,208 @@
+"""A rabbet along an edge: in one pass of a dado head, or in two cuts of a single blade."""
+
+from sympy import And
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import area, box, dimension, label, line
+from shopcalc.terms import inches, larger
+
+setup = Setup(
+    slug="rabbet",
+    title="Rabbet",
+    stand="at the saw",
+    job="A step along an edge: one pass of a dado head beside a sacrificial fence, or two cuts of one blade, flat and then on edge.",
+    machines=("table saw", "non-through cut", "dado head", "on edge"),
+)
+
+# What is measured
+
+width = setup.length("width", "Rabbet width", "3/8", "Across the face, from the edge to the shoulder: by calipers on the part that is to lie in it.")
+depth = setup.length("depth", "Rabbet depth", "3/8", "From the face down to the bottom of the step: by calipers on the part that is to lie in it.")
+stock = setup.length("stock", "Stock thickness", "3/4", "Calipers across the piece as it came off the planer, not the size it was sold as.")
+kerf = setup.length("kerf", "Blade kerf", "1/8", "Only for the two cuts: run the blade in scrap and put the inside jaws in the slot.")
+method = setup.choice(
+    "method",
+    "How it is cut",
+    "A dado head does it in one pass, the piece flat. A single blade needs a second cut with the piece on edge.",
+    dado="dado head: one pass, flat",
+    two_cuts="one blade: flat, then on edge",
+)
+
+# What to set
+
+_dado = method.is_("dado")
+_two = method.is_("two cuts")
+
+exposed = setup.setting("exposed", "Cutter exposed beside the sacrificial fence", width, when=_dado)
+blade_height = setup.setting("blade_height", "Cutter height", depth, when=_dado)
+first_fence = setup.setting("first_fence", "First cut, flat: fence to near side of blade", width - kerf, when=_two)
+first_height = setup.setting("first_height", "First cut, flat: blade height", depth, when=_two)
+second_fence = setup.setting("second_fence", "Second cut, on edge: fence to near side of blade", stock - depth, when=_two)
+second_height = setup.setting("second_height", "Second cut, on edge: blade height", width, when=_two)
+lip = setup.size("lip", "Lip left under the rabbet", stock - depth)
+
+# What can go wrong
+
+setup.stop("no_lip", depth >= stock, "A rabbet {depth} deep leaves nothing of a piece {stock} thick.", change=depth)
+setup.stop(
+    "blade_in_fence",
+    And(_two, width <= kerf),
+    "A rabbet {width} wide is no wider than the kerf, {kerf}: the blade of the first cut would stand in the fence. "
+    "Choose the dado head, whose fence is there to be cut, or a thinner blade.",
+    change=method,
+)
+setup.caution("thin_lip", lip < inches("1/4"), "A lip of {lip} is thinner than 1/4 in: it splits off along the corner.", change=depth)
+setup.caution("deep_rabbet", depth > 2 * stock / 3, "The rabbet is deeper than two thirds of the stock, {stock}.", change=depth)
+setup.caution(
+    "wide_for_dado",
+    And(_dado, width > inches("3/4")),
+    "{width} is wider than the 3/4 in that a dado head commonly reaches: take the outer part first, then move the fence away from the cutter and clear the rest.",
+    change=width,
+)
+setup.caution(
+    "unsteady_on_edge",
+    And(_two, stock < inches("1/2")),
+    "A piece {stock} thick does not stand safely on its edge: use the dado head, or rabbet a thicker piece and plane it.",
+    change=method,
+)
+setup.note(
+    "loose_strip",
+    And(_two, depth > kerf),
+    "The second cut frees a strip. It must fall outside the blade, never between blade and fence: stand out of its line.",
+    change=method,
+    source=NO_SOURCE,
+)
+
+# The trial cut
+
+measured_width = setup.reading(
+    "measured_width", "Rabbet width as it measures", "Depth rod of the calipers along the face, from the edge to the shoulder."
+)
+measured_depth = setup.reading(
+    "measured_depth", "Rabbet depth as it measures", "Depth rod of the calipers from the face to the bottom, near the shoulder."
+)
+setup.correction(
+    "exposed_move",
+    "Sacrificial fence",
+    measured_width - exposed,
+    more="Too wide: move the fence {size} further over the cutter.",
+    less="Too narrow: move the fence {size} back off the cutter.",
+)
+setup.correction(
+    "height_move",
+    "Cutter",
+    measured_depth - blade_height,
+    more="Too deep: lower the cutter {size}.",
+    less="Too shallow: raise the cutter {size}.",
+)
+setup.correction(
+    "first_move",
+    "Fence of the first cut",
+    measured_width - (first_fence + kerf),
+    more="Too wide: move the fence of the first cut {size} toward the blade.",
+    less="Too narrow: move the fence of the first cut {size} away from the blade.",
+)
+setup.correction(
+    "second_move",
+    "Fence of the second cut",
+    measured_depth - (stock - second_fence),
+    more="Too deep: move the fence of the second cut {size} away from the blade.",
+    less="Too shallow: move the fence of the second cut {size} toward the blade.",
+)
+setup.after("lip_as_cut", "Lip as cut", stock - measured_depth, when=measured_depth < stock)
+setup.caution(
+    "width_far_off",
+    abs(measured_width - width) > inches("1/8"),
+    "The width read is more than 1/8 in from the width wanted: measure again before the fence is moved.",
+    change=measured_width,
+    source="",
+)
+setup.caution(
+    "depth_far_off",
+    abs(measured_depth - depth) > inches("1/8"),
+    "The depth read is more than 1/8 in from the depth wanted: measure again before anything is moved.",
+    change=measured_depth,
+    source="",
+)
+setup.trial(
+    "Cut the whole rabbet in a scrap that was planed with the stock. Measure the width along the face and the depth from it, and write both below. "
+    "With two cuts the height of each follows the size it belongs to: a ridge in the corner says that a blade is too low, a nick that it is too high."
+)
+
+# At the machine
+
+setup.step("Plane every piece together to one thickness of {stock}. Mark the face and the edge that get the rabbet.")
+setup.step("Clamp a sacrificial fence to the saw's fence, its edge over the lowered cutter, and raise the spinning cutter into it to {blade_height}.")
+setup.step("Set the fence so that {exposed} of the cutter stands out beside it, teeth that lean away from the fence.")
+setup.step("Marked face down, marked edge against the fence: cut the scrap, measure, correct. Then cut every piece.", when=_dado)
+setup.step(
+    "First cut. Raise the blade {first_height}; set the fence {first_fence} from its near side. Marked face down, marked edge against the fence: "
+    "this cuts the shoulder."
+)
+setup.step("Cut the shoulder on the scrap and on every piece before anything is moved.", when=_two)
+setup.step(
+    "Second cut. Raise the blade {second_height}, just to the shoulder cut; set the fence {second_fence} from its near side, a tall board screwed to it."
+)
+setup.step(
+    "Marked edge down, the face opposite the marked one against the fence: the waste is outside the blade and falls free. Try the scrap, measure, correct.",
+    when=_two,
+)
+setup.step("Guard and riving knife back on. Try the part that is to lie in the rabbet.")
+
+# The pictures: each rests on the settings of its own method, so that only one method is drawn
+
+_flat = larger(2 * exposed, 2 * stock)
+setup.picture(
+    "One pass, seen from the end of the piece: the cutter stands partly in the sacrificial fence, the piece lies flat on its marked face.",
+    box("table", -exposed - stock / 2, -stock / 6, _flat + exposed + stock / 2, stock / 6),
+    box("fence", -exposed - stock / 2, 0, exposed + stock / 2, 2 * stock),
+    area("end-grain", (0, blade_height), (exposed, blade_height), (exposed, 0), (_flat, 0), (_flat, stock), (0, stock)),
+    box("waste", 0, 0, exposed, blade_height),
+    box("blade", -exposed / 2, -stock / 6, exposed + exposed / 2, blade_height + stock / 6),
+    line("face", (exposed, 0), (_flat, 0)),
+    dimension(exposed, (0, 0), (exposed, 0), "below"),
+    dimension(blade_height, (_flat, 0), (_flat, blade_height), "right"),
+    dimension(stock, (_flat, 0), (_flat, blade_height + lip), "right", row=2),
+    label("fence", (-exposed / 2 - stock / 4, stock * 3 / 2)),
+)
+_long = larger(2 * second_height, 2 * stock)
+setup.picture(
+    "First cut, seen from the end of the piece: it lies flat on its marked face, the marked edge against the fence, the blade cuts the shoulder.",
+    box("table", -stock, -stock / 6, _long + stock, stock / 6),
+    box("fence", -stock, 0, stock, 2 * stock, when=first_fence > 0),
+    box("end-grain", 0, 0, _long, stock),
+    box("waste", 0, 0, first_fence + kerf, first_height),
+    box("blade", first_fence, -stock / 6, kerf, first_height + stock / 6),
+    line("face", (first_fence + kerf, 0), (_long, 0)),
+    dimension(first_fence, (0, 0), (first_fence, 0), "below"),
+    dimension(width, (0, 0), (first_fence + kerf, 0), "below", row=2),
+    dimension(first_height, (_long, 0), (_long, first_height), "right"),
+    label("fence", (-stock / 2, 3 * stock / 2), when=first_fence > 0),
+)
+setup.picture(
+    "Second cut, seen from the end of the piece: it stands on the marked edge, its other face against the fence, and the waste falls outside the blade.",
+    box("table", -stock, -stock / 6, 3 * stock + second_fence, stock / 6),
+    box("fence", -stock, 0, stock, _long),
+    area(
+        "end-grain",
+        (0, 0),
+        (second_fence, 0),
+        (second_fence, second_height),
+        (stock, second_height),
+        (stock, _long),
+        (0, _long),
+    ),
+    box("waste", second_fence, 0, stock - second_fence, first_fence),
+    box("cut", second_fence, first_fence, stock - second_fence, kerf),
+    box("blade", second_fence, -stock / 6, kerf, second_height + stock / 6),
+    line("face", (0, 0), (0, _long)),
+    dimension(second_fence, (0, 0), (second_fence, 0), "below"),
+    dimension(stock, (0, _long), (stock, _long), "above"),
+    dimension(second_height, (stock, 0), (stock, second_height), "right"),
+    label("fence", (-stock / 2, _long / 2)),
+)
+
+setup.source(
+    "Geometry: the step is width \u00d7 depth; the lip is stock \u2212 depth. The first blade's far side is the shoulder, so its fence is width \u2212 kerf."
+)
+setup.source("A lip of 1/4 in or more, a depth of two thirds of the stock at most, the reach of a dado head: " + NO_SOURCE + ".")

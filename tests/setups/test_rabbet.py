@@ -1,0 +1,112 @@
+"""The rabbet's card: what it gives for each method, what it refuses, and what it tells the reader to do."""
+
+import pytest
+
+from ..published.asking import ask, texts_of
+
+DADO = {"exposed", "blade_height"}
+TWO_CUTS = {"first_fence", "first_height", "second_fence", "second_height"}
+
+# a check, entries that raise it, entries just beside them that do not
+CHECKS = [
+    ("no_lip", {"depth": "3/4"}, {"depth": "47/64"}),
+    ("blade_in_fence", {"method": "two cuts", "width": "1/8"}, {"method": "two cuts", "width": "9/64"}),
+    ("blade_in_fence", {"method": "two cuts", "width": "1/16"}, {"method": "dado", "width": "1/16"}),
+    ("thin_lip", {"depth": "33/64"}, {"depth": "1/2"}),
+    ("deep_rabbet", {"depth": "33/64"}, {"depth": "1/2"}),
+    ("wide_for_dado", {"width": "49/64"}, {"width": "3/4"}),
+    ("wide_for_dado", {"width": "1"}, {"width": "1", "method": "two cuts"}),
+    ("unsteady_on_edge", {"method": "two cuts", "stock": "31/64", "depth": "1/8"}, {"method": "two cuts", "stock": "1/2", "depth": "1/8"}),
+    ("unsteady_on_edge", {"method": "two cuts", "stock": "3/8", "depth": "1/8"}, {"stock": "3/8", "depth": "1/8"}),
+    ("loose_strip", {"method": "two cuts", "depth": "9/64"}, {"method": "two cuts", "depth": "1/8"}),
+    ("width_far_off", {"measured_width": "33/64"}, {"measured_width": "1/2"}),
+    ("depth_far_off", {"measured_depth": "15/64"}, {"measured_depth": "1/4"}),
+]
+
+
+def raised(**entries):
+    """Ask for the names of the checks that hold."""
+    return {check["name"] for check in ask("rabbet", **entries)["checks"]}
+
+
+def test_the_first_card_raises_nothing():
+    """What the page opens with is a sensible joint."""
+    assert raised() == set()
+    assert texts_of("rabbet") == {"exposed": "3/8", "blade_height": "3/8", "lip": "3/8"}
+
+
+def test_two_cuts_give_four_settings():
+    """Each cut has a fence and a height: width less the kerf, and stock less the depth."""
+    assert texts_of("rabbet", width="1/2", depth="5/16", stock="7/8", kerf="3/32", method="two cuts") == {
+        "first_fence": "13/32",
+        "first_height": "5/16",
+        "second_fence": "9/16",
+        "second_height": "1/2",
+        "lip": "9/16",
+    }
+
+
+@pytest.mark.parametrize(("method", "given", "withheld"), [("dado", DADO, TWO_CUTS), ("two cuts", TWO_CUTS, DADO)])
+def test_a_method_shows_its_own_settings_only(method, given, withheld):
+    """A setting of the other method would be read off by mistake."""
+    results = set(ask("rabbet", method=method)["results"])
+
+    assert given <= results
+    assert not withheld & results
+
+
+@pytest.mark.parametrize(("name", "holds", "beside"), CHECKS)
+def test_a_check_holds_where_it_should_and_not_beside_it(name, holds, beside):
+    """Each check has an edge, and says nothing on the good side of it."""
+    assert name in raised(**holds)
+    assert name not in raised(**beside)
+
+
+@pytest.mark.parametrize("entries", [{"depth": "1"}, {"method": "two cuts", "width": "1/8"}])
+def test_an_impossible_rabbet_shows_no_number(entries):
+    """A stop takes every result with it, and every step that quotes one."""
+    card = ask("rabbet", **entries)
+
+    assert card["results"] == {}
+    assert not any("Raise" in step or "Set the fence" in step for step in card["steps"])
+
+
+@pytest.mark.parametrize(
+    ("entries", "said"),
+    [
+        ({"measured_width": "0.390"}, ["Too wide: move the fence 0.015 in (1/64 scant) further over the cutter."]),
+        ({"measured_width": "0.360"}, ["Too narrow: move the fence 0.015 in (1/64 scant) back off the cutter."]),
+        ({"measured_depth": "0.383"}, ["Too deep: lower the cutter 0.008 in (1/128)."]),
+        ({"measured_depth": "0.367"}, ["Too shallow: raise the cutter 0.008 in (1/128)."]),
+        ({"measured_depth": "3/8"}, ["It is right: leave the setting where it is."]),
+        ({"method": "two cuts", "measured_width": "0.390"}, ["Too wide: move the fence of the first cut 0.015 in (1/64 scant) toward the blade."]),
+        (
+            {"method": "two cuts", "measured_width": "0.360"},
+            ["Too narrow: move the fence of the first cut 0.015 in (1/64 scant) away from the blade."],
+        ),
+        ({"method": "two cuts", "measured_depth": "0.383"}, ["Too deep: move the fence of the second cut 0.008 in (1/128) away from the blade."]),
+        ({"method": "two cuts", "measured_depth": "0.367"}, ["Too shallow: move the fence of the second cut 0.008 in (1/128) toward the blade."]),
+    ],
+)
+def test_a_reading_moves_what_it_belongs_to(entries, said):
+    """Width goes to the fence of the shoulder, depth to the cutter or to the second fence, and the words say which way."""
+    assert ask("rabbet", **entries)["trial"]["corrections"] == said
+
+
+def test_the_lip_is_known_from_the_scrap():
+    """Once the depth is read, the lip is what the wood has left and not what was planned."""
+    assert "lip_as_cut" not in texts_of("rabbet")
+    assert texts_of("rabbet", measured_depth="13/32")["lip_as_cut"] == "11/32"
+    assert "lip_as_cut" not in texts_of("rabbet", measured_depth="3/4")
+
+
+def test_the_steps_go_with_the_method():
+    """The dado head has one cut with a sacrificial fence, the blade two with the shoulder first."""
+    dado = " ".join(ask("rabbet", width="1/2")["steps"])
+    two = ask("rabbet", method="two cuts", width="1/2")["steps"]
+
+    assert "1/2 in of the cutter stands out" in dado
+    assert "Second cut" not in dado
+    assert "sacrificial" not in " ".join(two)
+    assert [step.partition(".")[0] for step in two if "cut." in step][:2] == ["First cut", "Second cut"]
+    assert "set the fence 3/8 in" in two[1]
