@@ -1,0 +1,156 @@
+"""Ripping an edge at an angle: how much narrower one face comes out, and where fence and blade stand for it."""
+
+from sympy import And
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import area, box, dimension, label, line, turn
+from shopcalc.terms import atand, cosd, degrees, inches, number, pick, sind, tand
+
+setup = Setup(
+    slug="bevel",
+    title="Bevelled rip",
+    stand="at the saw",
+    job="An edge ripped at an angle: the narrow face, the fence at the table, how much blade it takes, and a bevel gauge for the tilt.",
+    machines=("table saw", "tilted blade"),
+)
+
+# What is measured
+
+thickness = setup.length("thickness", "Board thickness", "3/4", "Calipers across the board at the edge that is to be bevelled.")
+tilt = setup.angle("tilt", "Bevel", "15", "From a square edge, the saw's zero: degrees, or a slope such as 1:6 or 3 in 12.", zero=True)
+wide_face = setup.length("wide_face", "Wide face", "4", "Across the wider face of the finished piece, corner to corner.")
+gauge_run = setup.length("gauge_run", "Base for the bevel gauge", "6", "How far along a straight edge the gauge is laid; longer is more exact.")
+edges = setup.choice(
+    "edges",
+    "Bevelled edges",
+    "One, or both toward the same face, so that the section is a keystone and not a slanted bar.",
+    **{"1": "one edge", "2": "both edges, toward one face"},
+)
+
+# What to set
+
+offset = setup.size("offset", "One face narrower, each bevel", thickness * tand(tilt))
+fence = setup.setting("fence", "Fence to blade, at the table", wide_face - offset)
+blade_travel = setup.setting("blade_travel", "Blade clear of the table, along its slope", thickness / cosd(tilt), rounding="up")
+gauge_rise = setup.setting("gauge_rise", "Gauge rise over its base", gauge_run * tand(tilt))
+narrow_face = setup.size("narrow_face", "Narrow face", wide_face - pick((offset, edges.is_("1")), otherwise=2 * offset))
+
+# What can go wrong
+
+setup.stop(
+    "past_the_saw",
+    tilt > degrees(45),
+    "A saw tilts 45\u00b0 at most, and this is {tilt}. Bevel the board standing on its edge against a tall fence, at the rest of the right angle.",
+    change=tilt,
+)
+setup.stop(
+    "no_narrow_face",
+    narrow_face <= 0,
+    "A wide face of {wide_face} is used up by the bevel: nothing is left of the narrow one, and the board has no face to lie on.",
+    change=wide_face,
+)
+setup.note("square_rip", tilt <= 0, "No bevel: a square rip, both faces alike.", change=tilt)
+setup.caution(
+    "narrow_bearing",
+    narrow_face < thickness,
+    "The narrow face, {narrow_face}, is less than the thickness of {thickness}: it rocks on the table. Plane the bevel, or cut it on a wider piece.",
+    change=wide_face,
+)
+setup.caution(
+    "close_to_fence",
+    wide_face < inches("2"),
+    "With less than 2 in between fence and blade there is no room for a hand: a push block on every pass.",
+    change=wide_face,
+)
+setup.caution(
+    "too_much_blade",
+    blade_travel > inches("25/8"),
+    "A 10 in blade stands about 3 1/8 in out of the table, and this bevel takes {blade_travel} of it.",
+    change=thickness,
+)
+
+# The trial cut
+
+measured_offset = setup.reading(
+    "measured_offset",
+    "Faces differ by, as it measures",
+    "Both faces of the bevelled scrap by calipers, square to the edge: the wider less the narrower.",
+)
+setup.correction(
+    "tilt_move",
+    "Tilt",
+    tilt - atand(measured_offset / thickness),
+    more="Tilt the blade {size} more.",
+    less="Tilt the blade {size} less.",
+    kind="angle",
+)
+setup.after("tilt_as_cut", "Bevel as cut", atand(measured_offset / thickness), kind="angle")
+setup.after("fence_as_cut", "Fence for the bevel as cut", wide_face - measured_offset, when=measured_offset < wide_face)
+setup.caution(
+    "reading_far_off",
+    abs(measured_offset - offset) > inches("1/8"),
+    "The reading is more than 1/8 in from the difference wanted: measure again before the blade is tilted.",
+    change=measured_offset,
+    source="",
+)
+setup.trial(
+    "Bevel one edge of a scrap of the same thickness, its other edge square. Measure both faces, and write below by how much they differ. "
+    "Correct the tilt first, the fence after it: tilting also moves the blade at the table."
+)
+
+# At the machine
+
+setup.step("Joint one edge. Leave the board wider than {wide_face}, so that what falls off is a strip and not a sliver.")
+setup.step("From a straight edge measure {gauge_run} along and {gauge_rise} square to it, and set the bevel gauge to both.")
+setup.step("Unplug the saw. Tilt the blade to {tilt}, away from the fence, and hold the gauge against it between two teeth.")
+setup.step("Raise it until {blade_travel} stands out of the table along its own slope. The teeth only just clear the face.")
+setup.step("Rip a scrap, measure it, correct the tilt.")
+setup.step(
+    "Set the fence {fence} from the near side of the blade, at the table. The narrow face lies down, the square edge against the fence: rip every piece."
+)
+setup.step(
+    "Turn each piece end for end, the same face down. Its first bevel now meets the fence with the upper corner; rip the second at the same fence.",
+    when=edges.is_("2"),
+)
+setup.step("The second offcut is a sliver: stand out of its line, and stop the saw before you reach for it.", when=edges.is_("2"))
+setup.step("Check a piece: {wide_face} across the wide face, {narrow_face} across the narrow one.")
+
+# The pictures
+
+_up = thickness / 6  # how far the blade shows past the board
+_slot = thickness / 6  # a blade to look at: its kerf changes nothing here
+_foot = fence - narrow_face  # nothing, or the bevel of the edge that was ripped first
+_beyond = fence + offset + thickness / 2
+setup.picture(
+    "The rip seen from the end of the board: narrow face on the table, the blade tilted away from the fence, waste hatched.",
+    box("table", -thickness, -thickness / 4, _beyond + 2 * thickness, thickness / 4),
+    box("fence", -thickness, 0, thickness, 2 * thickness, when=narrow_face > 0),
+    area("end-grain", (_foot, 0), (fence, 0), (fence + offset, thickness), (0, thickness)),
+    area("waste", (fence, 0), (_beyond, 0), (_beyond, thickness), (fence + offset, thickness)),
+    area(
+        "blade",
+        (fence - tand(tilt) * thickness / 4, -thickness / 4),
+        (fence - tand(tilt) * thickness / 4 + _slot, -thickness / 4),
+        (fence + tand(tilt) * (thickness + _up) + _slot, thickness + _up),
+        (fence + tand(tilt) * (thickness + _up), thickness + _up),
+    ),
+    line("face", (_foot, 0), (fence, 0)),
+    dimension(fence, (0, 0), (fence, 0), "below"),
+    dimension(narrow_face, (_foot, 0), (fence, 0), "below", row=2),
+    dimension(wide_face, (0, thickness), (fence + offset, thickness), "above", row=2),
+    dimension(thickness, (_beyond, 0), (_beyond, thickness), "right"),
+    label("fence", (-thickness / 2, thickness * number("3/2")), when=narrow_face > 0),
+    turn(tilt, (fence, 0), (0, 1), (sind(tilt), cosd(tilt)), when=And(tilt > 0, offset >= 0)),
+)
+setup.picture(
+    "The bevel gauge: base along a straight edge, rise square to it, and the bevel between.",
+    area("wood", (0, 0), (gauge_run, 0), (gauge_run, gauge_rise), when=tilt > 0),
+    dimension(gauge_run, (0, 0), (gauge_run, 0), "below"),
+    dimension(gauge_rise, (gauge_run, 0), (gauge_run, gauge_rise), "right"),
+    turn(tilt, (0, 0), (1, 0), (cosd(tilt), sind(tilt)), row=3),
+)
+
+setup.source("Geometry: a board ripped at a bevel has faces that differ by thickness \u00d7 tan(bevel) and a cut thickness / cos(bevel) long.")
+setup.source("A tilt of 45\u00b0 and a reach of 3 1/8 in for a 10 in blade, at most: " + NO_SOURCE + "; look at your own saw.")
+
+setup.onward("angle", "This bevel in degrees, slope and gauge", angle=tilt, base=gauge_run)
