@@ -24,6 +24,10 @@ CAUTIONS = {
         "Never let an offcut be trapped between blade and fence: the gauge block ends well before the blade.",
         "Hold the work against the mitre gauge until the blade is clear of it.",
     ],
+    "mitre gauge": [
+        "A tilted blade drags the work sideways: clamp it to the mitre gauge, or face the gauge with abrasive paper.",
+        "Rip fence off the saw, or well back, for every cut on the mitre gauge.",
+    ],
     "on edge": [
         "Work on its edge wants a tall fence, and a feather board ahead of the blade, never beside it.",
     ],

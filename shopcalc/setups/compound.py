@@ -1,0 +1,192 @@
+"""A frame whose sides lean: the mitre gauge and the blade tilt that close every corner at once."""
+
+from typing import Any
+
+from sympy import And
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import Point, area, box, label, line, turn
+from shopcalc.terms import asind, atand, cosd, degrees, inches, number, sind, tand
+
+setup = Setup(
+    slug="compound",
+    title="Compound mitre",
+    stand="at the saw",
+    job="A box, hopper, cap or frame with sides that lean: where the mitre gauge stands and how far the blade tilts.",
+    machines=("table saw", "tilted blade", "mitre gauge", "small pieces"),
+)
+
+# What is measured
+
+sides = setup.count("sides", "Sides", "4", "How many pieces go round, all alike: 4 for a square or an oblong.")
+lean = setup.angle(
+    "lean",
+    "Lean of the sides",
+    "10",
+    "From upright, by protractor against something plumb: 0 is an upright box, 90 a flat frame. One that leans in is the same, upside down.",
+    zero=True,
+)
+
+# What to set
+
+mitre_gauge = setup.setting("mitre_gauge", "Mitre gauge, from square", atand(tand(degrees(180) / sides) * sind(lean)), kind="angle")
+blade_tilt = setup.setting("blade_tilt", "Blade tilt", asind(sind(degrees(180) / sides) * cosd(lean)), kind="angle")
+face_angle = setup.size("face_angle", "On the face, between edge and cut", degrees(90) - mitre_gauge, kind="angle")
+edge_angle = setup.size("edge_angle", "Between face and cut", degrees(90) - blade_tilt, kind="angle")
+corner = setup.size("corner", "Corner seen from above", degrees(180) - degrees(360) / sides, kind="angle")
+
+# What can go wrong
+
+setup.stop("too_few_sides", sides < 3, "{sides} sides enclose nothing: a frame has three or more.", change=sides)
+setup.caution(
+    "steep_tilt",
+    blade_tilt > degrees(45),
+    "A tilt of {blade_tilt} is more than the 45\u00b0 a saw commonly tilts: more sides or more lean, or cut the joint by hand.",
+    change=sides,
+)
+setup.caution(
+    "many_cuts",
+    sides > 8,
+    "{sides} sides have twice as many cuts, and every one adds its error to the last joint: glue up two halves and plane their ends to meet.",
+    change=sides,
+)
+setup.note("upright", lean <= 0, "Upright sides: a square crosscut with the blade tilted, and nothing compound about it.", change=lean)
+setup.note("flat", lean >= degrees(90), "A flat frame: a plain mitre, the blade square.", change=lean)
+
+# The trial cut
+
+measured_face = setup.reading(
+    "measured_face",
+    "Face angle as it measures",
+    "Protractor along the edge of the scrap, on its wide face: the sharp angle between edge and cut.",
+    kind="angle",
+)
+measured_edge = setup.reading(
+    "measured_edge",
+    "Edge angle as it measures",
+    "Bevel gauge held square to the cut: the sharp angle between the wide face and the cut.",
+    kind="angle",
+)
+setup.correction(
+    "mitre_move",
+    "Mitre gauge",
+    measured_face - face_angle,
+    more="Swing the mitre gauge {size} further from square.",
+    less="Swing the mitre gauge {size} back toward square.",
+    kind="angle",
+)
+setup.correction(
+    "tilt_move",
+    "Tilt",
+    measured_edge - edge_angle,
+    more="Tilt the blade {size} more.",
+    less="Tilt the blade {size} less.",
+    kind="angle",
+)
+setup.caution(
+    "face_far_off",
+    abs(measured_face - face_angle) > degrees(5),
+    "The face angle read is more than 5\u00b0 from the {face_angle} wanted: look whether it was read from the other side.",
+    change=measured_face,
+    source="",
+)
+setup.caution(
+    "edge_far_off",
+    abs(measured_edge - edge_angle) > degrees(5),
+    "The edge angle read is more than 5\u00b0 from the {edge_angle} wanted: look whether it was read from the other face.",
+    change=measured_edge,
+    source="",
+)
+setup.trial(
+    "Cut one end of a scrap as wide as the sides, and read both angles on it. When they are right, cut a whole ring from scrap, draw it together with tape "
+    "and stand it at its lean: the last joint shows all errors added up."
+)
+
+# At the machine
+
+setup.step("Plane all sides to one thickness and rip them to one width. Mark the outside face and the upper edge of each.")
+setup.step(
+    "Bevel both edges {lean}, leaning the same way, if the frame is to stand flat; leave them square where it does not matter.",
+    when=And(lean > 0, lean <= degrees(45)),
+)
+setup.step("Tilt the blade {blade_tilt}. Check it with a bevel gauge at {edge_angle} between table and blade, on its leaning side.")
+setup.step("Swing the mitre gauge {mitre_gauge} from square: {face_angle} between its face and the line of the blade.")
+setup.step(
+    "Lay the sides so that the blade leaves the outside face longer: outside up where the blade leans away from the piece, outside down where it leans over it."
+)
+setup.step("Cut an end of the scrap. Read both angles, correct, cut again.")
+setup.step("One end of every side, the upper edge against the gauge, swung so that this edge comes out the longer.")
+setup.step(
+    "Swing the gauge {mitre_gauge} to the other side of square. Turn each side end for end, the same face up, the lower edge now against the gauge; "
+    "cut to length against a stop block.",
+    when=mitre_gauge > 0,
+)
+setup.step("Turn each side end for end, the same face up, and cut to length against a stop block.", when=mitre_gauge <= 0)
+setup.step(
+    "Lay the sides outside up, ends touching, tape across the joints, turn over, glue, and fold the ring shut. Check that opposite sides lean alike."
+)
+
+# The pictures: nothing was measured of the sides, so their width and thickness are only there to look at
+
+_wide = inches(3)
+_thick = inches("3/4")
+_out = (sind(lean), cosd(lean))
+_square_to_it = (cosd(lean), -sind(lean))
+_shown = mitre_gauge >= 0  # a number of sides that encloses nothing has no gauge, and no picture
+
+
+def _on_side(hand: int, up: Any, out: Any = 0) -> Point:
+    """A point of the right (1) or the left (-1) side: so far up its inside face, so far out of it."""
+    return (hand * (_wide / 2 + _out[0] * up + _square_to_it[0] * out), _out[1] * up + _square_to_it[1] * out)
+
+
+setup.picture(
+    "The frame cut through the middle: the lean is the angle between upright and side.",
+    line("edge", _on_side(-1, 0), _on_side(1, 0), when=_shown),
+    line("edge", _on_side(-1, _wide), _on_side(1, _wide), when=_shown),
+    *(
+        area("end-grain", _on_side(hand, 0), _on_side(hand, _wide), _on_side(hand, _wide, _thick), _on_side(hand, 0, _thick), when=_shown)
+        for hand in (-1, 1)
+    ),
+    line("centre", _on_side(1, 0), (_wide / 2, _wide * number("5/4")), when=_shown),
+    turn(lean, _on_side(1, 0), (0, 1), _out, row=2, when=And(_shown, lean > 0)),
+    label("inside", (0, _wide * _out[1] / 2), when=And(_shown, lean <= degrees(75))),
+)
+_slant = _wide * tand(mitre_gauge)
+setup.picture(
+    "One side seen on its outside face: both ends are cut at the mitre gauge's angle from square, so that the upper edge is the longer.",
+    area("wood", (-_wide, 0), (_wide, 0), (_wide + _slant, _wide), (-_wide - _slant, _wide)),
+    area("waste", (_wide, 0), (_wide + _slant, 0), (_wide + _slant, _wide)),
+    area("waste", (-_wide, 0), (-_wide - _slant, 0), (-_wide - _slant, _wide)),
+    line("face", (-_wide - _slant, _wide), (_wide + _slant, _wide)),
+    turn(mitre_gauge, (_wide, 0), (0, 1), (sind(mitre_gauge), cosd(mitre_gauge)), row=2, when=mitre_gauge > 0),
+    label("upper edge", (0, _wide), "above", when=_shown),
+    label("lower edge", (0, 0), "below", when=_shown),
+)
+_deep = 2 * _thick
+_over = _deep * tand(blade_tilt)
+setup.picture(
+    "The cut seen along the table: the blade leans away from the piece, which comes out longer on its upper face, the outside.",
+    box("table", -_wide, -_deep / 6, 2 * _wide + _over, _deep / 6),
+    area("end-grain", (-_wide, 0), (0, 0), (_over, _deep), (-_wide, _deep)),
+    area("waste", (0, 0), (_wide / 2 + _over, 0), (_wide / 2 + _over, _deep), (_over, _deep)),
+    area(
+        "blade",
+        (-_over / 6, -_deep / 6),
+        (_deep / 8 - _over / 6, -_deep / 6),
+        (_deep / 8 + _over * 3 / 2, _deep * 3 / 2),
+        (_over * 3 / 2, _deep * 3 / 2),
+    ),
+    line("face", (-_wide, _deep), (_over, _deep)),
+    line("centre", (0, 0), (0, _deep * 3 / 2), when=_shown),
+    turn(blade_tilt, (0, 0), (0, 1), (sind(blade_tilt), cosd(blade_tilt)), row=2, when=blade_tilt > 0),
+)
+
+setup.source(
+    "Geometry of planes: each joint lies in the upright plane that halves the corner; the gauge is its trace on the leaning face, "
+    "the tilt its angle from square to that face."
+)
+setup.source("The same relation is derived in Snyder and Gottesman, Compound-Angle Joinery; only its title and introduction were read.")
+setup.source("A tilt of 45\u00b0 at most, and gluing up halves of a ring of many sides: " + NO_SOURCE + ".")
+
+setup.onward("bevel", "The bevel for edges that stand flat", tilt=lean)
