@@ -44,6 +44,9 @@ CAUTIONS = {
     "on the roof": [
         "Ladder tied, sheet and board work never alone in wind. Structure, loads and fixings: local code and licensed practice.",
     ],
+    "open to the weather": [
+        "Flashing, slope at the wall, structure and fixings: local code and licensed practice.",
+    ],
     "bench": [
         "A number is checked on scrap before it is cut in the work.",
     ],

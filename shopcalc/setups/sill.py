@@ -1,0 +1,214 @@
+"""A sloped sill or drip cap: its faces, the bevel at its back, and the drip that lets the water go."""
+
+from typing import Any
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import Point, area, box, dimension, label, line, slant, turn
+from shopcalc.terms import atand, cosd, degrees, inches, number, sind, tand
+
+setup = Setup(
+    slug="sill",
+    title="Sill and drip cap",
+    stand="on the building",
+    job="A sill or cap that sheds water: how wide to rip it, the bevel that stands plumb at its back, and a drip that clears the wall.",
+    machines=("table saw", "non-through cut", "tilted blade", "open to the weather"),
+)
+
+# What is measured
+
+depth = setup.length("depth", "Depth, back to front", "5 1/2", "Level, from the plumb back to the upper front corner, overhang included.")
+overhang = setup.length("overhang", "Overhang", "1 1/4", "Along the underside, from the face of the wall or sash below to the front edge.")
+slope = setup.angle("slope", "Slope", "10", "Of the top, from level: degrees, or a slope such as 2 in 12.")
+thickness = setup.length("thickness", "Sill thickness", "1 1/2", "Calipers across the board, square to its face.")
+drip_kerf = setup.length("drip_kerf", "Drip width", "1/4", "The groove wanted under the overhang: one pass of a cutter, or two of a blade.")
+drip_setback = setup.length(
+    "drip_setback", "Drip behind the front edge", "1/2", "Along the underside, from the front edge to the near side of the drip."
+)
+
+# What to set, in the order it is set
+
+top_face = setup.size("top_face", "Top face", depth / cosd(slope))
+fall = setup.size("fall", "Fall, back to front", depth * tand(slope))
+bottom_face = setup.setting("bottom_face", "Bottom face: fence to blade at the table", depth / cosd(slope) - thickness * tand(slope))
+back_bevel = setup.setting("back_bevel", "Back bevel", slope, kind="angle")
+drip_depth = setup.setting("drip_depth", "Blade height for the drip, at most", thickness / 3, rounding="down")
+drip_clear = setup.size("drip_clear", "Drip clear of the wall", overhang - drip_setback - drip_kerf, rounding="down")
+
+# What can go wrong
+
+setup.stop(
+    "past_the_saw",
+    slope > degrees(45),
+    "A slope of {slope} is more than the 45\u00b0 a saw tilts, and more a roof than a sill.",
+    change=slope,
+)
+setup.stop(
+    "no_bottom",
+    bottom_face <= 0,
+    "A sill {depth} deep and {thickness} thick comes to an edge at this slope: nothing is left of its bottom face.",
+    change=depth,
+)
+setup.stop(
+    "no_bearing",
+    overhang >= bottom_face,
+    "An overhang of {overhang} is the whole of the underside: nothing of the sill lies on the wall.",
+    change=overhang,
+)
+setup.stop(
+    "drip_on_wall",
+    overhang <= drip_setback + drip_kerf,
+    "A drip {drip_kerf} wide and {drip_setback} behind the front edge has no room in an overhang of {overhang}: the water would land on the wall or the sash.",
+    change=drip_setback,
+    spoils=(drip_depth, drip_clear),
+)
+setup.caution(
+    "drip_close",
+    drip_clear < inches("1/4"),
+    "The drip is only {drip_clear} clear of the wall, less than 1/4 in: wind carries the drops back to it.",
+    change=overhang,
+)
+setup.caution("narrow_drip", drip_kerf < inches("1/8"), "A drip narrower than 1/8 in fills: a drop bridges it, and so does paint.", change=drip_kerf)
+setup.caution(
+    "weak_nose",
+    drip_setback < inches("3/8"),
+    "Only {drip_setback} of wood in front of the drip, less than 3/8 in: it breaks off.",
+    change=drip_setback,
+)
+setup.caution(
+    "thin_sill", thickness < inches("3/4"), "A sill thinner than 3/4 in cups, and the drip leaves little to hold its nose.", change=thickness
+)
+setup.caution(
+    "too_flat", slope < degrees(5), "A slope of less than 5\u00b0 holds water in every hollow of the grain; about 10\u00b0 is usual.", change=slope
+)
+setup.note(
+    "steep",
+    slope > degrees(20),
+    "Steeper than 20\u00b0, where about 10\u00b0 is usual: nothing set down on it stays.",
+    change=slope,
+    source=NO_SOURCE,
+)
+
+# The trial cut
+
+measured_offset = setup.reading(
+    "measured_offset",
+    "Faces differ by, as it measures",
+    "Both faces of the bevelled scrap by calipers, square to the edge: the wider less the narrower.",
+)
+measured_drip = setup.reading("measured_drip", "Drip depth as it measures", "Depth rod of the calipers in the trial drip, at its deepest place.")
+setup.correction(
+    "tilt_move",
+    "Tilt",
+    slope - atand(measured_offset / thickness),
+    more="Tilt the blade {size} more.",
+    less="Tilt the blade {size} less.",
+    kind="angle",
+)
+setup.correction(
+    "drip_move",
+    "Blade for the drip",
+    measured_drip - drip_depth,
+    more="Too deep: lower the blade {size}.",
+    less="Shallower than it may be: raise the blade {size}.",
+)
+setup.after("back_as_cut", "Back bevel as cut", atand(measured_offset / thickness), kind="angle")
+setup.after("bottom_as_cut", "Bottom face for the bevel as cut", top_face - measured_offset, when=measured_offset < top_face)
+setup.caution(
+    "reading_far_off",
+    abs(measured_offset - (top_face - bottom_face)) > inches("1/8"),
+    "The reading is more than 1/8 in from the difference wanted: measure again before the blade is tilted.",
+    change=measured_offset,
+    source="",
+)
+setup.caution(
+    "drip_far_off",
+    abs(measured_drip - drip_depth) > inches("1/8"),
+    "The drip read is more than 1/8 in from the depth wanted: measure again before the blade is moved.",
+    change=measured_drip,
+    source="",
+)
+setup.trial(
+    "On a scrap of the sill's own thickness cut the drip, then bevel the other edge. Measure how much the faces differ and how deep the drip is, "
+    "and write both below. Held with its bevel against something plumb, the scrap shows the slope."
+)
+
+# At the machine
+
+setup.step("Joint the front edge square to the faces. Leave the board wider than {top_face}. Mark the top face.")
+setup.step(
+    "Drip, blade square: raise it {drip_depth}, set the fence {drip_setback} from its near side. Top face up, front edge against the fence; "
+    "one pass, or more with the fence moved back, until the drip is {drip_kerf} wide."
+)
+setup.step("Guard and riving knife back on.", when=drip_depth > 0)
+setup.step("Tilt the blade {back_bevel}, away from the fence. Bevel the scrap, measure, correct.")
+setup.step(
+    "Set the fence {bottom_face} from the near side of the blade, at the table. Top face up, front edge against the fence: rip the back. "
+    "The top comes out {top_face} wide."
+)
+setup.step("Set the sill with its back plumb and check the fall: {fall} over the depth of {depth}.")
+setup.step("Pour a cup of water on it before it is fixed: it runs off at the front and drops from the front side of the drip.")
+
+# The pictures
+
+_down = (cosd(slope), -sind(slope))
+_under = (-sind(slope), -cosd(slope))
+
+
+def _on_sill(along: Any, under: Any = 0) -> Point:
+    """A point of the sill: so far down its top face from the back, so far under it."""
+    return (_down[0] * along + _under[0] * under, _down[1] * along + _under[1] * under)
+
+
+_wall = _on_sill(top_face - overhang, thickness)
+_back = _on_sill(top_face - bottom_face, thickness)
+_ground = _on_sill(top_face, thickness)[1] - thickness
+_drip = top_face - drip_setback - drip_kerf
+
+setup.picture(
+    "The sill seen from its end, the wall under it at the left: top and bottom slope alike, the back stands plumb, the front is square to the faces.",
+    area("block", _back, _wall, (_wall[0], _ground), (_back[0], _ground)),
+    area("end-grain", _on_sill(0), _on_sill(top_face), _on_sill(top_face, thickness), _back),
+    area(
+        "cut",
+        _on_sill(_drip, thickness),
+        _on_sill(_drip, thickness - drip_depth),
+        _on_sill(_drip + drip_kerf, thickness - drip_depth),
+        _on_sill(_drip + drip_kerf, thickness),
+    ),
+    line("face", _on_sill(0), _on_sill(top_face)),
+    dimension(depth, _on_sill(0), _on_sill(top_face), "above"),
+    dimension(fall, (depth, 0), (depth, -fall), "right"),
+    turn(slope, _on_sill(0), (1, 0), _down, row=3, when=top_face > 0),
+    slant(drip_clear, _on_sill(top_face - overhang, thickness), _on_sill(_drip, thickness), _under),
+    slant(overhang, _on_sill(top_face - overhang, thickness), _on_sill(top_face, thickness), _under, row=3),
+    label("wall", ((_back[0] + _wall[0]) / 2, _ground + thickness / 3)),
+)
+_tan = top_face - bottom_face  # how much the faces differ
+setup.picture(
+    "The back ripped, seen from the end: bottom face on the table, front edge against the fence, the blade tilted away from it.",
+    box("table", -thickness, -thickness / 6, top_face + 2 * thickness, thickness / 6),
+    box("fence", -thickness, 0, thickness, thickness * number("3/2"), when=bottom_face > 0),
+    area("end-grain", (0, 0), (bottom_face, 0), (top_face, thickness), (0, thickness)),
+    area("waste", (bottom_face, 0), (top_face + thickness / 3, 0), (top_face + thickness / 3, thickness), (top_face, thickness)),
+    box("cut", drip_setback, 0, drip_kerf, drip_depth),
+    area(
+        "blade",
+        (bottom_face - _tan / 6, -thickness / 6),
+        (bottom_face - _tan / 6 + thickness / 8, -thickness / 6),
+        (bottom_face + _tan * number("7/6") + thickness / 8, thickness * number("7/6")),
+        (bottom_face + _tan * number("7/6"), thickness * number("7/6")),
+    ),
+    line("face", (0, thickness), (top_face, thickness)),
+    dimension(top_face, (0, thickness), (top_face, thickness), "above", row=2),
+    dimension(bottom_face, (0, 0), (bottom_face, 0), "below"),
+    dimension(drip_setback, (0, 0), (drip_setback, 0), "below", row=2, when=drip_depth > 0),
+    dimension(drip_depth, (0, 0), (0, drip_depth), "left"),
+    turn(back_bevel, (bottom_face, 0), (0, 1), (sind(slope), cosd(slope))),
+    label("fence", (-thickness / 2, thickness), when=bottom_face > 0),
+)
+
+setup.source("Geometry: a slab cut plumb at the back and square at the front; its faces differ by thickness \u00d7 tan(slope).")
+setup.source("A slope of about 10\u00b0, a drip of a third of the thickness at most, 1/4 in clear of the wall: " + NO_SOURCE + ".")
+
+setup.onward("bevel", "Its back as a bevelled rip", thickness=thickness, tilt=slope)
+setup.onward("angle", "This slope in other words", angle=slope)
