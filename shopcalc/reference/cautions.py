@@ -38,6 +38,10 @@ CAUTIONS = {
         "With the blade tilted toward the fence an offcut can wedge: put the fence on the other side, or the tilt away from it.",
         "Turn the blade by hand through the throat plate once after every change of tilt.",
     ],
+    "edge of a door": [
+        "Door on edge in a stand or clamped, so that neither it nor you can tip. Glass in a door: as local code says.",
+        "Mind hinges, nails and old screws: take them out before a blade or an iron meets that edge.",
+    ],
     "small pieces": [
         "Nothing shorter than the distance from your hand to the blade: cut small parts from a long piece.",
     ],
