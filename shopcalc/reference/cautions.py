@@ -38,6 +38,12 @@ CAUTIONS = {
         "With the blade tilted toward the fence an offcut can wedge: put the fence on the other side, or the tilt away from it.",
         "Turn the blade by hand through the throat plate once after every change of tilt.",
     ],
+    "router with guide bushing": [
+        "Unplug before the bit or the bushing is touched. Collet tight, the bushing seated and round about the bit.",
+        "Clamp template and work together; both hands on the router, its base flat on the template.",
+        "Feed against the turn of the bit, and let the bit stop before it is lifted out of the template.",
+        "Eye and ear protection. Nothing loose near the bit.",
+    ],
     "edge of a door": [
         "Door on edge in a stand or clamped, so that neither it nor you can tip. Glass in a door: as local code says.",
         "Mind hinges, nails and old screws: take them out before a blade or an iron meets that edge.",

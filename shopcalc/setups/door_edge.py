@@ -233,3 +233,5 @@ setup.source(
 setup.source(
     "Gaps: scant 1/16 in (Griffith, Carpentry) to 3/32 in (ICS, Building Trades Pocketbook). 1/32 in as the least clearance: " + NO_SOURCE + "."
 )
+
+setup.onward("hinge-mortise", "The mortises of its hinges", gap=gap_hinge)

@@ -1,0 +1,132 @@
+"""The hinge mortise's card: what it gives, what it warns of, which way it corrects, and what it says to do."""
+
+import pytest
+
+from ..published.asking import ask, results_of
+
+MOVING = {"cut_in": "moving part"}
+FIXED = {"cut_in": "fixed part"}
+
+# a check, entries for which it holds, and entries on the edge for which it does not
+CHECKS = [
+    ("bit_in_collar", {"collar": "1/2"}, {"collar": "0.501"}),
+    ("bit_too_wide", {"hinge_length": "0.499"}, {"hinge_length": "1/2"}),
+    ("bit_over_edge", {"leaf_width": "0.499"}, {"leaf_width": "1/2"}),
+    ("thin_bushing", {"collar": "0.624"}, {"collar": "5/8"}),
+    ("deep_pass", {"bit": "0.249", **MOVING}, {"bit": "1/4", **MOVING}),
+    ("tight_gap", {"gap": "0.031"}, {"gap": "1/32"}),
+    ("sunk_moving", {"gap": "0.124", **MOVING}, {"gap": "1/8", **MOVING}),
+    ("sunk_fixed", {"gap": "0.124", **FIXED}, {"gap": "1/8", **FIXED}),
+    ("shimmed", {"gap": "0.219"}, {"gap": "7/32"}),
+    ("on_the_surface", {"gap": "7/32"}, {"gap": "0.219"}),
+    ("gap_far_off", {"measured_gap": "0.219"}, {"measured_gap": "7/32"}),
+    ("length_far_off", {"measured_length": "3.126"}, {"measured_length": "3 1/8"}),
+]
+TEMPLATE = {"template_offset", "template_length", "template_width"}
+
+
+def raised(**entries):
+    """Name the checks that hold."""
+    return {check["name"] for check in ask("hinge-mortise", **entries)["checks"]}
+
+
+def corrections(**entries):
+    """Give the corrections in words."""
+    return ask("hinge-mortise", **entries)["trial"]["corrections"]
+
+
+def test_the_first_card_raises_nothing():
+    """The sizes it opens with are a sensible joint."""
+    assert raised() == set()
+
+
+def test_the_first_card_gives_every_setting():
+    """Depths, template and corner of the hinge it opens with."""
+    values = results_of("hinge-mortise")
+
+    assert [values[name] for name in ("depth_moving", "depth_fixed", "rout_moving", "rout_fixed")] == [1 / 16] * 4
+    assert [values[name] for name in ("template_offset", "template_length", "template_width", "corner_radius")] == [1 / 8, 3.25, 1.25, 1 / 4]
+    assert not {"shim_moving", "shim_fixed"} & set(values)
+
+
+@pytest.mark.parametrize(("check", "holds", "edge"), CHECKS)
+def test_a_check_holds_up_to_its_edge(check, holds, edge):
+    """A check holds just past its edge and not on it."""
+    assert check in raised(**holds)
+    assert check not in raised(**edge)
+
+
+@pytest.mark.parametrize(("entries", "gone"), [({"collar": "1/2"}, TEMPLATE), ({"hinge_length": "1/4"}, TEMPLATE | {"corner_radius"})])
+def test_a_stop_takes_away_just_what_cannot_be(entries, gone):
+    """No template is given for a bit that does not fit, and the depths stay."""
+    found = set(results_of("hinge-mortise", **entries))
+
+    assert not gone & found
+    assert {"depth_moving", "depth_fixed"} <= found
+
+
+@pytest.mark.parametrize(("cut_in", "moving", "fixed"), [("both", 1 / 16, 1 / 16), ("moving part", 1 / 8, 0), ("fixed part", 0, 1 / 8)])
+def test_the_depth_goes_where_the_hinge_is_let_in(cut_in, moving, fixed):
+    """Half each, or all of it in the one part."""
+    values = results_of("hinge-mortise", cut_in=cut_in)
+
+    assert (values["depth_moving"], values["depth_fixed"]) == (moving, fixed)
+    assert ("rout_moving" in values, "rout_fixed" in values) == (moving > 0, fixed > 0)
+
+
+@pytest.mark.parametrize(("cut_in", "moving", "fixed"), [("both", 1 / 64, 1 / 64), ("moving part", 1 / 32, None), ("fixed part", None, 1 / 32)])
+def test_a_depth_below_nothing_is_a_shim(cut_in, moving, fixed):
+    """The signed depth stays in the data, and the card names the shim."""
+    values = results_of("hinge-mortise", cut_in=cut_in, gap="1/4")
+
+    assert (values.get("shim_moving"), values.get("shim_fixed")) == (moving, fixed)
+    assert (values["depth_moving"], values["depth_fixed"]) == (-(moving or 0), -(fixed or 0))
+    assert not {"rout_moving", "rout_fixed"} & set(values)
+
+
+@pytest.mark.parametrize(
+    ("entries", "words"),
+    [
+        ({"measured_gap": "1/8"}, "Gap too wide: seat each leaf that is let in 0.016 in (1/64) deeper."),
+        ({"measured_gap": "1/16"}, "Gap too narrow: seat each leaf that is let in 0.016 in (1/64) less deep."),
+        ({"measured_gap": "1/8", **MOVING}, "Gap too wide: seat each leaf that is let in 0.031 in (1/32) deeper."),
+        ({"measured_length": "3 1/64"}, "Mortise too long: make the template opening 0.016 in (1/64) shorter."),
+        ({"measured_length": "2 63/64"}, "Mortise too short: make the template opening 0.016 in (1/64) longer."),
+        ({"measured_gap": "3/32"}, "It is right: leave the setting where it is."),
+    ],
+)
+def test_the_trial_says_how_far_and_which_way(entries, words):
+    """Half of an error in the gap goes on each of two mortises, all of it on one."""
+    assert corrections(**entries) == [words]
+
+
+def test_a_reading_goes_on_to_the_next_trial():
+    """Depth and template for the next scrap appear with the readings, and not before."""
+    values = results_of("hinge-mortise", measured_gap="1/8", measured_length="3 1/32")
+
+    assert values["depth_again"] == 1 / 16 + 1 / 64
+    assert values["template_again"] == 3.25 - 1 / 32
+    assert not {"depth_again", "template_again"} & set(results_of("hinge-mortise"))
+
+
+def test_a_correction_deeper_than_the_mortise_gives_no_next_depth():
+    """A gap far too narrow would need a shim, and no depth is made up for it."""
+    assert "depth_again" not in results_of("hinge-mortise", gap="0.2", measured_gap="0.1")
+
+
+@pytest.mark.parametrize(
+    ("entries", "said", "unsaid"),
+    [
+        ({}, ["Set the depth stop 1/16 in below it", "3 1/4 in long and 1 1/4 in deep", "a radius of 1/4 in"], ["shim of"]),
+        (MOVING, ["Set the depth stop 1/8 in"], ["Fixed part"]),
+        (FIXED, ["set the depth stop 1/8 in"], ["Moving part"]),
+        ({"gap": "9/32"}, ["shim of 1/32 in"], ["Rout a scrap", "template", "chisel"]),
+        ({"gap": "7/32"}, ["look at the gap: 7/32 in"], ["shim of", "Rout a scrap"]),
+    ],
+)
+def test_the_steps_are_those_of_the_work_chosen(entries, said, unsaid):
+    """Only the parts that are cut have a step, each with its number; a shim has one where nothing is cut."""
+    steps = " ".join(ask("hinge-mortise", **entries)["steps"])
+
+    assert [words for words in said if words not in steps] == []
+    assert [words for words in unsaid if words in steps] == []
