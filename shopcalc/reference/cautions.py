@@ -44,6 +44,12 @@ CAUTIONS = {
         "Feed against the turn of the bit, and let the bit stop before it is lifted out of the template.",
         "Eye and ear protection. Nothing loose near the bit.",
     ],
+    "saw in the hand": [
+        "Work clamped or across two horses so that the offcut falls free and never closes on the blade.",
+        "Guard free to swing shut; blade only just deeper than the wood, and still before it is laid down.",
+        "A notch is finished with a handsaw: a round blade run past its corner weakens the piece.",
+        "Eye and ear protection. Nothing loose near the blade.",
+    ],
     "edge of a door": [
         "Door on edge in a stand or clamped, so that neither it nor you can tip. Glass in a door: as local code says.",
         "Mind hinges, nails and old screws: take them out before a blade or an iron meets that edge.",
