@@ -120,6 +120,7 @@ def _product_or_function(node: sympy.Basic, values: list[Any]) -> Any:
     wanted = "arc" if type(node) in TURNING and not inverse else ""
     if type(node) not in WHOLE and type(node) not in TURNING:
         raise UnitsError(f"{node} is no term of a formula")
-    if not given.check(made.Quantity(1, wanted).dimensionality):
+    # zero goes with anything here too: the sine of no turn at all
+    if node.args[0] != 0 and not given.check(made.Quantity(1, wanted).dimensionality):
         raise UnitsError(f"{node}: {type(node).__name__} takes {'an angle' if wanted else 'a plain number'}, not {_named(given)}")
     return made.Quantity(Fraction(1), "arc" if inverse else "")

@@ -6,6 +6,7 @@ import pytest
 from flask.testing import FlaskClient
 
 from shopcalc.catalogue import setups
+from shopcalc.render import escape
 
 
 @pytest.mark.parametrize(
@@ -29,7 +30,7 @@ def test_addresses(address: str, status: int, kind: str, client: FlaskClient) ->
 @pytest.mark.parametrize("slug", setups())
 def test_every_card_is_served(slug: str, client: FlaskClient) -> None:
     """Every setup has its page, with its title."""
-    assert f"<h1>{setups()[slug].title}</h1>" in client.get(f"/{slug}").text
+    assert f"<h1>{escape(setups()[slug].title)}</h1>" in client.get(f"/{slug}").text
 
 
 def test_a_card_as_json(client: FlaskClient) -> None:

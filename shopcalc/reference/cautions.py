@@ -48,7 +48,7 @@ CAUTIONS = {
         "Work clamped or across two horses so that the offcut falls free and never closes on the blade.",
         "Guard free to swing shut; blade only just deeper than the wood, and still before it is laid down.",
         "A notch is finished with a handsaw: a round blade run past its corner weakens the piece.",
-        "Eye and ear protection. Nothing loose near the blade.",
+        "Eye and ear protection for the saw in the hand too; its cord behind you.",
     ],
     "edge of a door": [
         "Door on edge in a stand or clamped, so that neither it nor you can tip. Glass in a door: as local code says.",

@@ -32,7 +32,7 @@ def test_the_list_is_by_where_one_stands() -> None:
     stands = exact.answer("/", {})["view"]["stands"]
 
     assert sorted(exact.world()["setups"]) == sorted(each["slug"] for stand in stands for each in stand["setups"])
-    assert ["at the saw", "on the building", "at the desk"] == [stand["stand"] for stand in stands]
+    assert ["at the saw", "at the bench", "on the building", "at the desk"] == [stand["stand"] for stand in stands]
 
 
 def test_a_wrong_entry_answers_422_with_its_reason() -> None:
