@@ -179,25 +179,25 @@ class Setup:
 
     # What can go wrong.
 
-    def stop(self, name: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] | None = None, source: str = "") -> None:
+    def stop(self, name: str, relation: Any, text: str, change: Any = None, spoils: Sequence[Any] | None = None, source: str = "") -> None:
         """Impossible: the results it `spoils` (all of them, unless named) and what follows from them are not shown."""
         self._check(name, "stop", relation, text, change, spoils, source)
 
-    def caution(self, name: str, relation: Any, text: str, change: Any, source: str = NO_SOURCE) -> None:
+    def caution(self, name: str, relation: Any, text: str, change: Any = None, source: str = NO_SOURCE) -> None:
         """Possible but weak or unsafe."""
         self._check(name, "caution", relation, text, change, (), source)
 
-    def note(self, name: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] = (), source: str = "") -> None:
+    def note(self, name: str, relation: Any, text: str, change: Any = None, spoils: Sequence[Any] = (), source: str = "") -> None:
         """Worth knowing."""
         self._check(name, "note", relation, text, change, spoils, source)
 
     def _check(self, name: str, level: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] | None, source: str) -> None:
         self._claim(name)
         self._formula(name, relation, "truth")
-        if change.name not in self.inputs:
+        if change is not None and change.name not in self.inputs:
             self._refuse(f"{name} tells the reader to change {change.name!r}, which is no input")
         spoiled = None if spoils is None else tuple(each.name for each in spoils)
-        self.checks[name] = Check(name, level, sympy.sympify(relation), text, change.name, spoiled, source)
+        self.checks[name] = Check(name, level, sympy.sympify(relation), text, "" if change is None else change.name, spoiled, source)
         self.program.append(("check", name))
 
     # How it is done.

@@ -89,6 +89,16 @@ function noAnswer() {
   for (const id of ['answer', 'sheet']) document.getElementById(id)?.replaceChildren();
 }
 
+// When bare numbers change their unit, those that stand in the form keep theirs: 1 3/8 becomes 1 3/8 in.
+function keepMeaning(now) {
+  const before = now === 'mm' ? 'in' : 'mm';
+  for (const entry of document.querySelectorAll('#inputs [data-length]')) {
+    const text = entry.value.trim();
+    if (/^[\d\s.\/\u2044\u00bc-\u00be\u2150-\u215e-]+$/.test(text)) entry.value = `${text} ${before}`;
+    else if (text && !/[a-z"'\u2032\u2033\u2018-\u201d]/i.test(text)) entry.value = `(${text}) ${before}`;
+  }
+}
+
 function markWrong() {
   for (const note of document.querySelectorAll('#inputs .note')) {
     const entry = document.getElementById(note.id.replace('note-', 'in-'));
@@ -129,7 +139,10 @@ document.addEventListener('htmx:beforeSwap', beforeSwap);
 document.addEventListener('htmx:afterRequest', afterRequest);
 document.addEventListener('htmx:sendError', noAnswer);
 document.addEventListener('htmx:timeout', noAnswer);
-document.addEventListener('input', () => { keys += 1; });
+document.addEventListener('input', event => {
+  keys += 1;
+  if (event.target.id === 'shop-units') keepMeaning(event.target.value);
+}, true);
 document.addEventListener('htmx:beforeRequest', event => {
   if (event.detail.elt.id === 'sheet') askedAt.set(event.detail.xhr, keys);
 });

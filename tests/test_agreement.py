@@ -109,13 +109,13 @@ def test_no_result_goes_missing_without_a_word(slug: str) -> None:
 
 @pytest.mark.parametrize("slug", setups())
 def test_the_sweep_reaches_every_check(slug: str) -> None:
-    """Among the generated entries each check of the setup holds at least once, and at least half of them can be worked out."""
+    """Among the generated entries each check of the setup holds at least once, and at least a third of them can be worked out."""
     about = exact.world()["setups"][slug]["about"]
     answers = [exact.answer(path + ".json", query) for path, query, _ in asked(slug)]
     worked = [answer["data"] for answer in answers if answer["status"] == 200]
 
     assert set(about["checks"]) == {check["name"] for data in worked for check in data["checks"]}
-    assert len(worked) > COUNT / 2
+    assert len(worked) > COUNT / 3
 
 
 AWKWARD = {

@@ -8,7 +8,7 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
 from shopcalc.portable.form import input_fields
-from shopcalc.portable.links import shop_query
+from shopcalc.portable.links import with_shop
 from shopcalc.portable.sentences import fill_known
 from shopcalc.portable.snap import nearest_of
 from shopcalc.portable.work import read_shop, shop_faults
@@ -30,8 +30,8 @@ def respond(world, path, query, part):
     if name.endswith("/"):
         name = name[0 : len(name) - 1]  # a static host serves a card as a folder
     if name == "" or name == "index.html":
-        return {"status": 200, "template": "list", "view": list_view(world)}
-    if name.endswith(".json") and name[0 : len(name) - 5] in world["setups"]:
+        return {"status": 200, "template": "list", "view": list_view(world, read_shop(query))}
+    if name.endswith(".json"):
         return respond_data(world, name[0 : len(name) - 5], query)
     if name in world["setups"]:
         return respond_card(world, name, query, part)
@@ -40,19 +40,20 @@ def respond(world, path, query, part):
 
 def page_view(title, job, world):
     """What every page carries."""
-    return {"title": title, "description": job, "version": world["version"], "has_card": False}
+    return {"title": title, "description": job, "version": world["version"], "has_card": False, "home": "/", "renewed": False}
 
 
-def list_view(world):
+def list_view(world, shop):
     """The list of setups, by where one stands."""
     view = page_view("shopcalc", "Machine settings for joinery, in the fraction on your tape. Works with no signal.", world)
+    view["home"] = with_shop("/", shop)
     view["stands"] = []
     for stand in world["stands"]:
         rows = []
         for slug in world["setups"]:
             about = world["setups"][slug]["about"]
             if about["stand"] == stand:
-                rows.append({"slug": slug, "title": about["title"], "job": about["job"]})
+                rows.append({"address": with_shop("/" + slug, shop), "slug": slug, "title": about["title"], "job": about["job"]})
         if len(rows) > 0:
             view["stands"].append({"stand": stand, "setups": rows})
     return view
@@ -75,8 +76,8 @@ def respond_card(world, slug, query, part):
     view["has_readings"] = len(view["readings"]) > 0
     view["tapes"] = [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES]
     view["metric"] = shop["metric"]
-    usual = shop_query(shop)
-    view["starting"] = "/" + slug if len(usual) == 0 else "/" + slug + "?" + "&".join(usual)
+    view["starting"] = with_shop("/" + slug, shop)
+    view["home"] = with_shop("/", shop)
     view["shop"] = "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches")
     view["renewed"] = part == "sheet"
     view["opening"] = part == "opening"
@@ -98,6 +99,8 @@ def unknown_names(about, query):
 
 def respond_data(world, slug, query):
     """The same answer as data. A name the setup does not have is an error here: a slip in a script must not pass."""
+    if slug not in world["setups"]:
+        return {"status": 404, "data": {"errors": {"setup": "There is no card called " + slug + "."}}}
     about = world["setups"][slug]["about"]
     worked = read_and_set(world, slug, query, read_shop(query))
     errors = worked["entries"]["errors"]

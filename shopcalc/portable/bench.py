@@ -47,6 +47,14 @@ def set_bench(world, slug, entries, shop):
     return bench
 
 
+def is_stopped(bench):
+    """Whether a stop has taken every result away: then there is nothing to do, and nothing to draw."""
+    about = bench["about"]
+    stops = [name for name in bench["raised"] if about["checks"][name]["level"] == "stop"]
+    left = [name for name in about["results"] if name in bench["known"]]
+    return len(stops) > 0 and len(left) == 0
+
+
 def write_known(bench, name, kind, division, rounding):
     """Write one value, and remember what kind it is."""
     shop = bench["shop"]

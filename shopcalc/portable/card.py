@@ -1,6 +1,6 @@
 """Decides everything a card says, as strings, truths and lists that the templates only put in their places."""
 
-from shopcalc.portable.bench import FINEST, division_of, included_bench
+from shopcalc.portable.bench import FINEST, division_of, included_bench, is_stopped
 from shopcalc.portable.form import change_label
 from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.pictures import draw_picture
@@ -92,6 +92,7 @@ def own_checks(bench):
                         "has_source": len(check["source"]) > 0,
                         "change": check["change"],
                         "change_label": change_label(bench["about"], check["change"]),
+                        "has_change": len(check["change"]) > 0,
                     }
                 )
     return shown
@@ -101,6 +102,8 @@ def shown_steps(bench):
     """The steps that apply, with the numbers in them."""
     numbers = bench["world"]["numbers"]
     steps = []
+    if is_stopped(bench):
+        return steps
     for step in bench["about"]["steps"]:
         if all_in(step["needs"], bench["known"]):
             if len(step["when"]) == 0 or numbers["attempt"](bench["formulas"][step["when"]], bench["known"], numbers) is True:
@@ -227,7 +230,7 @@ def show_sheet(bench):
     """The rest of the card: drawings, steps, trial, sizes, working, cautions and sources."""
     about = bench["about"]
     drawn = []
-    for page, picture in enumerate(about["pictures"]):
+    for page, picture in enumerate([] if is_stopped(bench) else about["pictures"]):
         for one in draw_picture(picture, bench, page):
             drawn.append(one)
     sizes = shown_results(bench, "size")
@@ -242,11 +245,12 @@ def show_sheet(bench):
         "title": about["title"],
         "settings": settings,
         "has_settings": len(settings) > 0,
+        "heading": "Read it off" if about["stand"] == "at the desk" else "Set the machine",
         "pictures": drawn,
         "steps": steps,
         "has_steps": len(steps) > 0,
         "trial": fill_known(about["trial"], bench),
-        "has_trial": len(about["trial"]) > 0,
+        "has_trial": len(about["trial"]) > 0 and not is_stopped(bench),
         "corrections": corrections,
         "awaits_reading": len(about["trial"]) > 0 and len(corrections) == 0,
         "after": after,

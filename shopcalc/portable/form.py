@@ -19,6 +19,7 @@ def input_fields(about, entries, shop, world):
                 "help": declared["help"],
                 "text": entries["texts"][name],
                 "is_choice": len(options) > 0,
+                "is_length": declared["kind"] == "length",
                 "options": options,
                 "is_reading": declared["reading"],
                 "wrong": len(error) > 0,

@@ -30,6 +30,12 @@ def shop_query(shop):
     return parts
 
 
+def with_shop(address, shop):
+    """An address that keeps the shop as it is set."""
+    parts = shop_query(shop)
+    return address if len(parts) == 0 else address + "?" + "&".join(parts)
+
+
 def encoded(text):
     """`text` for the query of an address (RFC 3986), as UTF-8; entries that were read hold no surrogates."""
     out = ""

@@ -9,10 +9,11 @@ Arithmetic on bare numbers stays bare until the end, or until it meets a number 
 `numbers` is the platform's arithmetic, `units` the length units as `{"mm": [5, 127], ...}` in inches.
 """
 
-from shopcalc.portable.snap import above, same
+from shopcalc.portable.snap import above, larger, same, size_of
 from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, peek_after, refusal
 from shopcalc.portable.turning import atand
 
+FINEST_SHARE = 1000000  # a difference below this share of what it is taken from is refused
 LARGEST_NUMBER = 100000  # of anything on the way to an answer; doubles stay good far below a tick
 LONGEST_LENGTH = 1200  # inches: 100 ft
 
@@ -277,10 +278,20 @@ def add(state, left, right, sign):
         right = as_length(state, right)
     if sign["kind"] == "+":
         return limited(state, left["x"] + right["x"], left["sort"])
-    out = left["x"] - right["x"]
+    out = difference(state, left["x"], right["x"], sign)
     if above(0, out) and not state["below_zero"]:
         fail(state, sign["at"], "That subtraction goes below zero.")
     return limited(state, out, left["sort"])
+
+
+def difference(state, left, right, sign):
+    """Left - right. What is left of two nearly equal numbers is mostly a double's noise, and is not worked on with."""
+    out = left - right
+    if same(left, right):
+        return state["numbers"]["ratio"](0, 1)
+    if size_of(out) * FINEST_SHARE < larger(size_of(left), size_of(right)):
+        fail(state, sign["at"], "That difference is too small for any tape.")
+    return out
 
 
 def multiply(state, left, right):

@@ -186,6 +186,9 @@ def token_word(state, chars, at, spaced):
         word = word + chars[at]
         at += 1
     plain = word.lower()
+    if plain == "x":
+        add_token(state, "*", "*", start, spaced)
+        return at
     if plain not in UNIT_WORDS:
         fail(state, start, "I do not know \u201c" + word + "\u201d: use in, ft, mm, cm or m.")
         return at

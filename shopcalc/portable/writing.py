@@ -100,6 +100,11 @@ def write_length(x, division, direction, metric, units):
     bare = sign + fraction_text(ticks, division)
     mm = decimal_text(millimetres(x, units), 1, False)
     tenths = round_to(millimetres(size, units), 10, direction)
+    if ticks == 0 and len(lean["word"]) > 0 and not metric:
+        # less than half a tick is no mark of this tape: it is said in thousandths
+        lean = {"word": "", "amount": ""}
+        bare = sign + decimal_text(size, 3, False)
+        parts = {"whole": decimal_text(size, 3, False), "top": 0, "under": division}
     if metric:
         lean = {"word": "", "amount": ""}
         bare = sign + digits_text(tenths, 1, False) + " mm"
@@ -107,7 +112,7 @@ def write_length(x, division, direction, metric, units):
         "text": bare if len(lean["word"]) == 0 else bare + " " + lean["word"],
         "bare": bare,
         "sign": sign,
-        "whole": str(parts["whole"]) if parts["whole"] > 0 or parts["top"] == 0 else "",
+        "whole": str(parts["whole"]) if parts["top"] == 0 or parts["whole"] > 0 else "",
         "top": str(parts["top"]) if parts["top"] > 0 else "",
         "under": str(parts["under"]),
         "lean": lean["word"],

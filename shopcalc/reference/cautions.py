@@ -6,7 +6,7 @@ named in a comment; none of it replaces the manual of the machine at hand or the
 
 CAUTIONS = {
     "table saw": [
-        "Guard and riving knife on; back on again after any cut that needs them off.",  # 29 CFR 1910.213(c)(1), (c)(2)
+        "Guard and riving knife on for every cut that goes through.",  # 29 CFR 1910.213(c)(1), (c)(2)
         "Fence locked and parallel to the blade before the motor starts.",  # 29 CFR 1910.213(a)(6)
         "Unplug or switch off at the wall before hands go near the blade.",
         "Eye and ear protection. Nothing loose near the blade.",
@@ -14,7 +14,8 @@ CAUTIONS = {
     ],
     "non-through cut": [
         # Cal. Code Regs. Title 8 section 4296(a) asks for feather boards or jigs where the guard cannot be used
-        "A cut that does not go through needs the guard off: hold the work down and in with feather boards.",
+        "A cut that does not go through needs the guard off, and the riving knife no higher than the blade or off.",
+        "With the guard off feather boards hold the work down and in; guard and knife go back on before the next cut that goes through.",
     ],
     "dado head": [
         "A dado head beside the fence wants a sacrificial fence, so that the cutter never meets the metal one.",

@@ -28,7 +28,7 @@ length = setup.setting("length", "On the tape", entry, division="nearest")
 below = setup.size("below", "The mark below", whole_below(entry / inches(1) * nearest) / nearest * inches(1), rounding="down", division="nearest")
 above = setup.size("above", "The mark above", whole_above(entry / inches(1) * nearest) / nearest * inches(1), rounding="up", division="nearest")
 
-setup.note("on_the_mark", above <= below, "It falls on a mark of this tape: nothing is rounded.", change=entry)
+setup.note("on_the_mark", above <= below, "It falls on a mark of this tape: nothing is rounded.")
 
 setup.step("Hook the tape, find {below} and {above}; the true place is between them.", when=above > below)
 setup.step("Hook the tape and mark {length}.", when=above <= below)

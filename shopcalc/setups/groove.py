@@ -86,9 +86,9 @@ fence_move = setup.correction(
     (measured_groove - groove_width) / 2,
     more="Too wide: move the fence {size} away from the cutter.",
     less="Too narrow: move the fence {size} toward the cutter.",
-    when=groove_width > cutter,
+    when=And(groove_width > cutter, abs(measured_groove - groove_width) <= inches("1/8")),
 )
-cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=groove_width > cutter)
+cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=And(groove_width > cutter, measured_groove < stock))
 setup.caution(
     "reading_far_off",
     abs(measured_groove - groove_width) > inches("1/8"),
@@ -105,7 +105,7 @@ setup.caution(
     source="",
 )
 setup.trial(
-    "Plane a scrap together with the stock. Cut it with one face against the fence, turn it end for end, and cut again. Measure the width of the groove and write it below: "
+    "Plane a scrap together with the stock. Cut it with one face against the fence, turn it end for end, and cut again. Measure the width of the groove and type it in as the reading: "
     "half of what it is off goes on the fence, because both sides move."
 )
 

@@ -50,9 +50,7 @@ setup.stop("no_tenon", fit >= groove_width, "A play of {fit} leaves no tenon in 
 setup.stop(
     "no_length", end_play >= groove_depth, "Stopping {end_play} short of the bottom leaves no tenon in a groove {groove_depth} deep.", change=end_play
 )
-setup.stop(
-    "no_shoulder", groove_width - fit >= stock, "The tenon is as thick as the rail, {stock}: there is no shoulder to cut.", change=groove_width
-)
+setup.stop("no_shoulder", groove_width >= stock, "A groove of {groove_width} leaves a rail {stock} thick no shoulder.", change=groove_width)
 setup.stop(
     "fence_in_blade",
     gauge_block + groove_depth - end_play <= kerf,
@@ -90,6 +88,7 @@ blade_move = setup.correction(
     (measured_tenon - tenon_thickness) / 2,
     more="Too thick: raise the blade {size}.",
     less="Too thin: lower the blade {size}.",
+    when=abs(measured_tenon - tenon_thickness) <= inches("1/8"),
 )
 measured_cheeks = setup.reading(
     "measured_cheeks", "Trial tenon at the cheeks", "Outside jaws of the calipers across the finished cheeks, when both are cut in the jig."
@@ -100,16 +99,11 @@ jig_move = setup.correction(
     (measured_cheeks - tenon_thickness) / 2,
     more="Cheeks too thick: move the jig {size} toward the blade.",
     less="Cheeks too thin: move the jig {size} away from the blade.",
+    when=abs(measured_cheeks - tenon_thickness) <= inches("1/8"),
 )
 play_as_cut = setup.after("play_as_cut", "Play as cut", groove_width - measured_tenon, when=measured_tenon <= groove_width)
 shoulder_as_cut = setup.after("shoulder_as_cut", "Shoulder as cut", (stock - measured_tenon) / 2, when=measured_tenon < stock)
-setup.caution(
-    "will_not_enter",
-    measured_tenon > groove_width,
-    "At {measured_tenon} the trial tenon will not enter a groove of {groove_width}.",
-    change=measured_tenon,
-    source="",
-)
+setup.note("will_not_enter", measured_tenon > groove_width, "At {measured_tenon} the trial tenon does not enter a groove of {groove_width} yet.")
 setup.caution(
     "reading_far_off",
     abs(measured_tenon - tenon_thickness) > inches("1/8"),
@@ -119,7 +113,7 @@ setup.caution(
 )
 setup.trial(
     "Take a scrap of the rail stock, milled with it. Cut one shoulder, turn it over, cut the other at the same height, and break or saw the waste away. "
-    "Measure what is left between the two shoulder cuts and write it below: half of what it is off goes on the blade, because both faces are cut. "
+    "Measure what is left between the two shoulder cuts and type it in as the reading: half of what it is off goes on the blade, because both faces are cut. "
     "Then cut both cheeks of the scrap in the jig and measure the finished tenon: half of what that is off goes on the jig."
 )
 

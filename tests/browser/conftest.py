@@ -9,7 +9,7 @@ import pytest
 
 from shopcalc.web import create_app
 
-from .phone import SCREEN, Phone
+from .phone import SCREEN, Phone, borrowed
 from .serving import App, Serving
 
 BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
@@ -69,31 +69,32 @@ def serving(app: App) -> Iterator[Serving]:
 
 
 @pytest.fixture
-def phone_with(chromium: Any, serving: Serving) -> Iterator[Callable[..., Phone]]:
-    """Makes a phone that has never seen the app, with settings of its own. Whatever its console complains of fails the test."""
-    made: list[Phone] = []
-
-    def make(**settings: Any) -> Phone:
-        made.append(Phone(chromium.new_context(base_url=serving.address, **{**SCREEN, **settings}), serving))
-        return made[-1]
-
-    yield make
-    complaints = [each for phone in made for each in phone.complaints]
-    for phone in made:
-        phone.close()
-    assert complaints == []
-
-
-@pytest.fixture
-def phone(phone_with: Callable[..., Phone]) -> Phone:
+def phone(chromium: Any, serving: Serving) -> Iterator[Phone]:
     """A phone that has never seen the app."""
-    return phone_with()
+    held = Phone(chromium.new_context(base_url=serving.address, **SCREEN), serving)
+    with borrowed(held):
+        yield held
+    held.close()
 
 
 @pytest.fixture
 def installed(phone: Phone) -> Phone:
-    """A phone that has visited the app once, holds its own copy."""
-    page = phone.visit("/")
-    phone.wait_for_copy(page)
-    page.close()
+    """A phone that has visited the app once and holds its own copy."""
+    phone.install()
     return phone
+
+
+@pytest.fixture(scope="module")
+def lasting(chromium: Any, app: App) -> Iterator[Callable[..., Phone]]:
+    """Makes a phone that the tests of one chapter share, each with pages of its own; `settings` are those of a browser context."""
+    made: list[Phone] = []
+
+    def make(**settings: Any) -> Phone:
+        served = Serving(app)
+        made.append(Phone(chromium.new_context(base_url=served.address, **{**SCREEN, **settings}), served))
+        return made[-1]
+
+    yield make
+    for phone in made:
+        phone.close()
+        phone.serving.stop()

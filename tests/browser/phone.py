@@ -1,5 +1,7 @@
 """A phone in the hand of a woodworker: a Chromium of 390 by 844 with a touch screen."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
 from .serving import Serving
@@ -12,6 +14,9 @@ SCREEN = {"viewport": {"width": 390, "height": 844}, "has_touch": True, "is_mobi
 # What Chromium itself says when it asks for a newer worker and there is no signal; the page goes on with the one it has.
 NO_SIGNAL = ("An unknown error occurred when fetching the script.", "net::ERR_INTERNET_DISCONNECTED", "net::ERR_CONNECTION_REFUSED")
 
+# What htmx says when the page itself calls off a sheet because more was typed. A request that fails has a line of its own.
+CALLED_OFF = ("htmx:sendAbort", "htmx:afterRequest")
+
 
 class Phone:
     """One browser profile and the server it knows."""
@@ -21,7 +26,7 @@ class Phone:
         self.serving = serving
         self.context.set_default_timeout(10_000)
         self.complaints: list[str] = []
-        self._excused: list[str] = []
+        self._excused = list(CALLED_OFF)
         self._signal = True
         self.context.on("console", self._heard)
         self.context.on("weberror", lambda fault: self.complaints.append(f"error: {fault.error}"))
@@ -51,15 +56,37 @@ class Phone:
         until(page, "navigator.serviceWorker.controller?.state === 'activated'")
         page.get_by_text("Works with no signal").wait_for()
 
+    def install(self) -> None:
+        """Visit the app once, until the phone holds its own copy."""
+        page = self.visit("/")
+        self.wait_for_copy(page)
+        page.close()
+
     def lose_signal(self) -> None:
         """Take the network and the server away."""
         self._signal = False
         self.context.set_offline(True)
         self.serving.stop()
 
+    def put_away(self) -> None:
+        """Close every page, and forget what was complained of and excused."""
+        for page in self.context.pages:
+            page.close()
+        self.complaints.clear()
+        self._excused = list(CALLED_OFF)
+
     def close(self) -> None:
         """Close every page and the profile."""
         self.context.close()
+
+
+@contextmanager
+def borrowed(phone: Phone) -> Iterator[Phone]:
+    """Lend a phone to one test, which must leave its console without a complaint; its pages are closed, its excuses forgotten."""
+    yield phone
+    complaints = list(phone.complaints)
+    phone.put_away()
+    assert complaints == []
 
 
 def until(page: "Page", truth: str) -> None:

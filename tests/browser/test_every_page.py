@@ -4,7 +4,7 @@ import pytest
 
 from shopcalc.catalogue import setups
 
-from .phone import readout, until, wait_for_card
+from .phone import borrowed, readout, until, wait_for_card
 
 pytestmark = pytest.mark.browser
 
@@ -15,37 +15,55 @@ WATCH = "addEventListener('securitypolicyviolation', fault => (window.forbidden 
 OVERFLOW = "document.scrollingElement.scrollWidth - document.scrollingElement.clientWidth"
 
 
-@pytest.fixture
-def narrow(phone_with):
-    """A phone 360 px wide."""
-    return phone_with(viewport={"width": 360, "height": 740})
+@pytest.fixture(scope="module")
+def phones(lasting):
+    """One phone of each kind, with the settings that make it so."""
+    made = {
+        "holding a copy": lasting(),
+        "keeping no copy": lasting(),
+        "narrow": lasting(viewport={"width": 360, "height": 740}),
+        "without scripts": lasting(java_script_enabled=False),
+    }
+    made["keeping no copy"].context.add_init_script("delete Navigator.prototype.serviceWorker")
+    for kind in ("holding a copy", "keeping no copy"):
+        made[kind].context.add_init_script(WATCH)
+    made["holding a copy"].install()
+    return made
 
 
 @pytest.fixture
-def plain(phone_with):
-    """A browser that runs no scripts."""
-    held = phone_with(java_script_enabled=False)
-    held.excuse("the server responded with a status of 422")
-    return held
+def phone(phones, request):
+    """The phone of the kind that the test names; an entry that cannot be read may be told to its console."""
+    with borrowed(phones[request.param]) as held:
+        held.excuse("the server responded with a status of 422")
+        yield held
 
 
+def on(kind):
+    """Run a test on this kind of phone."""
+    return pytest.mark.parametrize("phone", [kind], indirect=True)
+
+
+@on("keeping no copy")
 @pytest.mark.parametrize("path", PAGES)
 def test_a_page_breaks_no_rule_of_its_policy_from_the_server(phone, path):
     """No style, script or address that the Content-Security-Policy forbids; the fixture fails on anything in the console."""
-    phone.context.add_init_script(WATCH)
     page, answered = phone.open(path)
-    phone.wait_for_copy(page)
+    page.get_by_text("Needs a signal in this browser").wait_for()
+    if path != "/":
+        wait_for_card(page)
 
+    assert not answered.from_service_worker
     assert "default-src 'none'" in answered.headers["content-security-policy"]
     assert page.evaluate("window.forbidden ?? []") == []
 
 
+@on("holding a copy")
 @pytest.mark.parametrize("path", PAGES)
-def test_a_page_breaks_no_rule_of_its_policy_from_the_worker(installed, path):
+def test_a_page_breaks_no_rule_of_its_policy_from_the_worker(phone, path):
     """The same on a page that the worker made, sheet and all."""
-    installed.context.add_init_script(WATCH)
-    page, answered = installed.open(path)
-    installed.wait_for_copy(page)
+    page, answered = phone.open(path)
+    phone.wait_for_copy(page)
     if path != "/":
         wait_for_card(page)
 
@@ -54,12 +72,11 @@ def test_a_page_breaks_no_rule_of_its_policy_from_the_worker(installed, path):
     assert page.evaluate("window.forbidden ?? []") == []
 
 
-def test_a_script_in_an_entry_is_text(installed):
+@on("holding a copy")
+def test_a_script_in_an_entry_is_text(phone):
     """An entry with markup in it stands in its field as it was typed, and nothing of it runs."""
-    installed.excuse("the server responded with a status of 422")
-    installed.context.add_init_script(WATCH)
     typed = '"><img src=x onerror="document.title=\'run\'">'
-    page = installed.visit("/tenon")
+    page = phone.visit("/tenon")
     wait_for_card(page)
     page.locator("#in-stock").fill(typed)
     page.locator("#note-stock.wrong").wait_for()
@@ -73,40 +90,43 @@ def test_a_script_in_an_entry_is_text(installed):
     assert page.evaluate("window.forbidden ?? []") == []
 
 
+@on("narrow")
 @pytest.mark.parametrize("path", PAGES)
-def test_a_page_fits_a_phone_of_360_px(narrow, path):
+def test_a_page_fits_a_phone_of_360_px(phone, path):
     """Nothing makes the page wider than the screen, with every fold opened."""
-    page = narrow.visit(path)
+    page = phone.visit(path)
     page.evaluate("document.querySelectorAll('details').forEach(each => { each.open = true; })")
 
     assert page.evaluate("innerWidth") == 360
     assert page.evaluate(OVERFLOW) <= 0
 
 
+@on("narrow")
 @pytest.mark.parametrize("slug", setups())
-def test_a_card_with_long_entries_fits_a_phone_of_360_px(narrow, slug):
+def test_a_card_with_long_entries_fits_a_phone_of_360_px(phone, slug):
     """Entries that nobody could read, as long as the fields take them, make messages and not a wider page."""
-    narrow.excuse("the server responded with a status of 422")
-    page = narrow.visit(f"/{slug}?" + "&".join(f"{name}={'9' * 200}" for name in setups()[slug].inputs))
+    page = phone.visit(f"/{slug}?" + "&".join(f"{name}={'9' * 200}" for name in setups()[slug].inputs))
 
     assert page.locator(".note.wrong").count() > 0
     assert page.evaluate("innerWidth") == 360
     assert page.evaluate(OVERFLOW) <= 0
 
 
+@on("without scripts")
 @pytest.mark.parametrize("slug", setups())
-def test_a_card_is_whole_without_scripts(plain, slug):
+def test_a_card_is_whole_without_scripts(phone, slug):
     """A browser that runs no scripts is sent the answer, the sheet and a button."""
-    page = plain.visit(f"/{slug}")
+    page = phone.visit(f"/{slug}")
 
     assert readout(page).locator(".big").is_visible()
     assert page.locator("#sheet .cautions").is_visible()
     assert page.get_by_role("button", name="Work it out").is_visible()
 
 
-def test_the_form_works_without_scripts(plain):
+@on("without scripts")
+def test_the_form_works_without_scripts(phone):
     """The button sends the form as an address, and the page comes back with the answer and what was typed."""
-    page = plain.visit("/tenon?groove_width=5/16&fit=0")
+    page = phone.visit("/tenon?groove_width=5/16&fit=0")
     page.locator("#in-stock").fill("1 1/8")
     page.get_by_role("button", name="Work it out").click()
 
@@ -115,9 +135,10 @@ def test_the_form_works_without_scripts(plain):
     assert page.locator("#in-stock").input_value() == "1 1/8"
 
 
-def test_a_wrong_entry_is_marked_without_scripts(plain):
+@on("without scripts")
+def test_a_wrong_entry_is_marked_without_scripts(phone):
     """The message stands at its field, and there is no answer."""
-    page = plain.visit("/tenon?stock=banana")
+    page = phone.visit("/tenon?stock=banana")
 
     assert page.locator("#in-stock").get_attribute("aria-invalid") == "true"
     assert "I do not know \u201cbanana\u201d" in page.locator("#note-stock").inner_text()

@@ -6,16 +6,25 @@ import pytest
 
 from shopcalc.catalogue import setups
 
-from .phone import SCREEN, Phone, readout, until, wait_for_card
+from .phone import SCREEN, Phone, borrowed, readout, until, wait_for_card
 
 pytestmark = pytest.mark.browser
 
 
-@pytest.fixture
-def shop(installed):
+@pytest.fixture(scope="module")
+def carried(lasting):
     """A phone with the app on it, carried to where there is no signal."""
-    installed.lose_signal()
-    return installed
+    phone = lasting()
+    phone.install()
+    phone.lose_signal()
+    return phone
+
+
+@pytest.fixture
+def shop(carried):
+    """That phone, for one test."""
+    with borrowed(carried):
+        yield carried
 
 
 def test_the_list_of_cards_opens_cold(shop):

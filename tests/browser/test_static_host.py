@@ -8,7 +8,7 @@ import pytest
 
 from shopcalc.export import write_files
 
-from .phone import SCREEN, Phone, readout, wait_for_card
+from .phone import SCREEN, Phone, borrowed, readout, wait_for_card
 from .serving import Serving
 
 pytestmark = pytest.mark.browser
@@ -32,11 +32,10 @@ def phone(chromium, tmp_path):
     write_files(tmp_path)
     serving = Serving(partial(hand_out, tmp_path))
     held = Phone(chromium.new_context(base_url=serving.address, **SCREEN), serving)
-    yield held
-    complaints = held.complaints
+    with borrowed(held):
+        yield held
     held.close()
     serving.stop()
-    assert complaints == []
 
 
 def test_a_static_host_is_enough_to_install_from(phone):

@@ -17,7 +17,6 @@ from shopcalc import exact
         ("/nothing", "", 404, "missing"),
         ("/tenon/", "", 200, "page"),
         ("/tenon//", "", 404, "missing"),
-        ("/nothing.json", "", 404, "missing"),
     ],
 )
 def test_addresses(path: str, part: str, status: int, template: str) -> None:
@@ -44,6 +43,13 @@ def test_a_wrong_entry_answers_422_with_its_reason() -> None:
         found["view"]["answers"],
         [(one["name"], one["note"]) for one in found["view"]["wrong"]],
     )
+
+
+def test_data_of_no_card_is_an_error() -> None:
+    """An address of data that is nowhere answers with data."""
+    found = exact.answer("/nothing.json", {})
+
+    assert (404, {"errors": {"setup": "There is no card called nothing."}}) == (found["status"], found["data"])
 
 
 def test_a_page_sets_unknown_names_aside_and_data_refuses_them() -> None:

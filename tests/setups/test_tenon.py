@@ -39,7 +39,7 @@ def test_the_shoulder_cut_ends_where_the_tenon_ends() -> None:
 FIRES = {
     "no_tenon": ({"fit": "3/8"}, {"fit": "0.374"}),
     "no_length": ({"end_play": "1/2"}, {"end_play": "0.499"}),
-    "no_shoulder": ({"groove_width": "1.381"}, {"groove_width": "1.38"}),
+    "no_shoulder": ({"groove_width": "1.375"}, {"groove_width": "1.374"}),
     "fence_in_blade": ({"gauge_block": "1/16", "groove_depth": "3/32"}, {"gauge_block": "1/16", "groove_depth": "0.094"}),
     "thin_tenon": ({"groove_width": "0.255"}, {"groove_width": "0.256"}),
     "thin_cheek": ({"stock": "0.868", "fit": "0"}, {"stock": "7/8", "fit": "0"}),
