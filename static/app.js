@@ -119,6 +119,14 @@ function loadHtmx() {
   document.head.append(script);
 }
 
+// A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
+function afterPaint() {
+  // a page in a hidden tab gets no frames, and starts all the same
+  const start = () => { loadHtmx(); keepWorker(); };
+  if (document.hidden) start();
+  else requestAnimationFrame(() => setTimeout(start));
+}
+
 // Parts of a card hold nothing of htmx's, so nothing needs cleaning up: htmx would fire two events for every
 // element that goes, which at a phone's speed costs more than drawing the new ones.
 function swapPlain(style, target, fragment) {
@@ -147,6 +155,5 @@ document.addEventListener('htmx:beforeRequest', event => {
   if (event.detail.elt.id === 'sheet') askedAt.set(event.detail.xhr, keys);
 });
 if (seesNoQuery) document.documentElement.hidden = true;
-if (document.readyState === 'complete') loadHtmx();
-else addEventListener('load', loadHtmx);
-keepWorker();
+if (document.readyState === 'complete') afterPaint();
+else addEventListener('load', afterPaint);

@@ -47,7 +47,7 @@ def test_nothing_is_put_in_unescaped() -> None:
 def test_a_name_that_a_view_lacks_is_an_error() -> None:
     """A template that asks for what the view does not have fails, rather than leave a hole."""
     with pytest.raises(Exception, match="title"):
-        render("missing", {"has_card": False})
+        render("missing", {"home": "/"})
 
 
 def test_an_unknown_template_is_an_error() -> None:

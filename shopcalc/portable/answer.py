@@ -40,7 +40,7 @@ def respond(world, path, query, part):
 
 def page_view(title, job, world):
     """What every page carries."""
-    return {"title": title, "description": job, "version": world["version"], "has_card": False, "home": "/", "renewed": False}
+    return {"title": title, "description": job, "version": world["version"], "home": "/", "renewed": False}
 
 
 def list_view(world, shop):
@@ -67,7 +67,6 @@ def respond_card(world, slug, query, part):
     entries = worked["entries"]
     fields = input_fields(about, entries, shop, world)
     view = page_view(about["title"], about["job"], world)
-    view["has_card"] = True
     view["slug"] = slug
     view["stand"] = about["stand"]
     view["job"] = about["job"]
