@@ -79,8 +79,8 @@ function beforeSwap(event) {
   if (isLate(xhr)) return event.preventDefault();
   const right = xhr.getResponseHeader('X-Part') === target.id;
   event.detail.shouldSwap = right;
-  show('failed', !right);
-  if (!right) noAnswer();
+  if (right) show('failed', false);
+  else noAnswer();
 }
 
 // An old answer must not stand under a new measurement.

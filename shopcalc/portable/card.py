@@ -7,7 +7,7 @@ from shopcalc.portable.pictures import draw_picture
 from shopcalc.portable.sentences import fill, fill_known, spell, value_text
 from shopcalc.portable.snap import above
 from shopcalc.portable.tape import draw_tape
-from shopcalc.portable.work import all_in
+from shopcalc.portable.work import all_in, holds
 from shopcalc.portable.writing import DIVISIONS, decimal_text, fraction_text, millimetres, quoted, write_value
 
 LEVEL_WORDS = {"stop": "Stop", "caution": "Caution", "note": "Note"}
@@ -106,7 +106,7 @@ def shown_steps(bench):
         return steps
     for step in bench["about"]["steps"]:
         if all_in(step["needs"], bench["known"]):
-            if len(step["when"]) == 0 or numbers["attempt"](bench["formulas"][step["when"]], bench["known"], numbers) is True:
+            if holds(step["when"], bench["formulas"], bench["known"], numbers):
                 steps.append({"text": fill(step["text"], bench, False)})
     return steps
 
@@ -185,7 +185,7 @@ def case_in_force(cases, bench):
     """The text of the first case whose condition holds; a case without a condition always does."""
     numbers = bench["world"]["numbers"]
     for one in cases:
-        if len(one[0]) == 0 or numbers["attempt"](bench["formulas"][one[0]], bench["known"], numbers) is True:
+        if holds(one[0], bench["formulas"], bench["known"], numbers):
             return one[1]
     return ""
 

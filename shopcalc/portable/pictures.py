@@ -7,7 +7,7 @@ the scale, so room for it is kept at the edges.
 from shopcalc.portable.sentences import fill
 from shopcalc.portable.snap import nearest_of, same
 from shopcalc.portable.tape import hundredths
-from shopcalc.portable.work import all_in
+from shopcalc.portable.work import all_in, holds
 
 SHEET = 360
 TALLEST = 250
@@ -44,7 +44,7 @@ def place_shape(shape, bench):
     numbers = bench["world"]["numbers"]
     if not all_in(shape["needs"], known):
         return None
-    if len(shape["when"]) > 0 and numbers["attempt"](formulas[shape["when"]], known, numbers) is not True:
+    if not holds(shape["when"], formulas, known, numbers):
         return None
     found = numbers["attempt"](formulas[shape["numbers"]], known, numbers)
     if found is None:

@@ -133,13 +133,18 @@ def work_out(about, formulas, values, numbers):
             work_result(about["results"][line[1]], formulas, known, gone, numbers)
         else:
             check = about["checks"][line[1]]
-            if all_in(check["needs"], known) and numbers["attempt"](formulas["check " + check["name"]], known, numbers) is True:
+            if all_in(check["needs"], known) and holds("check " + check["name"], formulas, known, numbers):
                 raised.append(check["name"])
                 for name in check["spoils"]:
                     gone.append(name)
                     if name in known:
                         known.pop(name)
     return {"known": known, "raised": [name for name in raised if still_true(about["checks"][name], known)]}
+
+
+def holds(key, formulas, known, numbers):
+    """Whether the condition of that key holds; without a key there is none to fail."""
+    return len(key) == 0 or numbers["attempt"](formulas[key], known, numbers) is True
 
 
 def still_true(check, known):
@@ -157,7 +162,7 @@ def work_result(result, formulas, known, gone, numbers):
         return
     if not all_in(result["needs"], known):
         return
-    if len(result["when"]) > 0 and numbers["attempt"](formulas[result["when"]], known, numbers) is not True:
+    if not holds(result["when"], formulas, known, numbers):
         return
     value = numbers["attempt"](formulas[name], known, numbers)
     if value is not None:
