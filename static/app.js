@@ -95,7 +95,7 @@ function keepMeaning(now) {
   for (const entry of document.querySelectorAll('#inputs [data-length]')) {
     const text = entry.value.trim();
     if (/^[\d\s.\/\u2044\u00bc-\u00be\u2150-\u215e-]+$/.test(text)) entry.value = `${text} ${before}`;
-    else if (text && !/[a-z"'\u2032\u2033\u2018-\u201d]/i.test(text)) entry.value = `(${text}) ${before}`;
+    else if (text && !/[a-wyz"'\u2032\u2033\u2018-\u201d]/i.test(text)) entry.value = `(${text}) ${before}`;
   }
 }
 
@@ -138,7 +138,7 @@ function swapPlain(style, target, fragment) {
 function answerWhatWasTyped() {
   const form = document.getElementById('inputs');
   const changed = each => each.tagName === 'INPUT' ? each.value !== each.defaultValue
-    : each.tagName === 'SELECT' && Array.from(each.options).some(one => one.selected !== one.defaultSelected && each.querySelector('[selected]'));
+    : each.tagName === 'SELECT' && each.selectedIndex !== Math.max(0, Array.from(each.options).findIndex(one => one.defaultSelected));
   if (form && Array.from(form.elements).some(changed)) form.dispatchEvent(new Event('input', { bubbles: true }));
 }
 
