@@ -43,7 +43,7 @@ def describe(setup: Setup) -> dict[str, Any]:
             }
             for page, picture in enumerate(setup.pictures)
         ],
-        "cautions": [text for machine in setup.machines for text in CAUTIONS[machine]],
+        "machines": _with_cautions(setup.machines),
         "sources": list(setup.sources),
         "onwards": [
             {"slug": each.slug, "label": each.label, "carry": [[name, list(names)] for name, names in each.carry.items()]} for each in setup.onwards
@@ -57,6 +57,11 @@ def describe(setup: Setup) -> dict[str, Any]:
             for place, each in enumerate(setup.includes)
         ],
     }
+
+
+def _with_cautions(machines: Iterable[str]) -> list[str]:
+    """The machines; KeyError names one that has no cautions."""
+    return [machine for machine in machines if CAUTIONS[machine]]
 
 
 def _of(*formulas: Any) -> list[str]:

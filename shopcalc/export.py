@@ -24,6 +24,9 @@ def write_files(folder: Path) -> int:
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_text(text, "utf-8")
     shutil.copytree(files.folder("static"), folder / "static", dirs_exist_ok=True)
+    for path in (folder / "static").iterdir():
+        if files.is_light(path.name):
+            path.write_text(files.light_script(path.name), "utf-8")
     return len(written) + sum(path.is_file() for path in (folder / "static").rglob("*"))
 
 

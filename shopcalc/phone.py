@@ -24,6 +24,7 @@ from shopcalc.declare import Setup
 from shopcalc.describe import describe
 from shopcalc.formulas import print_phone
 from shopcalc.parts import STANDS
+from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.render import ESCAPES
 from shopcalc.units import length_factors
 
@@ -100,10 +101,18 @@ def portable_script() -> str:
     return "\n".join([str(get_partial_std_lib(functions, methods)), *parts])
 
 
-def setup_script(setup: Setup) -> str:
-    """One setup as a call that adds it: its data as JSON text, read when first asked for, and its formulas."""
-    about = json.dumps(describe(setup), separators=(",", ":"), ensure_ascii=False)
-    return f"addSetup({_text(setup.slug)},{_text(about)},()=>({print_phone(setup.formulas())}));"
+def setups_script(found: Mapping[str, Setup]) -> str:
+    """The setups as calls that add them: their data as JSON text, read when first asked for, and their formulas.
+
+    Like stands beside like (the inputs of all setups, then the steps of all), since a phone's download is packed
+    by what its neighbours have in common.
+    """
+    described = {slug: describe(setup) for slug, setup in found.items()}
+    calls = [f"addFormulas({_text(slug)},()=>({print_phone(setup.formulas())}));" for slug, setup in found.items()]
+    for part in next(iter(described.values()), {}):
+        for slug, about in described.items():
+            calls.append(f"addPart({_text(slug)},{_text(part)},{_text(json.dumps(about[part], separators=(',', ':'), ensure_ascii=False))});")
+    return "\n".join(calls)
 
 
 def _text(value: str) -> str:
@@ -116,17 +125,18 @@ def brain(found: Mapping[str, Setup]) -> str:
 
     It defines `answer(path, pairs, part)`, which returns status, type and body, and `respond` before rendering.
     """
-    return "\n".join(
+    parts = "\n".join(
         [
-            files.static_text(MUSTACHE),
             files.static_text("numbers.js"),
             portable_script(),
             f"const VERSION={_text(__version__)},UNITS={json.dumps(length_factors())},STANDS={json.dumps(STANDS)};",
+            f"const CAUTIONS={json.dumps(CAUTIONS, ensure_ascii=False)};",
             f"const TEMPLATES={json.dumps(files.templates(), ensure_ascii=False)},ESCAPES={json.dumps(ESCAPES)};",
             files.static_text("brain.js"),
-            *(setup_script(setup) for setup in found.values()),
+            setups_script(found),
         ]
     )
+    return files.static_text(MUSTACHE) + "\n" + files.lighter(parts, "text/javascript")
 
 
 @cache
@@ -144,4 +154,4 @@ def worker() -> str:
     """The service worker's script."""
     constants: dict[str, Any] = {"BUILD": build(), "KEPT": list(KEPT), "POLICY": POLICY}
     lines = [f"const {name}={json.dumps(value)};" for name, value in constants.items()]
-    return "\n".join([brain(setups()), *lines, files.static_text("worker.js")])
+    return "\n".join([brain(setups()), *lines, files.light_script("worker.js")])

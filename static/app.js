@@ -83,6 +83,23 @@ function beforeSwap(event) {
   else noAnswer();
 }
 
+// The settings are asked for at every key, and by hand: what htmx tells about each request takes, at a phone's
+// speed, as long as drawing them. It fetches the sheet, when the fingers rest.
+async function askAnswer(form) {
+  const asked = keys;
+  try {
+    const query = new URLSearchParams(new FormData(form));
+    const response = await fetch(`${form.getAttribute('action')}?${query}`, { headers: { 'HX-Target': 'answer' } });
+    const text = await response.text();
+    if (asked !== keys) return;
+    if (response.headers.get('X-Part') !== 'answer') throw new Error('not an answer');
+    document.getElementById('answer').innerHTML = text;
+    show('failed', false);
+  } catch {
+    if (asked === keys) noAnswer();
+  }
+}
+
 // An old answer must not stand under a new measurement.
 function noAnswer() {
   show('failed', true);
@@ -127,7 +144,7 @@ function afterPaint() {
   else requestAnimationFrame(() => setTimeout(start));
 }
 
-// Parts of a card hold nothing of htmx's, so nothing needs cleaning up: htmx would fire two events for every
+// A sheet holds nothing of htmx's, so nothing needs cleaning up: htmx would fire two events for every
 // element that goes, which at a phone's speed costs more than drawing the new ones.
 function swapPlain(style, target, fragment) {
   if (style !== 'plain') return false;
@@ -150,6 +167,8 @@ document.addEventListener('htmx:timeout', noAnswer);
 document.addEventListener('input', event => {
   keys += 1;
   if (event.target.id === 'shop-units') keepMeaning(event.target.value);
+  const form = event.target.closest('#inputs');
+  if (form) askAnswer(form);
 }, true);
 document.addEventListener('htmx:beforeRequest', event => {
   if (event.detail.elt.id === 'sheet') askedAt.set(event.detail.xhr, keys);

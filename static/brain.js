@@ -1,14 +1,20 @@
 // Answers a request with what the portable code decides, rendered by the templates. No browser needed.
-const setups = {};
-const world = { version: VERSION, numbers, units: UNITS, stands: STANDS, setups };
+const setups = {}, texts = {};
+const world = { version: VERSION, numbers, units: UNITS, stands: STANDS, cautions: CAUTIONS, setups };
 
 // A setup's data is read and its formulas are made when they are first asked for: a cold start needs one card.
-function addSetup(slug, about, formulas) {
+function addFormulas(slug, make) {
+  const parts = {};
   let made;
   Object.defineProperty(setups, slug, {
     enumerable: true,
-    get: () => made ??= { about: JSON.parse(about), formulas: formulas() },
+    get: () => made ??= { about: Object.fromEntries(Object.entries(parts).map(([part, text]) => [part, JSON.parse(text)])), formulas: make() },
   });
+  texts[slug] = parts;
+}
+
+function addPart(slug, part, text) {
+  texts[slug][part] = text;
 }
 
 Mustache.escape = text => String(text).replace(/[&<>"']/g, mark => ESCAPES[mark]);

@@ -35,13 +35,10 @@ function answerHere(request, url) {
   if (path.startsWith('/static/') || path === '/worker.js') return fetch(request);
   // scripts run where a worker runs, so a page may open with its answer and fetch the rest once that is painted
   const found = answer(path, [...url.searchParams], request.headers.get('HX-Target') || 'opening');
-  const headers = {
-    'Content-Type': found.type,
-    'Content-Security-Policy': POLICY,
-    'X-Content-Type-Options': 'nosniff',
-    'Referrer-Policy': 'no-referrer',
-  };
+  const headers = { 'Content-Type': found.type, 'X-Content-Type-Options': 'nosniff' };
   if (found.part) headers['X-Part'] = found.part;
+  // a part of a card lives under the policy of the page that it joins
+  if (!PARTS.includes(found.part)) Object.assign(headers, { 'Content-Security-Policy': POLICY, 'Referrer-Policy': 'no-referrer' });
   return new Response(found.body, { status: found.status, headers });
 }
 

@@ -261,12 +261,20 @@ def show_sheet(bench):
         "has_divisions": len(divisions) > 0,
         "working": working,
         "has_working": len(working) > 0,
-        "cautions": about["cautions"],
+        "cautions": shown_cautions(bench),
         "sources": about["sources"],
         "onwards": onwards,
         "has_onwards": len(onwards) > 0,
         "inner": included_cards(bench),
     }
+
+
+def shown_cautions(bench):
+    """The usual cautions of every machine the card is for."""
+    shown = []
+    for machine in bench["about"]["machines"]:
+        shown = shown + bench["world"]["cautions"][machine]
+    return shown
 
 
 def included_cards(bench):
