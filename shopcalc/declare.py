@@ -10,9 +10,9 @@ true is refused with a DeclarationError that names it: at once where one line sh
 
 import keyword
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, Protocol
 
 import sympy
 
@@ -25,19 +25,29 @@ from shopcalc.parts import (
     STANDS,
     Check,
     Choice,
+    Column,
     DeclarationError,
     Included,
     Input,
     Onward,
+    Part,
     Result,
     Step,
     symbols_of,
 )
 from shopcalc.terms import degrees, forbidden
-from shopcalc.units import UnitsError, dimension_of
+from shopcalc.units import KINDS, UnitsError, dimension_of
 
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
 RESERVED = {"tape", "units", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
+
+
+class Row(Protocol):
+    """A row of a published table: what it says on the form, besides its columns."""
+
+    @property
+    def label(self) -> str:
+        """What the option says."""
 
 
 @dataclass
@@ -61,6 +71,7 @@ class Setup:
     sources: list[str] = field(default_factory=list)
     onwards: list[Onward] = field(default_factory=list)
     includes: list[Included] = field(default_factory=list)
+    parts: list[Part] = field(default_factory=list)
     trial_text: str = ""
     program: list[tuple[str, str]] = field(default_factory=list)
 
@@ -94,6 +105,31 @@ class Setup:
         pairs = tuple((option.replace("_", " "), text) for option, text in options.items())
         symbol = self._input(Input(name, "choice", label, pairs[0][0], help, zero=True, options=pairs))
         return Choice(symbol, [option for option, _ in pairs])
+
+    def table(self, name: str, label: str, help: str, rows: Mapping[str, Row], **columns: str) -> Choice:
+        """A choice among the rows of a published table; `columns` are the attributes wanted of a row, each with its kind.
+
+        What the table says of the option chosen is a value named after both: `species_radial`.
+        """
+        told = tuple(Column(f"{name}_{column}", kind, tuple(getattr(row, column) for row in rows.values())) for column, kind in columns.items())
+        for each in told:
+            self._claim(each.name)
+        pairs = tuple((option, row.label) for option, row in rows.items())
+        symbol = self._input(Input(name, "choice", label, pairs[0][0], help, zero=True, options=pairs, columns=told))
+        symbols = {column: sympy.Symbol(f"{name}_{column}", real=True) for column in columns}
+        return Choice(symbol, [option for option, _ in pairs], symbols)
+
+    def lengths(self, name: str, label: str, start: str, help: str, most: int, none: bool = False) -> sympy.Symbol:
+        """A row of lengths with commas between, at most `most` of them; `none` says whether it may be empty."""
+        return self._input(Input(name, "lengths", label, start, help, zero=none, items=most))
+
+    def percent(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = 100) -> sympy.Symbol:
+        """A part of a hundred; 12 % is the number 12."""
+        return self._input(Input(name, "percent", label, start, help, zero=zero, most=most))
+
+    def temperature(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
+        """A temperature in degrees Fahrenheit, typed in those or in Celsius."""
+        return self._input(Input(name, "temperature", label, start, help, zero=True))
 
     def division(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
         """A tape's division, 8 to 128 to the inch."""
@@ -142,6 +178,19 @@ class Setup:
         kind = self.inputs[reading.name].kind
         return self._result(Result(name, label, sympy.sympify(planned), kind, "size", reading=reading.name))
 
+    def ranking(self, name: str, formula: Any) -> sympy.Symbol:
+        """A ranking of choices, from which results are taken; it is not shown itself."""
+        return self._result(Result(name, name, sympy.sympify(formula), "ranking", "inner"))
+
+    def part(self, label: str, count: Any, length: Any, width: Any, thickness: Any, when: Any = None) -> None:
+        """A part for the cut list."""
+        numbers = tuple(sympy.sympify(each) for each in (count, length, width, thickness))
+        for each, kind in zip(numbers, ("number", "length", "length", "length"), strict=True):
+            self._formula(f"the part {label}", each, kind)
+        if when is not None:
+            self._formula(f"the part {label} (when)", when, "truth")
+        self.parts.append(Part(label, numbers, None if when is None else sympy.sympify(when)))
+
     def _result(self, declared: Result) -> sympy.Symbol:
         self._claim(declared.name)
         if declared.rounding not in ROUNDINGS:
@@ -155,14 +204,16 @@ class Setup:
         self.program.append(("result", declared.name))
         return sympy.Symbol(declared.name, real=True)
 
-    def _kinds(self) -> dict[str, str]:
-        declared: list[Input | Result] = [*self.inputs.values(), *self.results.values()]
+    def kinds(self) -> dict[str, str]:
+        """The kind of every value declared so far, by name."""
+        columns = [column for each in self.inputs.values() for column in each.columns]
+        declared: list[Input | Column | Result] = [*self.inputs.values(), *columns, *self.results.values()]
         return {each.name: each.kind for each in declared}
 
     def _formula(self, name: str, formula: Any, kind: str) -> None:
         """Refuse a formula with unknown names, terms that only one side knows, or units that do not add up."""
         expression = sympy.sympify(formula)
-        kinds = self._kinds()
+        kinds = self.kinds()
         for symbol in sorted(each.name for each in expression.free_symbols):
             if symbol not in kinds:
                 self._refuse(f"{name} uses {symbol!r}, which is declared nowhere above it")
@@ -173,7 +224,7 @@ class Setup:
             found = dimension_of(expression, kinds)
         except UnitsError as disagreement:
             raise DeclarationError(f"{self.slug}: {name}: {disagreement}") from disagreement
-        wanted = kind if kind in ("length", "angle", "truth") else "number"
+        wanted = kind if kind in (*KINDS, "truth") else "number"
         if found != wanted and (expression != 0 or wanted == "truth") and expression not in (sympy.true, sympy.false):
             self._refuse(f"{name} should be a {wanted} and comes out as a {found}")
 
@@ -217,14 +268,19 @@ class Setup:
         for place, shape in enumerate(shapes):
             where = f"picture {len(self.pictures) + 1}, shape {place + 1} ({shape.kind})"
             for value in (each for point in shape.points for each in point):
-                self._formula(where, value, "length")
+                self._formula(where, value, "lengths" if shape.kind == "boxes" and self._is_row(value) else "length")
             for value in (each for direction in shape.directions for each in direction):
                 self._formula(where, value, "number")
             if shape.when is not None:
                 self._formula(f"{where} (when)", shape.when, "truth")
-            if shape.of and shape.of not in self._kinds():
+            if shape.of and shape.of not in self.kinds():
                 self._refuse(f"{where} shows {shape.of!r}, which is declared nowhere above it")
         self.pictures.append(Picture(caption, shapes))
+
+    def _is_row(self, value: Any) -> bool:
+        kinds = self.kinds()
+        names = {symbol.name for symbol in symbols_of(value)}
+        return names <= set(kinds) and dimension_of(sympy.sympify(value), kinds) == "lengths"
 
     def source(self, text: str) -> None:
         """Where a formula or a constant comes from."""
@@ -266,7 +322,7 @@ class Setup:
         """Refuse a page that is not whole: values quoted nowhere declared, inputs nothing uses, no source."""
         for where, text in self._texts():
             for name in QUOTED.findall(text):
-                if name not in self.inputs and name not in self.results:
+                if name not in self.kinds():
                     self._refuse(f"{where} quotes {name!r}, which is declared nowhere")
         for check in self.checks.values():
             for name in check.spoils or ():
@@ -276,8 +332,8 @@ class Setup:
         used |= {name for include in self.includes for name in include.setup.inputs}
         used |= {result.division for result in self.results.values()}
         used |= {result.reading for result in self.results.values()}
-        for name in self.inputs:
-            if name not in used:
+        for name, declared in self.inputs.items():
+            if not {name, *(column.name for column in declared.columns)} & used:
                 self._refuse(f"the input {name!r} is used by nothing")
         if not self.sources:
             self._refuse("no source is given")
@@ -315,6 +371,10 @@ class Setup:
                 found[f"shape {page} {place}"] = shape.numbers()
                 if shape.when is not None:
                     found[f"shown {page} {place}"] = shape.when
+        for place, part in enumerate(self.parts):
+            found[f"part {place}"] = list(part.numbers)
+            if part.when is not None:
+                found[f"part {place} when"] = part.when
         for place, include in enumerate(self.includes):
             for name, formula in include.given.items():
                 found[f"given {place} {name}"] = formula

@@ -11,8 +11,9 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.parts import QUOTED, Check, DeclarationError, Input, Result, symbols_of
+from shopcalc.parts import QUOTED, Check, DeclarationError, Input, Part, Result, symbols_of
 from shopcalc.reference.cautions import CAUTIONS
+from shopcalc.units import dimension_of
 from shopcalc.working import working_cases
 
 
@@ -39,12 +40,13 @@ def describe(setup: Setup) -> dict[str, Any]:
         "pictures": [
             {
                 "caption": picture.caption,
-                "shapes": [_describe_shape(page, place, shape) for place, shape in enumerate(picture.shapes)],
+                "shapes": [_describe_shape(setup, page, place, shape) for place, shape in enumerate(picture.shapes)],
             }
             for page, picture in enumerate(setup.pictures)
         ],
         "machines": _with_cautions(setup.machines),
         "sources": list(setup.sources),
+        "parts": [_describe_part(place, part) for place, part in enumerate(setup.parts)],
         "onwards": [
             {"slug": each.slug, "label": each.label, "carry": [[name, list(names)] for name, names in each.carry.items()]} for each in setup.onwards
         ],
@@ -85,6 +87,17 @@ def _describe_input(declared: Input) -> dict[str, Any]:
         "options": [list(option) for option in declared.options],
         "reading": declared.reading,
         "signed": declared.signed,
+        "items": declared.items,
+        "columns": [{"name": each.name, "kind": each.kind, "values": [_limit(value) for value in each.values]} for each in declared.columns],
+    }
+
+
+def _describe_part(place: int, part: Part) -> dict[str, Any]:
+    return {
+        "label": part.label,
+        "numbers": f"part {place}",
+        "when": f"part {place} when" if part.when is not None else "",
+        "needs": _of(*part.numbers, part.when),
     }
 
 
@@ -139,8 +152,9 @@ def _with_followers(setup: Setup, names: list[str]) -> list[str]:
     return sorted(spoiled)
 
 
-def _describe_shape(page: int, place: int, shape: Shape) -> dict[str, Any]:
+def _describe_shape(setup: Setup, page: int, place: int, shape: Shape) -> dict[str, Any]:
     return {
+        "rows": [dimension_of(each, setup.kinds()) == "lengths" for each in shape.numbers()] if shape.kind == "boxes" else [],
         "kind": shape.kind,
         "style": shape.style,
         "of": shape.of,

@@ -48,6 +48,13 @@ def box(style: str, x: Any, y: Any, width: Any, height: Any, when: sympy.Basic |
     return area(style, (x, y), (x + width, y), (x + width, y + height), (x, y + height), when=when)
 
 
+def boxes(style: str, x: Any, y: Any, width: Any, height: Any, when: sympy.Basic | None = None) -> Shape:
+    """Rectangles in a row: any of the four may be a row of lengths, and all that are have the same count."""
+    if style not in AREAS:
+        raise ValueError(f"no area is called {style!r}: use one of {', '.join(AREAS)}")
+    return Shape("boxes", ((x, y), (width, height)), style=style, when=when)
+
+
 def line(style: str, *points: Point, when: sympy.Basic | None = None) -> Shape:
     """An open line of one of `LINES`."""
     if style not in LINES:

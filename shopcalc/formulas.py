@@ -12,8 +12,9 @@ from quicktions import Fraction
 from sympy.printing.jscode import JavascriptCodePrinter
 from sympy.printing.pycode import PythonCodePrinter
 
-from shopcalc.portable import snap, turning
-from shopcalc.terms import CONSTANTS, TURNING, WHOLE, forbidden
+from shopcalc import terms
+from shopcalc.portable import choose, rows, snap, turning
+from shopcalc.terms import CONSTANTS, METHODS, TURNING, WHOLE, forbidden
 
 # An expression, a condition, or a list of them; SymPy has no types to say so.
 Formula = Any
@@ -29,6 +30,8 @@ class _ShopPrinter:
         return self._known(node.name)
 
     def _print_Function(self, node: Any) -> str:
+        if type(node) in METHODS:
+            return self._method(type(node).__name__, [self._print(each) for each in node.args])  # type: ignore[attr-defined]
         first: str = self._print(node.args[0])  # type: ignore[attr-defined]
         if type(node) in CONSTANTS:
             return f"({first})"
@@ -38,6 +41,9 @@ class _ShopPrinter:
 
     def _whole(self, call: str) -> str:
         return call
+
+    def _method(self, name: str, args: Sequence[str]) -> str:
+        return f"{name}({', '.join(args)})"
 
     def _nested(self, function: str, args: Sequence[sympy.Basic]) -> str:
         printed: list[str] = [self._print(each) for each in args]  # type: ignore[attr-defined]
@@ -92,6 +98,10 @@ class ExactPrinter(_ShopPrinter, PythonCodePrinter):
     def _whole(self, call: str) -> str:
         return f"Fraction({call})"
 
+    def _method(self, name: str, args: Sequence[str]) -> str:
+        call = super()._method(name, args)
+        return f"Fraction({call})" if METHODS[getattr(terms, name)][1] in ("length", "number") else call
+
     def _print_Integer(self, node: sympy.Integer) -> str:
         return f"Fraction({node.p})"
 
@@ -133,12 +143,9 @@ class PhonePrinter(_ShopPrinter, JavascriptCodePrinter):
 _NAMES = {
     "Fraction": Fraction,
     **{name: getattr(turning, name) for name in (*TURNING.values(), "root")},
+    **{each.__name__: getattr(choose, each.__name__, None) or getattr(rows, each.__name__) for each in METHODS},
     **{name: getattr(snap, name) for name in (*WHOLE.values(), "above", "at_least", "same", "larger", "smaller", "size_of")},
 }
-
-
-def _is_condition(formula: Formula) -> bool:
-    return isinstance(formula, (sympy.logic.boolalg.Boolean, bool)) and not isinstance(formula, sympy.Symbol)
 
 
 def compile_exact(formulas: Mapping[str, Formula]) -> dict[str, Callable[..., Any]]:
@@ -149,7 +156,7 @@ def compile_exact(formulas: Mapping[str, Formula]) -> dict[str, Callable[..., An
     printer = ExactPrinter({"fully_qualified_modules": False})
     lines = []
     for key, formula in formulas.items():
-        lines.append(f"{key!r}: lambda known, numbers: {_printed(printer, formula, 'Fraction({})')},")
+        lines.append(f"{key!r}: lambda known, numbers: {_printed(printer, formula)},")
     # The text compiled here is printed from this package's own declarations, never from anything typed.
     return dict(eval("{" + "\n".join(lines) + "}", dict(_NAMES)))  # noqa: S307
 
@@ -159,16 +166,15 @@ def print_phone(formulas: Mapping[str, Formula]) -> str:
     printer = PhonePrinter({"human": False})
     lines = []
     for key, formula in formulas.items():
-        lines.append(f'"{key}":(known,numbers)=>{_printed(printer, formula, "{}")}')
+        lines.append(f'"{key}":(known,numbers)=>{_printed(printer, formula)}')
     return "{" + ",\n".join(lines) + "}"
 
 
-def _printed(printer: Any, formula: Formula, wrap: str) -> str:
+def _printed(printer: Any, formula: Formula) -> str:
     if isinstance(formula, (list, tuple)):
-        return "[" + ", ".join(_printed(printer, each, wrap) for each in formula) + "]"
+        return "[" + ", ".join(_printed(printer, each) for each in formula) + "]"
     expression = sympy.sympify(formula)
     fault = forbidden(expression)
     if fault:
         raise ValueError(f"{fault} cannot be worked out on both sides")
-    text = printer._print(expression)
-    return str(text) if _is_condition(expression) else wrap.format(text)
+    return str(printer._print(expression))

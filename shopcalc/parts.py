@@ -37,6 +37,17 @@ class Input:
     options: tuple[tuple[str, str], ...] = ()
     reading: bool = False
     signed: bool = False
+    items: int = 0
+    columns: "tuple[Column, ...]" = ()
+
+
+@dataclass(frozen=True)
+class Column:
+    """What a table says of each option of a choice: one number an option, as it was published."""
+
+    name: str
+    kind: str
+    values: tuple[Any, ...]
 
 
 @dataclass(frozen=True)
@@ -79,6 +90,15 @@ class Step:
 
 
 @dataclass(frozen=True)
+class Part:
+    """A part for the cut list: how many, and how long, wide and thick."""
+
+    label: str
+    numbers: tuple[Any, ...]
+    when: sympy.Basic | None = None
+
+
+@dataclass(frozen=True)
 class Onward:
     """A card this one leads to: its inputs, each from the first of these names that has been given."""
 
@@ -96,11 +116,12 @@ class Included:
 
 
 class Choice:
-    """A choice among named options, as formulas see it."""
+    """A choice among named options, as formulas see it; `columns` are what a table says of the option chosen."""
 
-    def __init__(self, symbol: sympy.Symbol, options: Sequence[str]) -> None:
+    def __init__(self, symbol: sympy.Symbol, options: Sequence[str], columns: Mapping[str, sympy.Symbol] | None = None) -> None:
         self.symbol = symbol
         self.name = symbol.name
+        self.columns = dict(columns or {})
         self._options = list(options)
 
     def is_(self, option: str) -> sympy.Basic:

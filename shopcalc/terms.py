@@ -60,6 +60,78 @@ class whole_nearest(sympy.Function):
     nargs = 1
 
 
+class even_marks(sympy.Function):
+    """Row of marks: even_marks(first, pitch, count)."""
+
+    nargs = 3
+
+
+class starts_of(sympy.Function):
+    """Where the pieces of a row begin, laid end to end: starts_of(first, row)."""
+
+    nargs = 2
+
+
+class shifted(sympy.Function):
+    """A row moved on by a length: shifted(row, by)."""
+
+    nargs = 2
+
+
+class joined(sympy.Function):
+    """Two rows as one: joined(row, more)."""
+
+    nargs = 2
+
+
+class row_of(sympy.Function):
+    """A row of one length."""
+
+    nargs = 1
+
+
+class total_of(sympy.Function):
+    """The sum of a row."""
+
+    nargs = 1
+
+
+class count_in(sympy.Function):
+    """How many lengths a row has."""
+
+    nargs = 1
+
+
+class choose_pieces(sympy.Function):
+    """The pieces nearest to a size, ranked: choose_pieces(wanted, mains, fills, under, most)."""
+
+    nargs = 5
+
+
+class choices_in(sympy.Function):
+    """How many choices a ranking has."""
+
+    nargs = 1
+
+
+class chosen_mains(sympy.Function):
+    """The mains of the choice at a place, 0 being the best: chosen_mains(ranking, place)."""
+
+    nargs = 2
+
+
+class chosen_fills(sympy.Function):
+    """The fills of the choice at a place: chosen_fills(ranking, place)."""
+
+    nargs = 2
+
+
+class fahrenheit_constant(sympy.Function):
+    """A temperature, or a difference of two, in a formula."""
+
+    nargs = 1
+
+
 class inch_constant(sympy.Function):
     """A number of inches in a formula."""
 
@@ -74,7 +146,21 @@ class degree_constant(sympy.Function):
 
 TURNING = {sind: "sind", cosd: "cosd", tand: "tand", atand: "atand", asind: "asind"}
 WHOLE = {whole_below: "floor_of", whole_above: "ceiling_of", whole_nearest: "nearest_of"}
-CONSTANTS = {inch_constant: "inch", degree_constant: "degree"}
+CONSTANTS = {inch_constant: "inch", degree_constant: "degree", fahrenheit_constant: "fahrenheit"}
+# What is an algorithm and no formula: the kinds it takes, and the kind it gives.
+METHODS = {
+    even_marks: (("length", "length", "number"), "lengths"),
+    starts_of: (("length", "lengths"), "lengths"),
+    shifted: (("lengths", "length"), "lengths"),
+    joined: (("lengths", "lengths"), "lengths"),
+    row_of: (("length",), "lengths"),
+    total_of: (("lengths",), "length"),
+    count_in: (("lengths",), "number"),
+    choose_pieces: (("length", "lengths", "lengths", "length", "number"), "ranking"),
+    choices_in: (("ranking",), "number"),
+    chosen_mains: (("ranking", "number"), "lengths"),
+    chosen_fills: (("ranking", "number"), "lengths"),
+}
 ALLOWED = (
     sympy.Symbol,
     sympy.Rational,  # Integer is one; Float is not, and never may be
@@ -95,6 +181,7 @@ ALLOWED = (
     *TURNING,
     *WHOLE,
     *CONSTANTS,
+    *METHODS,
 )
 
 
@@ -112,6 +199,11 @@ def inches(value: int | str) -> sympy.Expr:
 def degrees(value: int | str) -> sympy.Expr:
     """A constant angle: `degrees(45)`."""
     return degree_constant(number(value))
+
+
+def fahrenheit(value: int | str) -> sympy.Expr:
+    """A constant temperature, or a difference of two: `fahrenheit(1)`."""
+    return fahrenheit_constant(number(value))
 
 
 def larger(*terms: sympy.Expr) -> sympy.Expr:

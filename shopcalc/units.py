@@ -12,10 +12,14 @@ from typing import Any
 import pint
 import sympy
 
-from shopcalc.terms import CONSTANTS, TURNING, WHOLE, asind, atand, degree_constant
+from shopcalc.terms import CONSTANTS, METHODS, TURNING, WHOLE, asind, atand
 
 LENGTH_UNITS = {"in": "inch", "ft": "foot", "mm": "millimeter", "cm": "centimeter", "m": "meter"}
 KIND_UNITS = {"length": "inch", "angle": "arc", "count": "", "division": "", "choice": "", "number": "", "percent": ""}
+KIND_UNITS |= {"temperature": "hotness", "lengths": "row", "ranking": "ranking"}
+KINDS = ("length", "angle", "number", "temperature", "lengths", "ranking")
+
+CONSTANT_UNITS = {"inch": "inch", "degree": "arc", "fahrenheit": "hotness"}
 
 
 @cache
@@ -23,6 +27,11 @@ def registry() -> pint.UnitRegistry[Any]:
     """The project's unit registry, with exact fractions and `arc`, the degree that is no mere number."""
     made: pint.UnitRegistry[Any] = pint.UnitRegistry(non_int_type=Fraction, cache_folder=None)
     made.define("arc = [arc_length]")
+    # a degree of a thermometer: Pint's own have a zero, which a difference of temperatures has not
+    made.define("hotness = [hotness]")
+    # rows and rankings are no quantities: dimensions of their own keep them out of every sum
+    made.define("row = [row]")
+    made.define("ranking = [ranking]")
     return made
 
 
@@ -49,7 +58,7 @@ def dimension_of(expression: sympy.Basic, kinds: Mapping[str, str]) -> str:
     value = _quantity(expression, kinds)
     if value is None:
         return "truth"
-    for kind in ("length", "angle", "number"):
+    for kind in KINDS:
         if value.check(registry().Quantity(1, KIND_UNITS[kind]).dimensionality):
             return kind
     raise UnitsError(f"{expression} comes out as {_named(value)}")
@@ -69,8 +78,9 @@ def _quantity(node: sympy.Basic, kinds: Mapping[str, str]) -> Any:
     if isinstance(node, sympy.Rational):
         return made.Quantity(Fraction(int(node.p), int(node.q)), "")
     if type(node) in CONSTANTS:
-        unit = "arc" if isinstance(node, degree_constant) else "inch"
-        return made.Quantity(_quantity(node.args[0], kinds).magnitude, unit)
+        return made.Quantity(_quantity(node.args[0], kinds).magnitude, CONSTANT_UNITS[CONSTANTS[type(node)]])
+    if type(node) in METHODS:
+        return _given_by_method(node, kinds)
     if isinstance(node, sympy.Piecewise):
         for _, condition in node.args:
             _quantity(condition, kinds)
@@ -85,6 +95,16 @@ def _quantity(node: sympy.Basic, kinds: Mapping[str, str]) -> Any:
     if isinstance(node, (sympy.Add, sympy.Max, sympy.Min)):
         return _alike(node, list(node.args), kinds)
     return _product_or_function(node, [_quantity(argument, kinds) for argument in node.args])
+
+
+def _given_by_method(node: sympy.Basic, kinds: Mapping[str, str]) -> Any:
+    """What a method gives, once it is sure that it takes what it is given; zero goes with any number."""
+    takes, gives = METHODS[type(node)]
+    for argument, kind in zip(node.args, takes, strict=True):
+        found = dimension_of(argument, kinds)
+        if found != kind and argument != 0:
+            raise UnitsError(f"{node}: {type(node).__name__} takes a {kind}, and {argument} is a {found}")
+    return registry().Quantity(Fraction(1), KIND_UNITS[gives])
 
 
 def _alike(node: sympy.Basic, terms: list[sympy.Basic], kinds: Mapping[str, str]) -> Any:

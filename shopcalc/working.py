@@ -7,11 +7,19 @@ from typing import Any
 
 import sympy
 
-from shopcalc.terms import CONSTANTS, TURNING, WHOLE, inches
+from shopcalc.terms import CONSTANTS, METHODS, TURNING, WHOLE, fahrenheit, inches
 
 MINUS = "\u2212"
 _TURNS = {"sind": "sin", "cosd": "cos", "tand": "tan", "atand": "arctan", "asind": "arcsin"}
 _WHOLES = {"floor_of": "whole number below", "ceiling_of": "whole number above", "nearest_of": "nearest whole number to"}
+CONSTANT_MARKS = {"inch": "", "degree": "\u00b0", "fahrenheit": " \u00b0F"}
+_METHODS = {
+    "even_marks": "{2} marks from {0} every {1}", "starts_of": "{1} laid end to end from {0}", "shifted": "{0}, each + {1}",
+    "joined": "{0} and {1}", "row_of": "{0}", "total_of": "sum of ({0})", "count_in": "number of ({0})",
+    "choose_pieces": "nearest to {0}", "choices_in": "number of choices", "chosen_mains":
+    "the larger pieces of the choice ranked {1}, the best being 0",
+    "chosen_fills": "the smaller pieces of the choice ranked {1}, the best being 0",
+}  # fmt: skip
 _COMPARED = {">": "is more than", "<": "is less than", ">=": "is at least", "<=": "is at most", "==": "is", "!=": "is not"}
 
 _SUM, _PRODUCT, _POWER, _ATOM = 1, 2, 3, 4
@@ -38,7 +46,7 @@ def _write(node: Any) -> tuple[str, int]:
         text = str(abs(node.p)) if node.q == 1 else f"{abs(node.p)}/{node.q}"
         return (MINUS + text, _SUM) if node < 0 else (text, _ATOM if node.q == 1 else _PRODUCT)
     if type(node) in CONSTANTS:
-        return _write(node.args[0])[0] + ("\u00b0" if CONSTANTS[type(node)] == "degree" else ""), _ATOM
+        return _write(node.args[0])[0] + CONSTANT_MARKS[CONSTANTS[type(node)]], _ATOM
     if isinstance(node, sympy.Add):
         return _write_sum(node)
     if isinstance(node, sympy.Mul):
@@ -77,7 +85,7 @@ def _write_sum(node: sympy.Add) -> tuple[str, int]:
 def _write_product(node: Any) -> tuple[str, int]:
     above, below = [], []
     for factor in node.args:
-        if (type(factor) in CONSTANTS and factor.args[0] == 1) or factor == 1 / inches(1):
+        if (type(factor) in CONSTANTS and factor.args[0] == 1) or factor in (1 / inches(1), 1 / fahrenheit(1)):
             continue  # only there to turn inches into a plain number, or back
         if isinstance(factor, sympy.Rational) and abs(factor.p) != 1:
             above.append(factor)
@@ -112,6 +120,8 @@ def _write_function(node: Any) -> str:
         return f"the smaller of {' and '.join(inner)}"
     if isinstance(node, sympy.Abs):
         return f"the size of ({inner[0]})"
+    if type(node) in METHODS:
+        return _METHODS[type(node).__name__].format(*inner)
     if type(node) in TURNING:
         return f"{_TURNS[TURNING[type(node)]]}({inner[0]})"
     if type(node) in WHOLE:

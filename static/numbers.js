@@ -8,8 +8,14 @@ const numbers = {
   root: square => Math.sqrt(square),
   attempt: (formula, known, numbers) => {
     const found = formula(known, numbers);
-    if (Array.isArray(found)) return found.every(Number.isFinite) ? found : null;
-    return typeof found === 'boolean' || Number.isFinite(found) ? found : null;
+    return isWhole(found) ? found : null;
   },
   plain: value => value,
 };
+
+// Rows and rankings hold numbers some levels down; a hole in one of them spoils the whole.
+function isWhole(found) {
+  if (Array.isArray(found)) return found.every(isWhole);
+  if (found !== null && typeof found === 'object') return Object.values(found).every(isWhole);
+  return typeof found === 'boolean' || Number.isFinite(found);
+}

@@ -13,6 +13,7 @@ EXTREME_LENGTHS = [Fraction(text) for text in ("0", "1/128", "0.000001", "0.001"
 EXTREME_ANGLES = ["0", "0.001", "0.000001", "89", "89.999", "89.999999", "90", "90.1", "180", "1000 in 1", "1:1000", "1000%"]
 ANGLES = ["5", "10", "15", "22.5", "22 1/2", "30", "30\u00b0", "45", "60", "67.5", "75 deg", "90 - 22.5", "90/4"]
 SLOPES = ["5 in 12", "5:12", "7 in 12", "12:12", "1:6", "10%", "100%", "24:12", "1 in 1.5", "0:12"]
+TEMPERATURES = ["0", "-40", "-40 C", "32", "0 C", "70", "70", "21 C", "100", "250", "251", "-100", "-101", "\u22125", "1/2"]
 WRONG = [
     "", " ", "-1", "1/0", "abc", "1,5", "3 5", "1..2", "2**9", "9" * 12, "9" * 90, "((1)", "1)", "5 kg",
     "<b>1</b>", '"', "\U0001f600", "0x10", "1e3", "NaN",
@@ -54,11 +55,25 @@ def entry(declared: dict[str, Any], rng: random.Random, temper: str, grain: Frac
         return str(rng.choice([*declared["options"], ["no such option"]] if temper == "wrong" else declared["options"])[0])
     if declared["kind"] == "angle":
         return angle(rng, temper)
+    if declared["kind"] == "temperature":
+        return rng.choice(TEMPERATURES) if temper in ("edge", "extreme") else f"{rng.randint(-20, 140)}" + rng.choice(["", "", " F", "\u00b0F", " C"])
+    if declared["kind"] == "percent":
+        return rng.choice(["0", "30", "100", "100.1", "99%"]) if temper == "extreme" else str(rng.randint(1, 40) / rng.choice([1, 2, 10]))
+    if declared["kind"] == "lengths":
+        return row(declared, rng, temper, grain, values, metric)
     if declared["kind"] == "count":
         return str(rng.choice([0, 1, 10**6, 10**9 - 1]) if temper == "extreme" else rng.randint(0, 12))
     value = length(declared, rng, temper, grain, values)
     values.append(value)
     return written(value, rng, metric)
+
+
+def row(declared: dict[str, Any], rng: random.Random, temper: str, grain: Fraction, values: list[Fraction], metric: bool) -> str:
+    """A row of lengths, many of them alike, some too many."""
+    few = min(declared["items"], 6)
+    count = rng.choice([0, 1, declared["items"], declared["items"] + 1]) if temper == "extreme" else rng.randint(0, few)
+    pieces = [length(declared, rng, temper, grain, values) for _ in range(max(1, count // 2))]
+    return rng.choice([", ", ",", "; "]).join(written(rng.choice(pieces), rng, metric) for _ in range(count))
 
 
 def angle(rng: random.Random, temper: str) -> str:

@@ -7,6 +7,7 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 
 from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
+from shopcalc.portable.cuts import PART_NUMBERS, shown_parts, worked_parts
 from shopcalc.portable.form import input_fields
 from shopcalc.portable.links import with_shop
 from shopcalc.portable.sentences import fill_known
@@ -122,11 +123,14 @@ def card_data(bench, entries):
         name = declared["name"]
         if name in bench["known"]:
             chosen = declared["kind"] == "choice"
-            inputs[name] = {"value": entries["texts"][name] if chosen else plain(bench["known"][name]), "text": entries["texts"][name]}
+            value = entries["texts"][name] if chosen else plain_of(bench["known"][name], declared["kind"], plain)
+            inputs[name] = {"value": value, "text": entries["texts"][name]}
     results = {}
     for name in about["results"]:
-        if name in bench["known"]:
+        if name in bench["written"]:
             results[name] = result_data(name, bench)
+    if len(about["parts"]) > 0:
+        results["parts"] = parts_data(bench)
     return {
         "setup": about["slug"],
         "title": about["title"],
@@ -138,15 +142,33 @@ def card_data(bench, entries):
     }
 
 
+def plain_of(value, kind, plain):
+    """A value as JSON has it: a row is a list."""
+    return [plain(each) for each in value] if kind == "lengths" else plain(value)
+
+
+def parts_data(bench):
+    """The parts for the cut list, as a result."""
+    plain = bench["world"]["numbers"]["plain"]
+    rows = []
+    for part in worked_parts(bench):
+        row = {"label": part["label"]}
+        for name in PART_NUMBERS:
+            row[name] = plain(part[name])
+        rows.append(row)
+    text = ", ".join([part["count"] + " " + part["label"] + " " + part["length"] for part in shown_parts(bench)])
+    return {"value": rows, "text": text, "kind": "parts", "decimal": None, "mm": None}
+
+
 def result_data(name, bench):
     """One result as data; decimal and mm belong to lengths and are null elsewhere."""
     written = bench["written"][name]
     kind = bench["kinds"][name]
     value = bench["known"][name]
     is_length = kind == "length"
-    mm = millimetres(value, bench["world"]["units"])
+    mm = millimetres(value, bench["world"]["units"]) if is_length else 0
     return {
-        "value": bench["world"]["numbers"]["plain"](value),
+        "value": plain_of(value, kind, bench["world"]["numbers"]["plain"]),
         "text": written["text"],
         "kind": kind,
         "decimal": nearest_of(value * 1000) / 1000 if is_length else None,

@@ -5,7 +5,7 @@ A `bench` is a dictionary: `about` and `formulas` of its setup, the `shop`, the 
 units, arithmetic).
 """
 
-from shopcalc.portable.snap import above
+from shopcalc.portable.snap import above, same
 from shopcalc.portable.work import all_in, read_entries, work_out
 from shopcalc.portable.writing import DIVISIONS, decimal_text, write_value
 
@@ -40,9 +40,11 @@ def set_bench(world, slug, entries, shop):
         if declared["name"] in bench["known"]:
             write_known(bench, declared["name"], declared["kind"], FINEST, "nearest")
             as_measured(bench["written"][declared["name"]], declared["kind"], shop)
+            for column in declared["columns"]:
+                write_known(bench, column["name"], column["kind"], FINEST, "nearest")
     for name in about["results"]:
         result = about["results"][name]
-        if name in bench["known"]:
+        if name in bench["known"] and result["kind"] != "ranking":
             write_known(bench, name, result["kind"], division_of(result, bench), result["rounding"])
     return bench
 
@@ -102,8 +104,19 @@ def included_bench(included, bench, world):
             if value is None:
                 return []
             values[name] = value
-            texts[name] = decimal_text(value, 6, True) + (" in" if declared["kind"] == "length" else "")
+            texts[name] = given_text(value, declared)
         elif name in bench["known"]:
             values[name] = bench["known"][name]
             texts[name] = bench["texts"][name]
+            for column in declared["columns"]:
+                values[column["name"]] = bench["known"][column["name"]]
     return [set_bench(world, included["slug"], {"values": values, "texts": texts}, bench["shop"])]
+
+
+def given_text(value, declared):
+    """A value that another card gives, as it would be typed."""
+    if len(declared["options"]) > 0:
+        for place, option in enumerate(declared["options"]):
+            if same(place, value):
+                return option[0]
+    return decimal_text(value, 6, True) + (" in" if declared["kind"] == "length" else "")

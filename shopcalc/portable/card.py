@@ -1,6 +1,7 @@
 """Decides everything a card says, as strings, truths and lists that the templates only put in their places."""
 
 from shopcalc.portable.bench import FINEST, division_of, included_bench, is_stopped
+from shopcalc.portable.cuts import shown_parts
 from shopcalc.portable.form import change_label
 from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.pictures import draw_picture
@@ -10,6 +11,7 @@ from shopcalc.portable.tape import draw_tape
 from shopcalc.portable.work import all_in, holds
 from shopcalc.portable.writing import DIVISIONS, decimal_text, fraction_text, millimetres, quoted, write_value
 
+MOST_AT_ONCE = 6  # marks that can still be read in one line
 LEVEL_WORDS = {"stop": "Stop", "caution": "Caution", "note": "Note"}
 
 
@@ -42,7 +44,21 @@ def show_value(name, label, bench):
         "amount": written["amount"],
         "small": under,
         "has_small": is_length,
+        "marks": shown_marks(written) if kind == "lengths" else [],
+        "is_row": kind == "lengths",
     }
+
+
+def shown_marks(written):
+    """A row as marks on one tape, to be read from the top down."""
+    marks = []
+    for one in written["each"]:
+        mark = {"text": one["bare"], "lean": one["lean"], "leans": len(one["lean"]) > 0}
+        mark["decimal"] = one["decimal"]
+        mark["feet"] = one["feet"]
+        mark["has_feet"] = len(one["feet"]) > 0
+        marks.append(mark)
+    return marks
 
 
 def shown_results(bench, role):
@@ -157,7 +173,7 @@ def shown_working(bench):
     about = bench["about"]
     for name in about["results"]:
         result = about["results"][name]
-        if name not in bench["known"] or not all_in(result["needs"], bench["known"]):
+        if name not in bench["written"] or not all_in(result["needs"], bench["known"]):
             continue
         if len(result["reading"]) > 0 and result["reading"] in bench["known"]:
             formula = spell(result["reading"])
@@ -218,12 +234,19 @@ def show_answer(bench):
     stopped = [one for one in checks if one["level"] == "stop" and len(settings) == 0]
     return {
         "first": settings[0:1],
-        "others": settings[1:],
+        "others": [counted(one) for one in settings[1:]],
         "has_others": len(settings) > 1,
         "stopped": stopped[0:1],
         "checks": checks,
         "corrections": shown_corrections(bench),
     }
+
+
+def counted(one):
+    """A setting among the others at the top of the card: of a long row only how many marks it has."""
+    if len(one["marks"]) > MOST_AT_ONCE:
+        one["text"] = str(len(one["marks"])) + " marks"
+    return one
 
 
 def show_sheet(bench):
@@ -241,6 +264,7 @@ def show_sheet(bench):
     steps = shown_steps(bench)
     onwards = shown_onwards(bench)
     settings = shown_tapes(bench)
+    parts = shown_parts(bench)
     return {
         "title": about["title"],
         "settings": settings,
@@ -255,6 +279,8 @@ def show_sheet(bench):
         "awaits_reading": len(about["trial"]) > 0 and len(corrections) == 0,
         "after": after,
         "has_after": len(after) > 0,
+        "parts": parts,
+        "has_parts": len(parts) > 0,
         "sizes": sizes,
         "has_sizes": len(sizes) > 0,
         "divisions": divisions,

@@ -21,9 +21,7 @@ def draw_picture(picture, bench, page):
     """One picture as strings ready for SVG, or an empty list where a shape it rests on is missing."""
     shapes = []
     for shape in picture["shapes"]:
-        placed = place_shape(shape, bench)
-        if placed is not None:
-            shapes.append(placed)
+        shapes = shapes + place_shape(shape, bench)
     outlined = [one for one in shapes if one["shape"]["kind"] == "area" or one["shape"]["kind"] == "line"]
     if len(outlined) == 0:
         return []
@@ -38,18 +36,34 @@ def draw_picture(picture, bench, page):
 
 
 def place_shape(shape, bench):
-    """The shape with its numbers, or None if it does not show."""
+    """The shape with its numbers, in a list that is empty if it does not show; boxes are as many areas."""
     known = bench["known"]
     formulas = bench["formulas"]
     numbers = bench["world"]["numbers"]
     if not all_in(shape["needs"], known):
-        return None
+        return []
     if not holds(shape["when"], formulas, known, numbers):
-        return None
+        return []
     found = numbers["attempt"](formulas[shape["numbers"]], known, numbers)
     if found is None:
-        return None
-    return {"shape": shape, "numbers": found}
+        return []
+    return place_boxes(shape, found) if shape["kind"] == "boxes" else [{"shape": shape, "numbers": found}]
+
+
+def place_boxes(shape, found):
+    """A row of boxes as areas: `found` is left, bottom, width and height, each one length or a row of them."""
+    count = 1
+    for at, is_row in enumerate(shape["rows"]):
+        if is_row:
+            count = len(found[at])
+    boxes = []
+    for place in range(count):
+        corner = [found[at][place] if is_row else found[at] for at, is_row in enumerate(shape["rows"])]
+        right = corner[0] + corner[2]
+        top = corner[1] + corner[3]
+        points = [corner[0], corner[1], right, corner[1], right, top, corner[0], top]
+        boxes.append({"shape": {"kind": "area", "style": shape["style"], "points": 4}, "numbers": points})
+    return boxes
 
 
 def fit(shapes, outlined):

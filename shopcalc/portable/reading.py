@@ -16,6 +16,9 @@ from shopcalc.portable.turning import atand
 FINEST_SHARE = 1000000  # a difference below this share of what it is taken from is refused
 LARGEST_NUMBER = 100000  # of anything on the way to an answer; doubles stay good far below a tick
 LONGEST_LENGTH = 1200  # inches: 100 ft
+LONGEST_ROW = 4000
+COLDEST = -100
+HOTTEST = 250
 
 BARE = 0  # a number with no unit yet
 LENGTH = 1
@@ -83,6 +86,63 @@ def read_count(text, units, numbers):
     if failed(state):
         return refusal(state)
     return {"ok": True, "value": numbers["ratio"](token["top"], 1)}
+
+
+def read_percent(text, units, numbers):
+    """Read a part of a hundred: `12`, `12 1/2 %`."""
+    state = begin(text, units, numbers, "percent")
+    if not failed(state) and peek(state)["kind"] != "number" and peek(state)["kind"] != "vulgar":
+        fail(state, peek(state)["at"], misplaced(peek(state)))
+    value = 0 if failed(state) else parse_mixed(state)
+    if not failed(state) and peek(state)["kind"] == "%":
+        state["next"] += 1
+    if not failed(state) and peek(state)["kind"] != "end":
+        fail(state, peek(state)["at"], misplaced(peek(state)))
+    return refusal(state) if failed(state) else {"ok": True, "value": value}
+
+
+def read_temperature(text, shop, units, numbers):
+    """Read a temperature in degrees Fahrenheit: `70`, `-5`, `21 C`. A bare number is Celsius in a metric shop."""
+    rest = text.replace("\u2212", "-").replace("\u00b0", " ").lower().split(" ")
+    body = " ".join([part for part in rest if len(part) > 0])
+    below = body[0:1] == "-"
+    celsius = shop["metric"]
+    if body.endswith("c") or body.endswith("f"):
+        celsius = body.endswith("c")
+        body = body[0 : len(body) - 1]
+    state = begin(body[1 : len(body)] if below else body, units, numbers, "temperature")
+    value = 0 if failed(state) or peek(state)["kind"] != "number" else parse_mixed(state)
+    if not failed(state) and peek(state)["kind"] != "end":
+        fail(state, peek(state)["at"], misplaced(peek(state)))
+    if failed(state):
+        return refusal(state)
+    value = 0 - value if below else value
+    value = value * 9 / 5 + 32 if celsius else value
+    if above(COLDEST, value) or above(value, HOTTEST):
+        return {"ok": False, "message": "No shop is as cold or as hot as that."}
+    return {"ok": True, "value": value}
+
+
+def read_lengths(text, most, shop, units, numbers):
+    """Read a row of lengths with commas between them, at most `most`; an empty text is an empty row."""
+    if len(text) > LONGEST_ROW:
+        return {"ok": False, "message": "That is too long: a row has at most 4,000 characters."}
+    row = []
+    place = 0
+    parts = text.replace(";", ",").replace("\n", ",").split(",")
+    for part in parts:
+        place = place + 1
+        if len(part.replace(" ", "")) == 0 and place == len(parts):
+            break  # an empty row, or a comma too many at its end
+        got = read_length(part, shop, units, numbers)
+        if got["ok"] and same(got["value"], 0):
+            got = {"ok": False, "message": "This cannot be zero."}
+        if not got["ok"]:
+            return {"ok": False, "message": "Number " + str(place) + " in the row: " + got["message"]}
+        row.append(got["value"])
+    if len(row) > most:
+        return {"ok": False, "message": "That is too many: at most " + str(most) + " can be weighed."}
+    return {"ok": True, "value": row}
 
 
 def finish_length(state, value):

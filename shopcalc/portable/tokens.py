@@ -23,6 +23,8 @@ EXAMPLES = {
     "length": "Type a length, such as 3 5/8.",
     "angle": "Type an angle, such as 10 or 5 in 12.",
     "count": "Type a whole number, such as 4.",
+    "percent": "Type a part of a hundred, such as 12.",
+    "temperature": "Type a temperature, such as 70 or 21 C.",
 }
 
 

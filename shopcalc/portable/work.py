@@ -4,7 +4,7 @@
 `known` maps names to values; a name that is absent is a value nobody gave or that cannot be.
 """
 
-from shopcalc.portable.reading import read_angle, read_count, read_length, read_sum
+from shopcalc.portable.reading import read_angle, read_count, read_length, read_lengths, read_percent, read_sum, read_temperature
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.writing import TAPES, quoted, write_value
 
@@ -33,6 +33,10 @@ def shop_faults(query):
 def starting_text(declared, shop):
     """What an input starts with: in inches whatever the shop, so in a metric shop it says so."""
     text = declared["start"]
+    if shop["metric"] and declared["kind"] == "lengths" and len(text) > 0:
+        return ", ".join([part + " in" for part in text.split(", ")])
+    if shop["metric"] and declared["kind"] == "temperature":
+        return text + " F"
     if shop["metric"] and declared["kind"] == "length" and len(text) > 0:
         return "(" + text + ") in" if declared["signed"] else text + " in"
     return text
@@ -50,6 +54,15 @@ def read_entry(declared, text, shop, world):
         got = read_length(text, shop, world["units"], numbers)
     elif kind == "angle":
         got = read_angle(text, world["units"], numbers)
+    elif kind == "lengths":
+        got = read_lengths(text, declared["items"], shop, world["units"], numbers)
+        if got["ok"] and len(got["value"]) == 0 and not declared["zero"]:
+            return {"ok": False, "message": "Type at least one length."}
+        return got
+    elif kind == "temperature":
+        return read_temperature(text, shop, world["units"], numbers)
+    elif kind == "percent":
+        got = read_percent(text, world["units"], numbers)
     else:
         got = read_count(text, world["units"], numbers)
     if not got["ok"]:
@@ -97,9 +110,19 @@ def read_entries(about, query, shop, world):
         got = read_entry(declared, text, shop, world)
         if got["ok"]:
             values[name] = got["value"]
+            for column in declared["columns"]:
+                values[column["name"]] = column_value(column, text, declared, world["numbers"])
         else:
             errors[name] = got["message"]
     return {"texts": texts, "values": values, "errors": errors}
+
+
+def column_value(column, text, declared, numbers):
+    """What a table says of the option chosen, in one of its columns."""
+    for place, option in enumerate(declared["options"]):
+        if option[0] == text:
+            return numbers["ratio"](column["values"][place][0], column["values"][place][1])
+    return None
 
 
 def is_blank(text):

@@ -139,6 +139,10 @@ def write_value(x, kind, division, direction, metric, units):
     """Any value as `{"text", "decimal", "mm"}` and, for a length, the parts of its fraction."""
     if kind == "length":
         return write_length(x, division, direction, metric, units)
+    if kind == "lengths":
+        return write_row(x, division, direction, metric, units)
+    if kind == "temperature":
+        return plain_value(decimal_text((x - 32) * 5 / 9, 1, True) + " \u00b0C" if metric else decimal_text(x, 1, True) + " \u00b0F")
     if kind == "angle":
         text = decimal_text(x, 2, True) if above(0, x) else digits_text(round_to(x, 100, direction), 2, True)
         return plain_value(text + "\u00b0")
@@ -149,6 +153,14 @@ def write_value(x, kind, division, direction, metric, units):
     return plain_value(decimal_text(x, 3, True))
 
 
+def write_row(row, division, direction, metric, units):
+    """A row of lengths: each written, and the text of all."""
+    each = [write_length(x, division, direction, metric, units) for x in row]
+    written = plain_value(", ".join([one["text"] for one in each]))
+    written["each"] = each
+    return written
+
+
 def plain_value(text):
     """A value that has no fraction on the tape."""
     return {"text": text, "bare": text, "sign": "", "whole": "", "top": "", "under": "", "lean": "", "amount": ""}
@@ -156,6 +168,8 @@ def plain_value(text):
 
 def quoted(written, kind, metric):
     """A value inside a sentence: a length says its unit."""
+    if kind == "lengths" and not metric:
+        return written["text"] if len(written["each"]) == 0 else written["text"] + " in"
     if kind != "length" or metric:
         return written["text"]
     return written["bare"] + " in" if written["lean"] == "" else written["bare"] + " in " + written["lean"]

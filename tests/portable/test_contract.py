@@ -20,7 +20,7 @@ MODULES = phone.portable_modules()
 NODES = (
     ast.Module, ast.FunctionDef, ast.arguments, ast.arg, ast.Import, ast.ImportFrom, ast.alias, ast.Expr,
     ast.Assign, ast.AugAssign, ast.Return, ast.If, ast.For, ast.While, ast.Break, ast.Continue,
-    ast.Name, ast.Constant, ast.Attribute, ast.Subscript, ast.Slice, ast.Call, ast.Lambda,
+    ast.Name, ast.Constant, ast.Attribute, ast.Subscript, ast.Slice, ast.Call, ast.keyword, ast.Lambda,
     ast.List, ast.Tuple, ast.Dict, ast.ListComp, ast.comprehension, ast.IfExp,
     ast.BinOp, ast.Add, ast.Sub, ast.Mult, ast.Div, ast.FloorDiv, ast.Pow,
     ast.UnaryOp, ast.USub, ast.Not, ast.BoolOp, ast.And, ast.Or,

@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 
 from shopcalc import exact
-from shopcalc.portable.pictures import SHEET, TALLEST, coordinate, draw_picture, fit, place_shape
+from shopcalc.portable.pictures import SHEET, TALLEST, coordinate, draw_picture, fit, place_boxes, place_shape
 
 from ..helpers import bench_of
 
@@ -82,7 +82,7 @@ def test_a_shape_without_its_values_is_left_out() -> None:
     bench = bench_of("groove")
     shape = {"kind": "dimension", "needs": ["rib_fence"], "when": "", "numbers": "shape 0 0"}
 
-    assert place_shape(shape, bench) is None
+    assert [] == place_shape(shape, bench)
 
 
 def test_dimensions_say_what_they_measure() -> None:
@@ -121,3 +121,12 @@ def test_coordinates(n: int, text: str) -> None:
 def test_each_picture_has_its_own_name() -> None:
     """Pictures of one page are told apart, so that each is described by its own caption."""
     assert ["picture-tenon-0", "picture-tenon-1"] == [drawn("tenon", page)["id"] for page in (0, 1)]
+
+
+def test_a_row_of_boxes_is_as_many_areas() -> None:
+    """Where a box's place or width is a row, there is one box for each; what is one length is theirs in common."""
+    shape = {"kind": "boxes", "style": "wood", "rows": [True, False, True, False]}
+    placed = place_boxes(shape, [[0, 3], 1, [2, 4], 5])
+
+    assert [[0, 1, 2, 1, 2, 6, 0, 6], [3, 1, 7, 1, 7, 6, 3, 6]] == [each["numbers"] for each in placed]
+    assert [("area", "wood", 4)] * 2 == [(each["shape"]["kind"], each["shape"]["style"], each["shape"]["points"]) for each in placed]
