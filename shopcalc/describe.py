@@ -88,6 +88,7 @@ def _describe_input(declared: Input) -> dict[str, Any]:
         "reading": declared.reading,
         "signed": declared.signed,
         "items": declared.items,
+        "group": declared.group,
         "columns": [{"name": each.name, "kind": each.kind, "values": [_limit(value) for value in each.values]} for each in declared.columns],
     }
 

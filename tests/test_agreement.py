@@ -81,7 +81,8 @@ def test_views_hold_nothing_to_format(slug: str) -> None:
 def unexplained(about: dict[str, Any], data: dict[str, Any]) -> list[str]:
     """The results that are absent though no check took them, no condition withholds them and no reading is awaited."""
     known = {*data["inputs"], *data["results"]}
-    taken = {name for check in data["checks"] for name in about["checks"][check["name"]]["spoils"]}
+    # a stop of a card inside this one takes nothing from it
+    taken = {name for check in data["checks"] for name in about["checks"].get(check["name"], {"spoils": []})["spoils"]}
     awaited = {each["name"] for each in about["inputs"] if each["reading"]} - known
     faults = []
     for name, result in about["results"].items():
@@ -114,7 +115,7 @@ def test_the_sweep_reaches_every_check(slug: str) -> None:
     answers = [exact.answer(path + ".json", query) for path, query, _ in asked(slug)]
     worked = [answer["data"] for answer in answers if answer["status"] == 200]
 
-    assert set(about["checks"]) == {check["name"] for data in worked for check in data["checks"]}
+    assert set() == set(about["checks"]) - {check["name"] for data in worked for check in data["checks"]}
     assert len(worked) > COUNT / 3
 
 

@@ -26,6 +26,8 @@ def test_every_formula_named_is_there(slug: str) -> None:
     lines = [*about["results"].values(), *about["steps"], *(shape for picture in about["pictures"] for shape in picture["shapes"])]
     keys = {each["when"] for each in lines if each["when"]} | {f"check {name}" for name in about["checks"]} | set(about["results"])
     keys |= {shape["numbers"] for picture in about["pictures"] for shape in picture["shapes"]}
+    keys |= {part["numbers"] for part in about["parts"]} | {part["when"] for part in about["parts"] if part["when"]}
+    keys |= {key for included in about["includes"] for _, key in included["given"]}
     keys |= {case[0] for result in about["results"].values() for case in result["working"] if case[0]}
 
     assert keys == set(setup.formulas())

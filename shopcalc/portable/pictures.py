@@ -12,6 +12,7 @@ from shopcalc.portable.work import all_in, holds
 SHEET = 360
 TALLEST = 250
 ROW = 26  # between rows of dimensions
+WORD = 52  # the room of a usual word beside the picture
 EDGE = 14
 LETTER = 7  # a letter's width, near enough to know whether a word fits between its arrows
 ARC = 34
@@ -25,7 +26,7 @@ def draw_picture(picture, bench, page):
     outlined = [one for one in shapes if one["shape"]["kind"] == "area" or one["shape"]["kind"] == "line"]
     if len(outlined) == 0:
         return []
-    sheet = fit(shapes, outlined)
+    sheet = fit(shapes, outlined, bench)
     drawn = {"areas": [], "lines": [], "marks": [], "words": []}
     drawn["caption"] = picture["caption"]
     drawn["id"] = "picture-" + bench["about"]["slug"] + "-" + str(page)
@@ -66,7 +67,7 @@ def place_boxes(shape, found):
     return boxes
 
 
-def fit(shapes, outlined):
+def fit(shapes, outlined, bench):
     """The scale and the place of the origin, in hundredths, with room at the edges for dimensions."""
     left = outlined[0]["numbers"][0]
     right = left
@@ -80,18 +81,20 @@ def fit(shapes, outlined):
             low = min(low, values[2 * at + 1])
             high = max(high, values[2 * at + 1])
     rows = {"above": 0, "below": 0, "left": 0, "right": 0}
+    letters = {"above": 0, "below": 0, "left": 0, "right": 0}
     for one in shapes:
         shape = one["shape"]
         if shape["kind"] == "dimension":
             rows[shape["side"]] = max(rows[shape["side"]], shape["row"])
+            letters[shape["side"]] = max(letters[shape["side"]], len(lettering(shape, bench)["text"]))
         if shape["kind"] == "label" and shape["side"] in rows:
             rows[shape["side"]] = max(rows[shape["side"]], 1)
         if shape["kind"] == "slant":
             for side in rows:
                 rows[side] = max(rows[side], 1)
     room = {
-        "left": EDGE + 52 * rows["left"],
-        "right": EDGE + 52 * rows["right"],
+        "left": EDGE + WORD * rows["left"] + max(0, letters["left"] * LETTER + 2 - WORD),
+        "right": EDGE + WORD * rows["right"] + max(0, letters["right"] * LETTER + 2 - WORD),
         "above": EDGE + ROW * rows["above"],
         "below": EDGE + ROW * rows["below"],
     }
@@ -218,7 +221,7 @@ def draw_dimension(one, sheet, drawn, letters):
         return
     first = sheet_y(sheet, max(values[1], values[3]))
     last = sheet_y(sheet, min(values[1], values[3]))
-    off = (one["shape"]["row"] - 1) * 5200 + 1400
+    off = (one["shape"]["row"] - 1) * WORD * 100 + 1400
     x = sheet["edge_left"] - off if side == "left" else sheet["edge_right"] + off
     past = -400 if side == "left" else 400
     path = "M" + pair(sheet_x(sheet, values[0] if values[1] >= values[3] else values[2]) + past, first) + "H" + coordinate(x + past)

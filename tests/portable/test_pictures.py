@@ -106,8 +106,9 @@ def test_an_angle_has_its_arc() -> None:
 def test_room_is_kept_for_rows_of_dimensions() -> None:
     """A second row of dimensions makes the sheet taller by a row."""
     box = {"shape": {"kind": "area", "points": 2, "side": "", "row": 1}, "numbers": [0, 0, 1, 1]}
-    rows = [{"shape": {"kind": "dimension", "points": 2, "side": "below", "row": row}, "numbers": [0, 0, 1, 0]} for row in (1, 2)]
-    heights = [fit([box, row], [box])["height"] for row in rows]
+    below = {"kind": "dimension", "points": 2, "side": "below", "of": "stock", "text": ""}
+    rows = [{"shape": {**below, "row": row}, "numbers": [0, 0, 1, 0]} for row in (1, 2)]
+    heights = [fit([box, row], [box], bench_of("groove"))["height"] for row in rows]
 
     assert 2600 == heights[1] - heights[0]
 
