@@ -156,23 +156,23 @@ def work_out(about, formulas, values, numbers):
             work_result(about["results"][line[1]], formulas, known, gone, numbers)
         else:
             check = about["checks"][line[1]]
-            if all_in(check["needs"], known) and holds("check " + check["name"], formulas, known, numbers):
+            if holds("check " + check["name"], formulas, known, numbers):
                 raised.append(check["name"])
                 for name in check["spoils"]:
                     gone.append(name)
                     if name in known:
                         known.pop(name)
-    return {"known": known, "raised": [name for name in raised if still_true(about["checks"][name], known)]}
+    return {"known": known, "raised": [name for name in raised if still_true(about["checks"][name], formulas, known, numbers)]}
 
 
 def holds(key, formulas, known, numbers):
-    """Whether the condition of that key holds; without a key there is none to fail."""
-    return len(key) == 0 or numbers["attempt"](formulas[key], known, numbers) is True
+    """Whether the condition of that key holds; one about a value that is not known does not."""
+    return numbers["attempt"](formulas[key], known, numbers) is True
 
 
-def still_true(check, known):
+def still_true(check, formulas, known, numbers):
     """A stop stands; a caution about a value that a stop took away does not."""
-    return check["level"] == "stop" or len(check["spoils"]) > 0 or all_in(check["needs"], known)
+    return check["level"] == "stop" or len(check["spoils"]) > 0 or holds("check " + check["name"], formulas, known, numbers)
 
 
 def work_result(result, formulas, known, gone, numbers):
@@ -183,9 +183,7 @@ def work_result(result, formulas, known, gone, numbers):
     if len(result["reading"]) > 0 and result["reading"] in known:
         known[name] = known[result["reading"]]
         return
-    if not all_in(result["needs"], known):
-        return
-    if not holds(result["when"], formulas, known, numbers):
+    if result["when"] and not holds("when " + name, formulas, known, numbers):
         return
     value = numbers["attempt"](formulas[name], known, numbers)
     if value is not None:

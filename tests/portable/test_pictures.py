@@ -80,9 +80,10 @@ def test_a_shape_shows_when_its_condition_holds() -> None:
 def test_a_shape_without_its_values_is_left_out() -> None:
     """A dimension of a value that is not known is not placed."""
     bench = bench_of("groove")
-    shape = {"kind": "dimension", "needs": ["rib_fence"], "when": "", "numbers": "shape 0 0"}
+    shape = {"kind": "dimension", "of": "rib_fence", "text": "", "when": False}
 
-    assert [] == place_shape(shape, bench)
+    assert [] == place_shape(shape, "0 0", bench)
+    assert 1 == len(place_shape({**shape, "of": "fence"}, "0 0", bench))
 
 
 def test_dimensions_say_what_they_measure() -> None:
