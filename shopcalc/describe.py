@@ -36,7 +36,7 @@ def describe(setup: Setup) -> dict[str, Any]:
         "inputs": [_describe_input(each) for each in setup.inputs.values()],
         "results": {each.name: _describe_result(each) for each in setup.results.values()},
         "checks": {each.name: _describe_check(setup, each) for each in setup.checks.values()},
-        "program": [list(line) for line in setup.program],
+        "program": [name for _, name in setup.program],
         "steps": [
             {
                 "text": step.text,
@@ -109,7 +109,6 @@ def _limit(most: Any) -> list[int]:
 
 def _describe_result(declared: Result) -> dict[str, Any]:
     return {
-        "name": declared.name,
         "label": declared.label,
         "kind": declared.kind,
         "role": declared.role,
@@ -127,7 +126,6 @@ def _describe_result(declared: Result) -> dict[str, Any]:
 def _describe_check(setup: Setup, declared: Check) -> dict[str, Any]:
     spoiled = list(setup.results) if declared.spoils is None else list(declared.spoils)
     return {
-        "name": declared.name,
         "level": declared.level,
         "text": declared.text,
         "change": declared.change,

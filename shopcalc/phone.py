@@ -141,7 +141,11 @@ def brain(found: Mapping[str, Setup]) -> str:
 
     It defines `answer(path, pairs, part)`, which returns status, type and body, and `respond` before rendering.
     """
-    parts = "\n".join(
+    return files.static_text(MUSTACHE) + "\n" + files.lighter(_own_parts(found), "text/javascript")
+
+
+def _own_parts(found: Mapping[str, Setup]) -> str:
+    return "\n".join(
         [
             files.static_text("numbers.js"),
             portable_script(),
@@ -153,7 +157,6 @@ def brain(found: Mapping[str, Setup]) -> str:
             setups_script(found),
         ]
     )
-    return files.static_text(MUSTACHE) + "\n" + files.lighter(parts, "text/javascript")
 
 
 @cache
@@ -168,7 +171,8 @@ def build() -> str:
 
 @cache
 def worker() -> str:
-    """The service worker's script."""
+    """The service worker's script: the brain and its wiring in one scope of their own, where every name can be short."""
     constants: dict[str, Any] = {"BUILD": build(), "KEPT": list(KEPT), "POLICY": POLICY}
     lines = [f"const {name}={json.dumps(value)};" for name, value in constants.items()]
-    return "\n".join([brain(setups()), *lines, files.light_script("worker.js")])
+    own = "\n".join(["(() => {", _own_parts(setups()), *lines, files.static_text("worker.js"), "})();"])
+    return files.static_text(MUSTACHE) + "\n" + files.lighter(own, "text/javascript")

@@ -135,13 +135,13 @@ def shown_corrections(bench):
         result = about["results"][name]
         if result["role"] != "correction" or name not in bench["known"]:
             continue
-        shown.append(correction(result, bench))
+        shown.append(correction(name, result, bench))
     return shown
 
 
-def correction(result, bench):
+def correction(name, result, bench):
     """One correction in words: `Raise the blade 0.009 in, 1/128 full`."""
-    value = bench["known"][result["name"]]
+    value = bench["known"][name]
     size = 0 - value if above(0, value) else value
     metric = bench["shop"]["metric"]
     units = bench["world"]["units"]
@@ -159,7 +159,7 @@ def correction(result, bench):
         amount = written["text"]
     words = result["more"] if above(value, 0) else result["less"]
     return {
-        "name": result["name"],
+        "name": name,
         "label": result["label"],
         "nothing": nothing,
         "amount": amount,
