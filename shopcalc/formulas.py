@@ -143,7 +143,10 @@ class PhonePrinter(_ShopPrinter, JavascriptCodePrinter):
 _NAMES = {
     "Fraction": Fraction,
     **{name: getattr(turning, name) for name in (*TURNING.values(), "root")},
-    **{each.__name__: next(getattr(module, each.__name__) for module in (choose, moisture, rows) if hasattr(module, each.__name__)) for each in METHODS},
+    **{
+        each.__name__: next(getattr(module, each.__name__) for module in (choose, moisture, rows) if hasattr(module, each.__name__))
+        for each in METHODS
+    },
     **{name: getattr(snap, name) for name in (*WHOLE.values(), "above", "at_least", "same", "larger", "smaller", "size_of")},
 }
 

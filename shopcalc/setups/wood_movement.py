@@ -39,20 +39,20 @@ grain = setup.choice(
 by = setup.choice(
     "by",
     "Moisture from",
-    "A meter pushed into the wood, or the air that the wood rests in for weeks.",
+    "A meter pushed into the wood, or the air that it rests in for weeks. What is entered for the other is not used.",
     percent="a moisture meter, in percent",
     climate="the air, its temperature and humidity",
 )
 width = setup.length("width", "Board width", "7 1/4", "Across the grain, as it is now. A panel glued from several boards counts as one board.")
-moisture_now = setup.percent("moisture_now", "Moisture now", "9", "By meter: in the middle of the board, away from its ends.")
-moisture_dry = setup.percent("moisture_dry", "Moisture, driest", "7", "By meter: old wood of the same place in its driest season.")
-moisture_wet = setup.percent("moisture_wet", "Moisture, wettest", "13", "By meter: old wood of the same place in its wettest season.")
-temperature_now = setup.temperature("temperature_now", "Temperature now", "70", "By air: where the wood has rested, over weeks.")
-rh_now = setup.percent("rh_now", "Humidity now", "50", "By air: relative humidity where the wood has rested, over weeks.")
-temperature_dry = setup.temperature("temperature_dry", "Temperature, driest", "70", "By air: in the driest month, where the work will stand.")
-rh_dry = setup.percent("rh_dry", "Humidity, driest", "35", "By air: mean of the driest month; in a heated room, winter.")
-temperature_wet = setup.temperature("temperature_wet", "Temperature, wettest", "60", "By air: in the wettest month, where the work will stand.")
-rh_wet = setup.percent("rh_wet", "Humidity, wettest", "70", "By air: mean of the wettest month, not of one wet day.")
+moisture_now = setup.percent("moisture_now", "Meter now", "9", "Percent of moisture in the middle of the board, away from its ends.")
+moisture_dry = setup.percent("moisture_dry", "Meter, driest", "7", "Percent of moisture in old wood of the same place, in its driest season.")
+moisture_wet = setup.percent("moisture_wet", "Meter, wettest", "13", "Percent of moisture in old wood of the same place, in its wettest season.")
+temperature_now = setup.temperature("temperature_now", "Temperature now", "70", "Of the air where the wood has rested, over weeks.")
+rh_now = setup.percent("rh_now", "Humidity now", "50", "Relative humidity where the wood has rested, over weeks.")
+temperature_dry = setup.temperature("temperature_dry", "Temperature, driest", "70", "Of the air where the work will stand, in its driest month.")
+rh_dry = setup.percent("rh_dry", "Humidity, driest", "35", "Mean of the driest month; in a heated room that is winter.")
+temperature_wet = setup.temperature("temperature_wet", "Temperature, wettest", "60", "Of the air where the work will stand, in its wettest month.")
+rh_wet = setup.percent("rh_wet", "Humidity, wettest", "70", "Mean of the wettest month, not of one wet day.")
 
 # What follows from the wood and the air
 
@@ -123,7 +123,7 @@ for _state, _when, _emc, _metered, _temperature, _humidity in _STATES:
 setup.caution(
     "moves_much",
     shrink + swell > inches("1/4"),
-    "Between driest and wettest this board moves {gap_at_driest}: narrower boards, or quartersawn ones, leave smaller gaps.",
+    "Between driest and wettest this board moves {gap_at_driest}: narrower boards leave smaller gaps, and so do quartersawn ones.",
     change=width,
 )
 setup.note(
@@ -168,7 +168,10 @@ setup.note(
 setup.step("Let the boards lie where they will stand, with air all round, until their moisture stays the same.")
 setup.step("Moisture now: {moisture_now} by meter, in the middle of several boards.", when=_percent)
 setup.step("Wood that has rested for weeks in air of {temperature_now} and {rh_now} has {emc_now}.", when=_climate)
-setup.step("Slats or boards side by side: cut a spacer of {gap_at_fitting} and set each board against it. At the wettest the gaps just close.", when=swell > 0)
+setup.step(
+    "Slats or boards side by side: cut a spacer of {gap_at_fitting} and set each board against it. At the wettest the gaps just close.",
+    when=swell > 0,
+)
 setup.step("A panel in a frame: leave {gap_at_fitting} across its grain in all, half of it at the bottom of each groove.", when=swell > 0)
 setup.step("It is as wide now as it will be: boards may touch, and a panel may fill its grooves across the grain.", when=swell <= 0)
 setup.step("A lap, a tongue or a groove must still cover {gap_at_driest} at the driest.", when=shrink + swell > 0)

@@ -3,9 +3,13 @@
 from fractions import Fraction
 
 import pytest
+import sympy
 from py_mini_racer import MiniRacer
 
 from shopcalc.portable.moisture import FIRST_ROW, settled_moisture
+from shopcalc.terms import settled_moisture as settled_term
+from shopcalc.units import UnitsError, dimension_of
+from shopcalc.working import working_text
 
 from ..helpers import close, run
 
@@ -46,3 +50,13 @@ def test_damper_air_makes_damper_wood() -> None:
 def test_frost_counts_as_the_first_row_of_the_table() -> None:
     """Below the table the air counts as its coldest row."""
     assert settled(FIRST_ROW, 60) == settled(-20, 60)
+
+
+def test_a_formula_takes_a_temperature_and_a_percentage() -> None:
+    """It gives a plain number, is refused a length, and is written in words."""
+    air, damp = sympy.symbols("air damp", real=True)
+
+    assert "number" == dimension_of(settled_term(air, damp), {"air": "temperature", "damp": "percent"})
+    assert "moisture of wood at rest in air of {air} and {damp}" == working_text(settled_term(air, damp))
+    with pytest.raises(UnitsError, match="takes a temperature, and air is a length"):
+        dimension_of(settled_term(air, damp), {"air": "length", "damp": "percent"})

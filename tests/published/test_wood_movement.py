@@ -8,6 +8,7 @@ abstract of the publication.
 """
 
 from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 
@@ -177,7 +178,7 @@ def test_a_meter_is_believed():
 @pytest.mark.parametrize("option", [*SHRINKAGE, *REMEMBERED])
 @pytest.mark.parametrize(("dry", "now", "wet"), [(6, 9, 14), (7, 10, 13), (6, 14, 14), (6, 6, 14)])
 def test_a_board_dried_from_green_moves_as_much(option, dry, now, wet):
-    """A board that shrinks evenly from green (Table 4-3) has the card's width_dry and width_wet, to 2% of what it moves and the table's last place."""
+    """A board that shrinks evenly from green (Table 4-3) has the card's width_dry and width_wet, to 2% of what it moves and a unit of the table."""
     radial, tangential, start = {**SHRINKAGE, **REMEMBERED}[option]
     for grain, shrinkage in (("quarter", radial), ("flat", tangential)):
         green = 8 / width_at(1, shrinkage, start, now)
@@ -199,7 +200,9 @@ def test_commercial_lumber_moves_less_than_the_card_says(moisture):
     assert 0.7 * values["swell"] < 10 * (lumber[1] / lumber[0] - 1) < values["swell"]
 
 
-@pytest.mark.parametrize(("width", "dry", "now", "wet"), [("7 1/4", "7", "9", "13"), ("3 1/2", "6", "6", "12"), ("11 1/4", "6", "13", "13"), ("5", "8", "10", "11.5")])
+@pytest.mark.parametrize(
+    ("width", "dry", "now", "wet"), [("7 1/4", "7", "9", "13"), ("3 1/2", "6", "6", "12"), ("11 1/4", "6", "13", "13"), ("5", "8", "10", "11.5")]
+)
 def test_slats_fixed_in_their_middles_just_meet_at_the_wettest(width, dry, now, wet):
     """Ten slats laid out in exact fractions with gap_at_fitting between them: at the wettest no room is left, at the driest gap_at_driest is."""
     values = results_of("wood-movement", width=width, moisture_dry=dry, moisture_now=now, moisture_wet=wet)
@@ -210,7 +213,7 @@ def test_slats_fixed_in_their_middles_just_meet_at_the_wettest(width, dry, now, 
     gaps = {}
     for moisture in (dry, wet):
         half = (board + rate * (Fraction(moisture) - Fraction(now))) / 2
-        between = {(after - half) - (before + half) for before, after in zip(middles, middles[1:], strict=False)}
+        between = {(after - half) - (before + half) for before, after in pairwise(middles)}
         assert len(between) == 1
         gaps[moisture] = float(between.pop())
 

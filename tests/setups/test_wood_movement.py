@@ -136,7 +136,9 @@ def test_the_steps_are_those_of_the_season(entries, said, unsaid):
     assert [words for words in unsaid if words in steps] == []
 
 
-@pytest.mark.parametrize(("name", "entry"), [("species", "mahogany"), ("rh_wet", "101"), ("moisture_now", "0"), ("width", "0"), ("temperature_now", "-101")])
+@pytest.mark.parametrize(
+    ("name", "entry"), [("species", "mahogany"), ("rh_wet", "101"), ("moisture_now", "0"), ("width", "0"), ("temperature_now", "-101")]
+)
 def test_what_cannot_be_is_refused_at_its_entry(name, entry):
     """The fault stands at the entry, and the others keep theirs."""
     with pytest.raises(AssertionError, match=name):
