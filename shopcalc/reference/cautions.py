@@ -69,6 +69,11 @@ CAUTIONS = {
     "open to the weather": [
         "Flashing, slope at the wall, structure and fixings: local code and licensed practice.",
     ],
+    "moving wood": [
+        "The figures are averages of a species: one board may move more or less, and so may one with sloping rings.",
+        "Finish slows moisture and does not stop it: seal both faces and all edges alike.",
+        "Decking, siding, floors and what bears load: gaps and fixings as local code says.",
+    ],
     "bench": [
         "A number is checked on scrap before it is cut in the work.",
     ],

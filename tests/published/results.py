@@ -43,6 +43,16 @@ _MILLER = "half of the ridge off each rafter: Miller, Carpenters' Guide, read in
 _STICK = "a rafter cut from half-planes and measured with numpy, recomputed"
 _FLUSH = "a cap built from half-planes with its outside in the rafter's upper edge, recomputed"
 _LAID = "the frame laid out part by part in exact fractions and measured, recomputed"
+_SPECIES = (
+    "Wood Handbook, Table 13-5, read in the publication; conifers recomputed from Table 4-3, read in the publication, "
+    "some shrinkages from memory"
+)
+_FIR = (
+    "Wood Handbook, equation (13-2) and the result of its example, read in the publication, its inputs from memory; "
+    "boards dried from green by Table 4-3, recomputed"
+)
+_AT_REST = "Wood Handbook, Table 4-2, from memory; FPL-RN-0268, constants for degrees Celsius, read in a page that quotes them"
+_MEETING = "slats fixed in their middles, laid out in exact fractions, recomputed"
 
 CHECKED = {
     "frame": {
@@ -204,5 +214,17 @@ CHECKED = {
         "board_needed": Checked(_STICK, "test_rafter::test_the_lengths_are_those_of_the_rafter_cut"),
         "saw_move": Checked(_SAW, "test_rafter::test_a_saw_that_is_off_is_put_right_by_the_correction"),
         "open_joint": Checked(_SAW, "test_rafter::test_a_saw_that_is_off_is_put_right_by_the_correction"),
+    },
+    "wood-movement": {
+        "coefficient": Checked(_SPECIES, "test_wood_movement::test_the_worked_example_of_the_wood_handbook"),
+        "emc_now": Checked(_AT_REST, "test_wood_movement::test_air_brings_wood_to_the_moisture_of_the_table"),
+        "emc_dry": Checked(_AT_REST, "test_wood_movement::test_air_brings_wood_to_the_moisture_of_the_table"),
+        "emc_wet": Checked(_AT_REST, "test_wood_movement::test_air_brings_wood_to_the_moisture_of_the_table"),
+        "swell": Checked(_FIR, "test_wood_movement::test_the_worked_example_of_the_wood_handbook"),
+        "shrink": Checked(_FIR, "test_wood_movement::test_a_board_dried_from_green_moves_as_much"),
+        "width_wet": Checked(_FIR, "test_wood_movement::test_the_worked_example_of_the_wood_handbook"),
+        "width_dry": Checked(_FIR, "test_wood_movement::test_a_board_dried_from_green_moves_as_much"),
+        "gap_at_fitting": Checked(_MEETING, "test_wood_movement::test_slats_fixed_in_their_middles_just_meet_at_the_wettest"),
+        "gap_at_driest": Checked(_MEETING, "test_wood_movement::test_slats_fixed_in_their_middles_just_meet_at_the_wettest"),
     },
 }
