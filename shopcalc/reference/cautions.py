@@ -64,6 +64,16 @@ CAUTIONS = {
     "open to the weather": [
         "Flashing, slope at the wall, structure and fixings: local code and licensed practice.",
     ],
+    "drill": [
+        "Work clamped: a drill that grabs spins what a hand holds.",
+        "Eye protection. No gloves and no loose sleeves near a chuck; key out before it turns.",
+    ],
+    "panes": [
+        # 16 CFR 1201.1(a) for glazing in doors; IRC R308.4 for doors, beside doors and low panes, as local code adopts it
+        "In a door, beside one or low down glazing is safety glazing: 16 CFR 1201, IRC R308.4 and what local code makes of them. Ask before you buy.",
+        "Gloves with cuffs and eye protection for glass; a pane is carried upright, and never alone in wind.",
+        "Plastic keeps its film until it is fitted, and is sawn flat on a board with the blade its maker names.",
+    ],
     "bench": [
         "A number is checked on scrap before it is cut in the work.",
     ],
