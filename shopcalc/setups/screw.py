@@ -138,7 +138,7 @@ setup.step("Drive one in scrap and look at it. Then drill the rest without chang
 
 _top = 4 * body
 _deep = _top + 5 * body
-_wide = 4 * body
+_wide = 5 * body
 _cone = (countersink - clearance_hole) / 2 / tand(degrees(41))
 # half of a round head, as a share of its radius
 _DOME = [("1", "0"), ("0.924", "0.383"), ("0.707", "0.707"), ("0.383", "0.924"), ("0", "1")]
