@@ -5,7 +5,7 @@ from typing import Any
 from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import area, box, dimension, label, line
+from shopcalc.drawing import area, box, dimension, label, line, slant
 from shopcalc.reference.glazing import PANES
 from shopcalc.terms import fahrenheit, inches, larger, number
 
@@ -53,12 +53,17 @@ grow_height = setup.size("grow_height", "Grows by the hottest day, height", _mov
 shrink_width = setup.size("shrink_width", "Shrinks by the coldest night, width", _moves(opening_width, temp_cut - temp_cold), division="64")
 shrink_height = setup.size("shrink_height", "Shrinks by the coldest night, height", _moves(opening_height, temp_cut - temp_cold), division="64")
 
+movement = setup.size(
+    "movement", "Moves from coldest to hottest, the larger way", larger(grow_width, grow_height) + larger(shrink_width, shrink_height), division="64"
+)
+edge_clearance = setup.size(
+    "edge_clearance", "Room at each edge when cut, all four alike", larger(grow_width, grow_height) / 2, rounding="up", division="64"
+)
+
 # What to set
 
-_clearance = larger(grow_width, grow_height) / 2
-cut_width = setup.setting("cut_width", "Cut the pane, width", opening_width + 2 * (groove_depth - _clearance), rounding="down")
-cut_height = setup.setting("cut_height", "Cut the pane, height", opening_height + 2 * (groove_depth - _clearance), rounding="down")
-edge_clearance = setup.setting("edge_clearance", "Room at each edge when cut, all four alike", _clearance, rounding="up", division="64")
+cut_width = setup.setting("cut_width", "Cut the pane, width", opening_width + 2 * (groove_depth - edge_clearance), rounding="down")
+cut_height = setup.setting("cut_height", "Cut the pane, height", opening_height + 2 * (groove_depth - edge_clearance), rounding="down")
 bite_cold = setup.size(
     "bite_cold",
     "Bite at each edge when coldest, pane centred",
@@ -66,11 +71,13 @@ bite_cold = setup.size(
     rounding="down",
 )
 bite_slid = setup.size("bite_slid", "Bite left at one edge if it slides to the other", larger(2 * bite_cold - groove_depth, 0), rounding="down")
-_swing = material.columns["expansion"] / 1000000 * (larger(temp_hot - temp_cut, 0) + larger(temp_cut - temp_cold, 0)) / fahrenheit(1)
+# a deeper groove takes a larger pane, which moves more: what moves is in proportion to the size from bottom to bottom
+_opening = larger(opening_width, opening_height)
+_bottoms = _opening + 2 * groove_depth
 groove_needed = setup.size(
     "groove_needed",
     "Least groove depth for the bite wanted",
-    (least_bite + _swing * larger(opening_width, opening_height) / 2) / (1 - _swing),
+    (least_bite * _bottoms + movement * _opening / 2) / (_bottoms - movement),
     rounding="up",
 )
 
@@ -224,6 +231,7 @@ setup.picture(
 )
 _rail = larger(3 * groove_depth, opening_width / 10, opening_height / 10)
 _sunk = groove_depth - edge_clearance
+_side = ((opening_width + _sunk, -_sunk), (opening_width + _sunk, opening_height + _sunk))
 setup.picture(
     "The pane in its frame from the front: the opening between the mouths of the grooves, and the pane dashed where it stands in them.",
     area(
@@ -234,7 +242,9 @@ setup.picture(
     dimension(opening_width, (0, opening_height), (opening_width, opening_height), "above"),
     dimension(cut_width, (-_sunk, -_sunk), (opening_width + _sunk, -_sunk), "below", text="cut"),
     dimension(opening_height, (0, 0), (0, opening_height), "left"),
-    dimension(cut_height, (opening_width + _sunk, -_sunk), (opening_width + _sunk, opening_height + _sunk), "right"),
+    # a tall pane leaves room beside it; in a broad one the words stand inside, where there is more
+    dimension(cut_height, *_side, "right", text="cut", when=opening_height > 2 * opening_width),
+    slant(cut_height, *_side, (-1, 0), row=3, text="cut", when=opening_height <= 2 * opening_width),
 )
 
 setup.source("Movement = length \u00d7 expansion \u00d7 difference of temperature: a sheet maker's glazing note, read in a page that quotes it.")

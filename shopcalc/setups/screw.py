@@ -158,6 +158,8 @@ setup.picture(
     box("end-grain", -_wide, -_deep - 2 * body, 2 * _wide, 7 * body),
     area("cut", *_both_sides((countersink / 2, 0), (clearance_hole / 2, -_cone), *_pilot), when=And(_flat, countersink > clearance_hole)),
     area("cut", *_both_sides((clearance_hole / 2, 0), *_pilot), when=head.is_("round")),
+    # a shank as measured may be wider than the head of its gauge: then there is no cone to draw
+    area("cut", *_both_sides((clearance_hole / 2, 0), *_pilot), when=countersink <= clearance_hole),
     area("ghost", *_both_sides((countersink / 2, 0), (body / 2, -countersink_depth), *_shank)),
     area("ghost", *_both_sides(*[(body * x, body * y) for x, y in _RIGHT[::-1]], (body / 2, 0), *_shank), when=head.is_("round")),
     line("edge", (-_wide, -_top), (-clearance_hole / 2, -_top)),

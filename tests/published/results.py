@@ -202,6 +202,7 @@ CHECKED = {
         "grow_height": Checked(_SHEET, "test_glazing::test_the_pane_moves_as_pint_says"),
         "shrink_width": Checked(_SHEET, "test_glazing::test_the_pane_moves_as_pint_says"),
         "shrink_height": Checked(_SHEET, "test_glazing::test_the_pane_moves_as_pint_says"),
+        "movement": Checked(_SHEET, "test_glazing::test_the_pane_moves_as_pint_says"),
         "edge_clearance": Checked(_HEAT, "test_glazing::test_the_pane_has_room_on_every_day_of_the_year"),
         "cut_width": Checked(_HEAT, "test_glazing::test_the_pane_has_room_on_every_day_of_the_year"),
         "cut_height": Checked(_HEAT, "test_glazing::test_the_pane_has_room_on_every_day_of_the_year"),

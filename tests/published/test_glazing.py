@@ -68,7 +68,7 @@ def test_four_feet_of_acrylic_move_three_sixteenths_in_a_hundred_degrees():
 
 @pytest.mark.parametrize("order", ORDERS)
 def test_the_pane_moves_as_pint_says(order):
-    """grow_width, grow_height, shrink_width and shrink_height are length × difference × expansion; no more than a hair over the pane's own."""
+    """grow_width, grow_height, shrink_width, shrink_height, and movement in all, are length × difference × expansion; a hair over the pane's own."""
     material, width, height, _, cut, cold, hot = order
     values = asked(order)
     pane = np.array([values["cut_width"], values["cut_height"]])
@@ -78,6 +78,7 @@ def test_the_pane_moves_as_pint_says(order):
 
     assert grows == pytest.approx(bottoms * strain(material, cut, hot), rel=1e-9)
     assert shrinks == pytest.approx(-bottoms * strain(material, cut, cold), rel=1e-9, abs=1e-12)
+    assert values["movement"] == pytest.approx(bottoms.max() * strain(material, cold, hot), rel=1e-9)
     assert (grows >= pane * strain(material, cut, hot)).all()
     assert grows == pytest.approx(pane * strain(material, cut, hot), rel=0.03, abs=1e-3)
 
