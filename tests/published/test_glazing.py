@@ -1,9 +1,9 @@
 """A pane heated and cooled in its groove: with Pint's differences of temperature, with numpy, and against what sheet makers say.
 
-Sources of the expansion (each read in a page that quotes it): acrylic 40e-6 /°F or 7.2e-5 /K and polycarbonate 38e-6 /°F
-or 6.84e-5 /K, a sheet maker's glazing note (acrylite.co); multiwall polycarbonate 0.065 mm/(m·°C), ASTM D696, a maker's
-catalogue (teknorm.com.tr); glass 9e-6 /K, EN 572 (vasglass.gr). A general table has 8e-6 for glass, which would ask for less
-room. That 48 in of acrylic move about 3/16 in over 100 °F was read in a page of another maker (eztopsworldwide.com).
+Sources of the expansion, each read in a page that quotes it: acrylic 40e-6 /°F or 7.2e-5 /K, some grades 44e-6 /°F, and
+polycarbonate 38e-6 /°F or 6.84e-5 /K, a sheet maker's glazing note; multiwall polycarbonate 0.065 mm/(m·°C), ASTM D696, a
+maker's catalogue; glass 9e-6 /K, EN 572, a glass maker's data. A general table has 8e-6 for glass, which would ask for less
+room. That 48 in of acrylic move about 3/16 in over 100 °F was read in a page of another maker.
 """
 
 import numpy as np

@@ -3,9 +3,9 @@
 Sources: bodies, Machinery's Handbook, 31st ed., p. 1777 (ANSI/ASME B18.6.3, machine screws), read in the publication; that
 wood screws (B18.6.1) have the same is from memory. Heads of 82°, the same page. Root about two thirds of the body, Wood
 Handbook, chapter 8, read in the publication; NDS, Appendix L, from memory, disagrees and has about four fifths. 90 and 70 per
-cent of the root, the rule of the NDS before 1962, read in its commentary. Heads: sellers' tables (ary.com, altak.cn,
-paradisearticle.com), read in pages that give them. Drills: two shop charts (glenlarchive.com, plate 6B; l-36.com, the
-columns from the wood council's rule), read in pages that give them.
+cent of the root, the rule of the NDS before 1962, read in its commentary. Heads: tables of three sellers of wood and tapping
+screws, read in pages that give them. Drills: two shop charts, "Wood screw pilot hole sizes", plate 6B of a makers' newsletter,
+and a boatbuilder's table with columns after the wood council's rule, read in pages that give them.
 """
 
 from fractions import Fraction
