@@ -214,7 +214,7 @@ def shown_divisions(bench):
     about = bench["about"]
     for name in about["results"]:
         result = about["results"][name]
-        if len(result["division"]) == 0 or name not in bench["known"] or len(rows) > 0:
+        if result["division"] not in bench["known"] or name not in bench["known"] or len(rows) > 0:
             continue
         for division in DIVISIONS:
             written = write_value(bench["known"][name], "length", division, "nearest", False, bench["world"]["units"])

@@ -11,7 +11,7 @@ setup = Setup(
     title="Grooved frame",
     stand="at the bench",
     job="A door, sash or vent from its opening: stiles, rails, panes and marks, with the groove and tenon for its own stock.",
-    machines=("table saw", "glazed frame", "bench"),
+    machines=("table saw", "panes", "bench"),
 )
 
 # What is measured

@@ -40,3 +40,11 @@ def test_corrections_are_read_off_a_fine_rule() -> None:
 
     assert FINEST == division_of(groove["about"]["results"]["fence_move"], groove)
     assert (8, 16) == (division_of(groove["about"]["results"]["fence"], groove), division_of(fractions["about"]["results"]["length"], fractions))
+
+
+def test_a_drill_is_in_64ths_whatever_the_tape() -> None:
+    """A result may keep to a division of its own."""
+    screw = bench_of("screw", tape="8")
+
+    assert 64 == division_of(screw["about"]["results"]["pilot_hole"], screw)
+    assert "5/64" == screw["written"]["pilot_hole"]["text"]

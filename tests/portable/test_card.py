@@ -140,13 +140,13 @@ def test_the_working_shows_the_case_that_holds() -> None:
 
 
 def test_other_tapes_are_shown_where_the_reader_chooses_one() -> None:
-    """Tape arithmetic shows its answer on all five tapes; a groove does not."""
+    """Tape arithmetic shows its answer on all five tapes; a groove does not, nor a drill, which is in 64ths whatever the tape."""
     rows = sheet("fractions", entry="0.3")["divisions"]
 
     assert [("1/8", "1/4 full"), ("1/16", "5/16 scant"), ("1/32", "5/16 scant"), ("1/64", "19/64 full"), ("1/128", "19/64 full")] == [
         (row["division"], row["text"]) for row in rows
     ]
-    assert [] == sheet("groove")["divisions"]
+    assert [] == sheet("groove")["divisions"] == sheet("screw")["divisions"]
 
 
 def test_cautions_and_sources_are_on_every_card() -> None:

@@ -53,6 +53,14 @@ _FIR = (
 )
 _AT_REST = "Wood Handbook, Table 4-2, from memory; FPL-RN-0268, constants for degrees Celsius, read in a page that quotes them"
 _MEETING = "slats fixed in their middles, laid out in exact fractions, recomputed"
+_HEAT = "a pane heated and cooled with numpy and Pint, recomputed; its expansion read in a page that quotes makers and EN 572"
+_SHEET = "a maker's rule for 48 in of acrylic, read in a page that gives it; length × difference × expansion recomputed with Pint"
+_NUMBERED = "Machinery's Handbook, p. 1777, read in the publication; that wood screws have the same from memory"
+_ROOT = "Wood Handbook, chapter 8, read in the publication; NDS, Appendix L, from memory, has a larger one"
+_PILOTS = "the NDS rule before 1962 read in its commentary, the drills recomputed; two shop charts, read in a page that gives each"
+_DRILLS = "a shop chart, read in a page that gives it"
+_HEADS = "sellers' tables of flat heads, read in a page that gives each"
+_CONE = "a line turned round its axis with numpy, recomputed; heights of heads read in a page that gives them"
 
 CHECKED = {
     "frame": {
@@ -226,5 +234,32 @@ CHECKED = {
         "width_dry": Checked(_FIR, "test_wood_movement::test_a_board_dried_from_green_moves_as_much"),
         "gap_at_fitting": Checked(_MEETING, "test_wood_movement::test_slats_fixed_in_their_middles_just_meet_at_the_wettest"),
         "gap_at_driest": Checked(_MEETING, "test_wood_movement::test_slats_fixed_in_their_middles_just_meet_at_the_wettest"),
+    },
+    "glazing": {
+        "grow_width": Checked(_SHEET, "test_glazing::test_the_pane_moves_as_pint_says"),
+        "grow_height": Checked(_SHEET, "test_glazing::test_the_pane_moves_as_pint_says"),
+        "shrink_width": Checked(_SHEET, "test_glazing::test_the_pane_moves_as_pint_says"),
+        "shrink_height": Checked(_SHEET, "test_glazing::test_the_pane_moves_as_pint_says"),
+        "movement": Checked(_SHEET, "test_glazing::test_the_pane_moves_as_pint_says"),
+        "edge_clearance": Checked(_HEAT, "test_glazing::test_the_pane_has_room_on_every_day_of_the_year"),
+        "cut_width": Checked(_HEAT, "test_glazing::test_the_pane_has_room_on_every_day_of_the_year"),
+        "cut_height": Checked(_HEAT, "test_glazing::test_the_pane_has_room_on_every_day_of_the_year"),
+        "bite_cold": Checked(_HEAT, "test_glazing::test_the_pane_is_held_on_the_coldest_night"),
+        "bite_slid": Checked(_HEAT, "test_glazing::test_the_pane_is_held_on_the_coldest_night"),
+        "groove_needed": Checked(_HEAT, "test_glazing::test_the_groove_needed_is_found_by_trying_depths"),
+        "width_move": Checked(_HEAT, "test_glazing::test_a_pane_that_is_off_is_put_right_or_told"),
+        "height_move": Checked(_HEAT, "test_glazing::test_a_pane_that_is_off_is_put_right_or_told"),
+        "width_bite": Checked(_HEAT, "test_glazing::test_a_pane_that_is_off_is_put_right_or_told"),
+        "height_bite": Checked(_HEAT, "test_glazing::test_a_pane_that_is_off_is_put_right_or_told"),
+    },
+    "screw": {
+        "body": Checked(_NUMBERED, "test_screw::test_the_body_is_the_one_in_machinerys_handbook"),
+        "root": Checked(_ROOT, "test_screw::test_the_root_is_two_thirds_of_the_body_published"),
+        "pilot_hole": Checked(_PILOTS, "test_screw::test_the_pilot_is_near_that_of_two_shop_charts"),
+        "clearance_hole": Checked(_DRILLS, "test_screw::test_the_clearance_drill_is_that_of_a_shop_chart"),
+        "countersink": Checked(_HEADS, "test_screw::test_the_countersink_takes_the_largest_head"),
+        "countersink_depth": Checked(_CONE, "test_screw::test_the_countersink_is_as_deep_as_the_heads_sold"),
+        "gauge_by_shank": Checked(_NUMBERED, "test_screw::test_the_shank_tells_the_gauge"),
+        "depth_move": Checked(_CONE, "test_screw::test_a_stop_that_is_off_is_put_right_by_the_correction"),
     },
 }
