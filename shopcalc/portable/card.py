@@ -243,9 +243,13 @@ def show_answer(bench):
 
 
 def counted(one):
-    """A setting among the others at the top of the card: of a long row only how many marks it has."""
+    """A setting among the others at the top of the card: a short row mark by mark, of a long one only how many there are."""
+    one["listed"] = []
     if len(one["marks"]) > MOST_AT_ONCE:
         one["text"] = str(len(one["marks"])) + " marks"
+    elif len(one["marks"]) > 0:
+        one["listed"] = one["marks"]
+        one["text"] = ""
     return one
 
 
