@@ -42,6 +42,9 @@ _NAVY = (
 _MILLER = "half of the ridge off each rafter: Miller, Carpenters' Guide, read in the publication, the direction from memory"
 _STICK = "a rafter cut from half-planes and measured with numpy, recomputed"
 _FLUSH = "a cap built from half-planes with its outside in the rafter's upper edge, recomputed"
+_LAID = "slats laid one by one along the run in exact fractions, and numpy's even spacing, recomputed"
+_HUNG = "hinges laid one by one down the edge in exact fractions, and numpy's even spacing, recomputed"
+_CUSTOM = _HUNG + "; 5 in and 10 in on the frame, 7 in and 10 or 11 in: read in a page that quotes it; ICS, Building Trades Pocketbook, read in the publication"
 
 CHECKED = {
     "angle": {
@@ -188,5 +191,34 @@ CHECKED = {
         "board_needed": Checked(_STICK, "test_rafter::test_the_lengths_are_those_of_the_rafter_cut"),
         "saw_move": Checked(_SAW, "test_rafter::test_a_saw_that_is_off_is_put_right_by_the_correction"),
         "open_joint": Checked(_SAW, "test_rafter::test_a_saw_that_is_off_is_put_right_by_the_correction"),
+    },
+    "slats": {
+        "slats": Checked(_LAID, "test_slats::test_the_slats_laid_with_the_gap_come_out_at_the_end"),
+        "gaps": Checked(_LAID, "test_slats::test_the_slats_laid_with_the_gap_come_out_at_the_end"),
+        "even_gap": Checked(_LAID, "test_slats::test_the_slats_laid_with_the_gap_come_out_at_the_end"),
+        "pitch": Checked(_LAID, "test_slats::test_the_slats_laid_with_the_gap_come_out_at_the_end"),
+        "spacer": Checked(_LAID, "test_slats::test_the_slats_laid_with_the_gap_come_out_at_the_end"),
+        "to_cut": Checked(_LAID, "test_slats::test_the_count_is_the_one_whose_even_gap_comes_nearest"),
+        "left_over": Checked(_LAID, "test_slats::test_as_many_as_fit_are_laid_with_the_spacer"),
+        "end_share": Checked(_LAID, "test_slats::test_as_many_as_fit_are_laid_with_the_spacer"),
+        "end_gap": Checked(_LAID, "test_slats::test_as_many_as_fit_are_laid_with_the_spacer"),
+        "evened_gap": Checked(_LAID, "test_slats::test_as_many_as_fit_are_laid_with_the_spacer"),
+        "marks": Checked(_LAID, "test_slats::test_every_mark_is_where_the_slat_is_laid"),
+        "centres": Checked(_LAID, "test_slats::test_every_mark_is_where_the_slat_is_laid"),
+        "gap_one_fewer": Checked(_LAID, "test_slats::test_a_slat_more_or_fewer_is_shared_out_anew"),
+        "gap_one_more": Checked(_LAID, "test_slats::test_a_slat_more_or_fewer_is_shared_out_anew"),
+        "drift": Checked(_LAID, "test_slats::test_a_block_that_is_out_runs_away_when_it_is_stepped"),
+        "creep": Checked(_LAID, "test_slats::test_a_block_that_is_out_runs_away_when_it_is_stepped"),
+        "spacer_move": Checked(_LAID, "test_slats::test_a_block_that_is_out_runs_away_when_it_is_stepped"),
+    },
+    "hinge-layout": {
+        "spacing": Checked(_HUNG, "test_hinge_layout::test_the_hinges_are_where_a_walk_down_the_edge_meets_them"),
+        "between": Checked(_HUNG, "test_hinge_layout::test_the_hinges_are_where_a_walk_down_the_edge_meets_them"),
+        "door_marks": Checked(_CUSTOM, "test_hinge_layout::test_seven_from_the_top_and_ten_or_eleven_from_the_foot"),
+        "door_ends": Checked(_CUSTOM, "test_hinge_layout::test_the_lower_butt_stands_level_with_the_bottom_rail"),
+        "frame_marks": Checked(_CUSTOM, "test_hinge_layout::test_five_ten_and_equal_on_the_frame"),
+        "frame_ends": Checked(_CUSTOM, "test_hinge_layout::test_five_ten_and_equal_on_the_frame"),
+        "head_move": Checked(_HUNG, "test_hinge_layout::test_a_top_hinge_that_is_off_is_mended_or_followed"),
+        "frame_as_hung": Checked(_HUNG, "test_hinge_layout::test_a_top_hinge_that_is_off_is_mended_or_followed"),
     },
 }
