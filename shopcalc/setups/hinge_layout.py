@@ -1,6 +1,6 @@
 """Where the hinges go on a door and on its frame: two rows of marks, each read from one end of the tape."""
 
-from sympy import And, Or
+from sympy import And, Eq, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import box, boxes, dimension, label, line
@@ -19,11 +19,15 @@ setup = Setup(
 door_height = setup.length("door_height", "Door height", "77 1/2", "Along the hinge edge, top to foot, as the door is trimmed.")
 hinge_length = setup.length("hinge_length", "Hinge length", "4", "Calipers along the leaf, end to end.")
 hinges = setup.count("hinges", "Hinges", "3", "Two to five; the middle ones are spaced evenly between the first and the last.")
-top_offset = setup.length("top_offset", "Top of door to first hinge", "7", "Wanted: from the top edge of the door to the upper end of the top hinge.", zero=True)
+top_offset = setup.length(
+    "top_offset", "Top of door to first hinge", "7", "Wanted: from the top edge of the door to the upper end of the top hinge.", zero=True
+)
 bottom_offset = setup.length(
     "bottom_offset", "Last hinge to foot of door", "11", "Wanted: from the lower end of the bottom hinge to the lower edge of the door.", zero=True
 )
-gap_head = setup.length("gap_head", "Gap above the door", "1/8", "Feeler gauges or a slip of that thickness between head and door, door shut.", zero=True)
+gap_head = setup.length(
+    "gap_head", "Gap above the door", "1/8", "Feeler gauges or a slip of that thickness between head and door, door shut.", zero=True
+)
 
 # What to set
 
@@ -57,14 +61,14 @@ setup.caution(
 )
 setup.note(
     "wants_three",
-    And(hinges < 3, door_height > inches(60), door_height <= inches(90)),
-    "Three hinges are the published figure for a door over 5 ft and up to 7 ft 6 in high; this one is {door_height}.",
+    And(Eq(hinges, 2), door_height > inches(60), door_height <= inches(90)),
+    "Three hinges are the published figure for a metal door over 5 ft and up to 7 ft 6 in high, and a fair one for wood; this one is {door_height}.",
     change=hinges,
     source="HMMA, recommended locations for hollow metal door hardware, read in a page that quotes it",
 )
 setup.note(
     "past_three",
-    And(hinges <= 3, door_height > inches(90)),
+    And(hinges >= 2, hinges <= 3, door_height > inches(90)),
     "The published figure of three hinges ends at 7 ft 6 in; this door is {door_height}: one more for each further 30 in is usual.",
     change=hinges,
     source="HMMA for the 7 ft 6 in, read in a page that quotes it; one for each further 30 in: " + NO_SOURCE,
@@ -87,7 +91,9 @@ setup.note(
 # The trial: the door hung on its top hinge alone
 
 measured_head = setup.reading(
-    "measured_head", "Gap above the door as it hangs", "Top hinge in with one screw a leaf, foot on a wedge, door shut: feeler gauges above its middle."
+    "measured_head",
+    "Gap above the door as it hangs",
+    "Top hinge in with one screw a leaf, foot on a wedge, door shut: feeler gauges above its middle.",
 )
 head_move = setup.correction(
     "head_move",
@@ -145,7 +151,9 @@ setup.picture(
     dimension(bottom_offset, (_wide, -door_height), (_wide, bottom_offset - door_height), "right", text="foot"),
 )
 
-setup.source("Geometry: the last hinge ends at its offset above the foot, and what is left between the first and the last is shared evenly; on the frame the gap above the door is added.")
+setup.source(
+    "Geometry: the last hinge ends at its offset above the foot, and what is left between the first and the last is shared evenly; on the frame the gap above the door is added."
+)
 setup.source(
     "Where hinges go, no single standard found: 5 in from the head of the frame to the top of the hinge, 10 in from the hinge to the foot, the rest equal, "
     "measured on the frame (door makers' practice, read in a page that quotes it)."
@@ -154,7 +162,7 @@ setup.source("7 in from the top, 10 or 11 in from the foot: custom in house door
 setup.source(
     "Top butt 6 to 7 in below the top of the door, lower end of the lower butt level with the top of the bottom rail: ICS, Building Trades Pocketbook, read in the publication."
 )
-setup.source("Three hinges for doors over 5 ft and up to 7 ft 6 in: HMMA, read in a page that quotes it.")
+setup.source("Three hinges for hollow metal doors over 5 ft and up to 7 ft 6 in: HMMA, read in a page that quotes it.")
 setup.source("One hinge more for each further 30 in, and no less than a hinge's length between two: " + NO_SOURCE + ".")
 
 setup.onward("hinge-mortise", "How deep, and the template", hinge_length=hinge_length)

@@ -17,7 +17,9 @@ setup = Setup(
 # What is measured
 
 run = setup.length("run", "Run", "16 1/4", "Hook the tape on one end: to the other end of what the slats are to fill.")
-slat = setup.length("slat", "Slat width", "2 1/4", "Press all the slats edge to edge, measure over the lot and divide: 13 1/2 / 6. Or calipers across one.")
+slat = setup.length(
+    "slat", "Slat width", "2 1/4", "Press all the slats edge to edge, measure over the lot and divide: 13 1/2 / 6. Or calipers across one."
+)
 ends = setup.choice(
     "ends",
     "At both ends of the run",
@@ -88,15 +90,9 @@ marks = setup.setting(
     kind="lengths",
 )
 centres = setup.size("centres", "Middle of each slat, for its screws", shifted(marks, slat / 2), kind="lengths")
-evened_gap = setup.size(
-    "evened_gap", "Gap that leaves nothing over, as many slats", _shared_out, when=And(_by_spacer, gaps > 0, left_over > 0)
-)
-gap_one_fewer = setup.size(
-    "gap_one_fewer", "Even gap with one slat fewer", (run - (slats - 1) * slat) / (gaps - 1), when=And(slats > 1, gaps > 1)
-)
-gap_one_more = setup.size(
-    "gap_one_more", "Even gap with one slat more", (run - (slats + 1) * slat) / (gaps + 1), when=run >= (slats + 1) * slat
-)
+evened_gap = setup.size("evened_gap", "Gap that leaves nothing over, as many slats", _shared_out, when=And(_by_spacer, gaps > 0, left_over > 0))
+gap_one_fewer = setup.size("gap_one_fewer", "Even gap with one slat fewer", (run - (slats - 1) * slat) / (gaps - 1), when=And(slats > 1, gaps > 1))
+gap_one_more = setup.size("gap_one_more", "Even gap with one slat more", (run - (slats + 1) * slat) / (gaps + 1), when=run >= (slats + 1) * slat)
 drift = setup.size("drift", "A spacer 1/64 out, stepped along, ends out by", gaps * inches("1/64"), when=gaps > 1)
 
 # What can go wrong

@@ -176,9 +176,7 @@ def test_a_block_that_is_out_runs_away_when_it_is_stepped(ends, error):
 def test_a_gap_closes_when_red_oak_swells():
     """Wood Handbook, Table 13-5, read in the publication: red oak, flat grain, 0.00369 for each 1% of moisture; 8% on a slat of 2 1/4 is 0.0664."""
     swell = 2.25 * 0.00369 * (14 - 6)
-    names = [
-        [check["name"] for check in ask("slats", by="spacer", slat="2 1/4", gap=f"{swell + off:.5f}")["checks"]] for off in (-0.0001, 0.0001)
-    ]
+    names = [[check["name"] for check in ask("slats", by="spacer", slat="2 1/4", gap=f"{swell + off:.5f}")["checks"]] for off in (-0.0001, 0.0001)]
 
     assert swell == pytest.approx(0.06642, abs=1e-5)
     assert ["gap_closes" in each for each in names] == [True, False]
