@@ -176,3 +176,10 @@ def test_a_setting_that_is_no_row_lists_no_marks() -> None:
     others = answer("groove")["others"]
 
     assert [("1/2 in", [])] == [(one["text"], one["listed"]) for one in others[:1]]
+
+
+def test_a_metric_row_has_no_feet() -> None:
+    """Beside a mark in millimetres stands the inch, and not feet and inches as well."""
+    rows = [sheet("slats", run="72 in", units=units)["settings"][1]["marks"][-1] for units in ("in", "mm")]
+
+    assert [True, False] == [mark["has_feet"] for mark in rows]

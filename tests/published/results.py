@@ -44,7 +44,10 @@ _STICK = "a rafter cut from half-planes and measured with numpy, recomputed"
 _FLUSH = "a cap built from half-planes with its outside in the rafter's upper edge, recomputed"
 _LAID = "slats laid one by one along the run in exact fractions, and numpy's even spacing, recomputed"
 _HUNG = "hinges laid one by one down the edge in exact fractions, and numpy's even spacing, recomputed"
-_CUSTOM = _HUNG + "; 5 in and 10 in on the frame, 7 in and 10 or 11 in: read in a page that quotes it; ICS, Building Trades Pocketbook, read in the publication"
+_CUSTOM = (
+    _HUNG + "; 5 in and 10 in on the frame, 7 in and 10 or 11 in: read in a page that quotes it; "
+    "ICS, Building Trades Pocketbook, read in the publication"
+)
 
 CHECKED = {
     "angle": {

@@ -82,7 +82,7 @@ def test_numpy_spaces_the_hinges_alike(door, hinges):
 
 @pytest.mark.parametrize("hinge", ["3 1/2", "4", "4 1/2"])
 def test_five_ten_and_equal_on_the_frame(hinge):
-    """Door makers' practice, read in a page that quotes it: 5 in from the head to the hinge, 10 in from the hinge to the foot, measured on the frame."""
+    """Door makers' practice, read in a page that quotes it: 5 in below the head, 10 in above the foot, measured on the frame."""
     values = ask("hinge-layout", hinge_length=hinge, top_offset="5 - 1/8", bottom_offset="10 - 3/8", gap_head="1/8", door_height="77 1/2")
     rows = {name: result["value"] for name, result in values["results"].items()}
     opening = 78  # the door, 1/8 above it and 3/8 below it
@@ -104,7 +104,7 @@ def test_seven_from_the_top_and_ten_or_eleven_from_the_foot(foot):
 
 
 def test_the_lower_butt_stands_level_with_the_bottom_rail():
-    """ICS, Building Trades Pocketbook, read in the publication: lower end of the lower butt level with the top of the bottom rail, top butt 6 in down."""
+    """ICS, Building Trades Pocketbook, read in the publication: the lower butt ends level with the top of the bottom rail."""
     card = ask("hinge-layout", top_offset="6", bottom_offset="9")  # a bottom rail of 9 in
     names = [check["name"] for check in card["checks"]]
 

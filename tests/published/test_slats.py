@@ -84,7 +84,7 @@ def test_the_slats_laid_with_the_gap_come_out_at_the_end(run, slat, ends, count)
 
 @pytest.mark.parametrize(("run", "slat", "ends", "count"), COUNTED)
 def test_every_mark_is_where_the_slat_is_laid(run, slat, ends, count):
-    """marks and centres are those of slats laid one by one, and of numpy's even spacing."""
+    """The marks and centres are those of slats laid one by one, and of numpy's even spacing."""
     values = results_of("slats", **entries(run, slat, ends, by="count", count=count))
     gap = evened(run, slat, ends, count)
     first = gap if ends == "gap" else Fraction(0)
