@@ -44,19 +44,19 @@ def show_value(name, label, bench):
         "amount": written["amount"],
         "small": under,
         "has_small": is_length,
-        "marks": shown_marks(written) if kind == "lengths" else [],
+        "marks": shown_marks(written, metric) if kind == "lengths" else [],
         "is_row": kind == "lengths",
     }
 
 
-def shown_marks(written):
-    """A row as marks on one tape, to be read from the top down."""
+def shown_marks(written, metric):
+    """A row as marks on one tape, to be read from the top down; a metric tape has no feet."""
     marks = []
     for one in written["each"]:
         mark = {"text": one["bare"], "lean": one["lean"], "leans": len(one["lean"]) > 0}
         mark["decimal"] = one["decimal"]
         mark["feet"] = one["feet"]
-        mark["has_feet"] = len(one["feet"]) > 0
+        mark["has_feet"] = len(one["feet"]) > 0 and not metric
         marks.append(mark)
     return marks
 
@@ -245,9 +245,13 @@ def show_answer(bench):
 
 
 def counted(one):
-    """A setting among the others at the top of the card: of a long row only how many marks it has."""
+    """A setting among the others at the top of the card: a short row mark by mark, of a long one only how many there are."""
+    one["listed"] = []
     if len(one["marks"]) > MOST_AT_ONCE:
         one["text"] = str(len(one["marks"])) + " marks"
+    elif len(one["marks"]) > 0:
+        one["listed"] = one["marks"]
+        one["text"] = ""
     return one
 
 

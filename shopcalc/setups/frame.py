@@ -266,3 +266,7 @@ setup.source(
     "Safety glazing: 16 CFR 1201.1(a) names doors; IRC R308.4 names doors and glass near them (read in pages that quote it). The local code decides."
 )
 setup.source("Stub tenons for light frames, 1/4 in of hold for a pane, a mid rail in a tall frame, rails to one stile first: " + NO_SOURCE + ".")
+
+setup.onward("glazing", "The room a pane needs", groove_depth=groove_depth)
+setup.onward("hinge-layout", "Where its hinges go", gap_head=gap_head)
+setup.onward("door-edge", "The bevel of its closing edge", thickness=stock)

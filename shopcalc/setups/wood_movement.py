@@ -268,3 +268,5 @@ setup.source(
     "K = 0.791 + 0.000463T \u2212 0.000000844T\u00b2, K1 = 6.34 + 0.000775T \u2212 0.0000935T\u00b2, K2 = 1.09 + 0.0284T \u2212 0.0000904T\u00b2."
 )
 setup.source("More than 1/4 in of movement as much for one board, and every board fixed in its middle: " + NO_SOURCE + ".")
+
+setup.onward("slats", "Slats of this width", slat=width)

@@ -154,3 +154,32 @@ def test_cautions_and_sources_are_on_every_card() -> None:
     found = sheet("groove")
 
     assert ("Guard and riving knife on for every cut that goes through.", 2) == (found["cautions"][0], len(found["sources"]))
+
+
+def test_a_short_row_stands_mark_by_mark_at_the_top() -> None:
+    """Up to six marks stand at the top of the card, each by itself, so that no line breaks inside one."""
+    row = answer("slats")["others"][0]
+
+    assert ["0", "2 13/16", "5 19/32", "8 13/32", "11 3/16", "14"] == [mark["text"] for mark in row["listed"]]
+    assert "" == row["text"]
+
+
+def test_of_a_long_row_only_the_number_of_marks_stands_at_the_top() -> None:
+    """Seven marks or more are read further down."""
+    row = answer("slats", run="72", count="31", slat="1 1/2")["others"][0]
+
+    assert ("31 marks", []) == (row["text"], row["listed"])
+
+
+def test_a_setting_that_is_no_row_lists_no_marks() -> None:
+    """A length at the top of the card is its text."""
+    others = answer("groove")["others"]
+
+    assert [("1/2 in", [])] == [(one["text"], one["listed"]) for one in others[:1]]
+
+
+def test_a_metric_row_has_no_feet() -> None:
+    """Beside a mark in millimetres stands the inch, and not feet and inches as well."""
+    rows = [sheet("slats", run="72 in", units=units)["settings"][1]["marks"][-1] for units in ("in", "mm")]
+
+    assert [True, False] == [mark["has_feet"] for mark in rows]
