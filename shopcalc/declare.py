@@ -276,7 +276,7 @@ class Setup:
         for place, shape in enumerate(shapes):
             where = f"picture {len(self.pictures) + 1}, shape {place + 1} ({shape.kind})"
             for value in (each for point in shape.points for each in point):
-                self._formula(where, value, "lengths" if shape.kind == "boxes" and self._is_row(value) else "length")
+                self._formula(where, value, "lengths" if shape.kind == "box" and self._is_row(value) else "length")
             for value in (each for direction in shape.directions for each in direction):
                 self._formula(where, value, "number")
             if shape.when is not None:

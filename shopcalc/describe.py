@@ -118,7 +118,7 @@ def _describe_result(declared: Result) -> dict[str, Any]:
         "reading": declared.reading,
         "more": declared.more,
         "less": declared.less,
-        "working": working_cases(declared.name, declared.formula),
+        "working": working_cases(declared.formula),
         "source": declared.source,
     }
 
@@ -143,9 +143,15 @@ def _with_followers(setup: Setup, names: list[str]) -> list[str]:
     return sorted(spoiled)
 
 
+def _rows(setup: Setup, shape: Shape) -> list[bool]:
+    """Which of a box's four numbers are rows; nothing if none is."""
+    rows = [shape.kind == "box" and dimension_of(each, setup.kinds()) == "lengths" for each in shape.numbers()]
+    return rows if any(rows) else []
+
+
 def _describe_shape(setup: Setup, shape: Shape) -> dict[str, Any]:
     return {
-        "rows": [dimension_of(each, setup.kinds()) == "lengths" for each in shape.numbers()] if shape.kind == "boxes" else [],
+        "rows": _rows(setup, shape),
         "kind": shape.kind,
         "style": shape.style,
         "of": shape.of,

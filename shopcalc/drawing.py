@@ -44,15 +44,13 @@ def area(style: str, *points: Point, when: sympy.Basic | None = None) -> Shape:
 
 
 def box(style: str, x: Any, y: Any, width: Any, height: Any, when: sympy.Basic | None = None) -> Shape:
-    """A rectangle from its lower left corner."""
-    return area(style, (x, y), (x + width, y), (x + width, y + height), (x, y + height), when=when)
+    """A rectangle from its lower left corner; any of the four may be a row of lengths, for one rectangle each.
 
-
-def boxes(style: str, x: Any, y: Any, width: Any, height: Any, when: sympy.Basic | None = None) -> Shape:
-    """Rectangles in a row: any of the four may be a row of lengths, and all that are have the same count."""
+    All that are rows have the same count.
+    """
     if style not in AREAS:
         raise ValueError(f"no area is called {style!r}: use one of {', '.join(AREAS)}")
-    return Shape("boxes", ((x, y), (width, height)), style=style, when=when)
+    return Shape("box", ((x, y), (width, height)), style=style, when=when)
 
 
 def line(style: str, *points: Point, when: sympy.Basic | None = None) -> Shape:

@@ -119,10 +119,14 @@ class ExactPrinter(_ShopPrinter, PythonCodePrinter):
 
 
 class PhonePrinter(_ShopPrinter, JavascriptCodePrinter):
-    """Prints JavaScript over doubles."""
+    """Prints JavaScript over doubles, each value by its short name where it has one."""
+
+    def __init__(self, names: Mapping[str, str]) -> None:
+        super().__init__({"human": False})
+        self._names = names
 
     def _known(self, name: str) -> str:
-        return f"known.{name}"
+        return f"known.{self._names.get(name, name)}"
 
     def _negated(self, condition: str) -> str:
         return f"!{condition}"
@@ -164,13 +168,10 @@ def compile_exact(formulas: Mapping[str, Formula]) -> dict[str, Callable[..., An
     return dict(eval("{" + "\n".join(lines) + "}", dict(_NAMES)))  # noqa: S307
 
 
-def print_phone(formulas: Mapping[str, Formula]) -> str:
-    """The formulas as the text of a JavaScript object of functions."""
-    printer = PhonePrinter({"human": False})
-    lines = []
-    for key, formula in formulas.items():
-        lines.append(f'"{key}":(known,numbers)=>{_printed(printer, formula)}')
-    return "{" + ",\n".join(lines) + "}"
+def print_phone(formulas: Mapping[str, Formula], names: Mapping[str, str]) -> str:
+    """The formulas as the text of a JavaScript array of functions, in order; `names` gives values their short names."""
+    printer = PhonePrinter(names)
+    return "[" + ",\n".join(f"(known,numbers)=>{_printed(printer, formula)}" for formula in formulas.values()) + "]"
 
 
 def _printed(printer: Any, formula: Formula) -> str:

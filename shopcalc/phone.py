@@ -24,6 +24,7 @@ from shopcalc.declare import Setup
 from shopcalc.describe import USUAL, describe
 from shopcalc.formulas import print_phone
 from shopcalc.parts import STANDS
+from shopcalc.portable.naming import short_name, value_names
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.render import ESCAPES
 from shopcalc.units import length_factors
@@ -108,7 +109,10 @@ def setups_script(found: Mapping[str, Setup]) -> str:
     by what its neighbours have in common.
     """
     described = {slug: _unusual(describe(setup)) for slug, setup in found.items()}
-    calls = [f"addFormulas({_text(slug)},()=>({print_phone(setup.formulas())}));" for slug, setup in found.items()]
+    calls = []
+    for slug, setup in found.items():
+        names = {name: short_name(place) for place, name in enumerate(value_names(describe(setup)))}  # type: ignore[no-untyped-call]
+        calls.append(f"addFormulas({_text(slug)},()=>{print_phone(setup.formulas(), names)});")
     for part in next(iter(described.values()), {}):
         for slug, about in described.items():
             calls.append(f"addPart({_text(slug)},{_text(part)},{_text(json.dumps(about[part], separators=(',', ':'), ensure_ascii=False))});")

@@ -31,12 +31,11 @@ def working_text(expression: sympy.Basic) -> str:
     return _write(expression)[0]
 
 
-def working_cases(name: str, expression: sympy.Basic) -> list[list[str]]:
-    """The cases of a formula as [key of the condition, text]; the last holds when no other does, with no key."""
+def working_cases(expression: sympy.Basic) -> list[str]:
+    """The text of each case of a formula; the last holds when no other does."""
     if not isinstance(expression, sympy.Piecewise):
-        return [["", working_text(expression)]]
-    last = len(expression.args) - 1
-    return [["" if place == last else f"case {name} {place}", working_text(value)] for place, (value, _) in enumerate(expression.args)]
+        return [working_text(expression)]
+    return [working_text(value) for value, _ in expression.args]
 
 
 def _write(node: Any) -> tuple[str, int]:

@@ -8,9 +8,17 @@ function addFormulas(slug, make) {
   let made;
   Object.defineProperty(setups, slug, {
     enumerable: true,
-    get: () => made ??= { about: readParts(parts), formulas: make() },
+    get: () => made ??= withFormulas(readParts(parts), make()),
   });
   texts[slug] = parts;
+}
+
+// Formulas come in order, without their keys, and name values by letters.
+function withFormulas(about, made) {
+  const names = Object.fromEntries(value_names(about).map((name, place) => [short_name(place), name]));
+  const formulas = {};
+  formula_keys(about).forEach((key, place) => { formulas[key] = (known, numbers) => made[place](byShortName(known, names), numbers); });
+  return { about, formulas };
 }
 
 function readParts(texts) {

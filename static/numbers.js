@@ -8,7 +8,7 @@ const numbers = {
   root: square => Math.sqrt(square),
   attempt: (formula, known, numbers) => {
     try {
-      const found = formula(new Proxy(known, sayWhenAbsent), numbers);
+      const found = formula(known, numbers);
       return isWhole(found) ? found : null;
     } catch (fault) {
       if (fault !== ABSENT) throw fault;
@@ -27,9 +27,13 @@ function isWhole(found) {
 
 // A value that is not known stops the formula, as it does on the server: undefined would go on as a number.
 const ABSENT = {};
-const sayWhenAbsent = {
-  get(known, name) {
-    if (name in known) return known[name];
-    throw ABSENT;
-  },
-};
+
+function byShortName(known, names) {
+  return new Proxy(known, {
+    get(values, short) {
+      const name = names[short];
+      if (name in values) return values[name];
+      throw ABSENT;
+    },
+  });
+}

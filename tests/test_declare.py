@@ -58,8 +58,8 @@ IMPOSSIBLE: dict[str, tuple[Callable[[Setup], Any], str]] = {
     "a step with an unknown condition": (lambda s: s.step("Cut.", when=nothing > inches(1)), "small: step 1 (when) uses 'nothing'"),
     "a check that changes no input": (lambda s: s.stop("no", stock > inches(1), "No.", change=nothing),
     "small: no tells the reader to change 'nothing', which is no input"),
-    "a picture with a point that is an angle": (lambda s: s.picture("P.", box("wood", 0, 0, stock, tilt)), "small: picture 1, shape 1 (area)"),
-    "a picture of an unknown name": (lambda s: s.picture("P.", box("wood", 0, 0, stock, nothing)), "small: picture 1, shape 1 (area) uses 'nothing'"),
+    "a picture with a point that is an angle": (lambda s: s.picture("P.", box("wood", 0, 0, stock, tilt)), "small: picture 1, shape 1 (box)"),
+    "a picture of an unknown name": (lambda s: s.picture("P.", box("wood", 0, 0, stock, nothing)), "small: picture 1, shape 1 (box) uses 'nothing'"),
     "a dimension of an unknown name": (
         lambda s: s.picture("P.", dimension(nothing, (0, 0), (stock, 0), "below")), "small: picture 1, shape 1 (dimension) shows 'nothing'",
     ),

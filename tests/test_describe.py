@@ -1,7 +1,6 @@
 """A setup as plain data."""
 
 import json
-from typing import Any
 
 import pytest
 
@@ -16,25 +15,6 @@ def test_the_data_is_json(slug: str) -> None:
     about = describe(setups()[slug])
 
     assert about == json.loads(json.dumps(about))
-
-
-@pytest.mark.parametrize("slug", setups())
-def test_every_formula_named_is_there(slug: str) -> None:
-    """Every key of a formula that the data names is a formula of the setup."""
-    setup = setups()[slug]
-    about: dict[str, Any] = describe(setup)
-    keys = {f"check {name}" for name in about["checks"]} | set(about["results"])
-    keys |= {f"when {name}" for name, result in about["results"].items() if result["when"]}
-    keys |= {f"step {place}" for place, step in enumerate(about["steps"]) if step["when"]}
-    for page, picture in enumerate(about["pictures"]):
-        keys |= {f"shape {page} {place}" for place in range(len(picture["shapes"]))}
-        keys |= {f"shown {page} {place}" for place, shape in enumerate(picture["shapes"]) if shape["when"]}
-    for place, part in enumerate(about["parts"]):
-        keys |= {f"part {place}", f"part {place} when"} if part["when"] else {f"part {place}"}
-    keys |= {key for included in about["includes"] for _, key in included["given"]}
-    keys |= {case[0] for result in about["results"].values() for case in result["working"] if case[0]}
-
-    assert keys == set(setup.formulas())
 
 
 @pytest.mark.parametrize("slug", setups())

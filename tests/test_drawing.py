@@ -8,9 +8,9 @@ from shopcalc.drawing import area, box, dimension, label, line, slant, turn
 a, b = sympy.symbols("a b", real=True)
 
 
-def test_a_box_has_four_corners() -> None:
-    """A box is its four corners from the lower left."""
-    assert ((1, 2), (4, 2), (4, 6), (1, 6)) == box("wood", 1, 2, 3, 4).points
+def test_a_box_is_its_corner_and_its_size() -> None:
+    """A box is declared by its lower left corner, its width and its height, of which any may be a row."""
+    assert [1, 2, 3, 4] == box("wood", 1, 2, 3, 4).numbers()
 
 
 def test_numbers_are_flat() -> None:

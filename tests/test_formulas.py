@@ -55,7 +55,7 @@ def both(formula: sympy.Basic, values: tuple, brain: MiniRacer) -> list:
     """What a formula comes to on the server and on the phone."""
     exact = {name: Fraction(value) for name, value in zip("abc", values, strict=True)}
     on_server = compile_exact({"it": formula})["it"](exact, NUMBERS)
-    on_phone = run(brain, f"({print_phone({'it': formula})}).it(given[0], numbers)", {name: float(value) for name, value in exact.items()})
+    on_phone = run(brain, f"({print_phone({'it': formula}, {})})[0](given[0], numbers)", {name: float(value) for name, value in exact.items()})
     return [on_server, on_phone]
 
 
@@ -100,13 +100,15 @@ def test_results_are_exact_fractions() -> None:
 @pytest.mark.parametrize("term", [sympy.Float("0.5") * a, sympy.sin(a), a**b, sympy.pi * a, sympy.floor(a)], ids=str)
 def test_terms_that_one_side_lacks_are_not_printed(term: sympy.Basic) -> None:
     """A term that only one side knows is refused by both printers."""
-    for printer in (compile_exact, print_phone):
+    for printer in (compile_exact, lambda each: print_phone(each, {})):
         with pytest.raises(ValueError, match="cannot be worked out on both sides"):
             printer({"it": term})
 
 
-def test_keys_may_be_phrases(phone_brain: MiniRacer) -> None:
-    """A key such as `check thin_cheek` is a key on both sides."""
+def test_the_phone_is_sent_formulas_in_order(phone_brain: MiniRacer) -> None:
+    """On the server formulas have their keys, which may be phrases; the phone gets them in the same order, with short names."""
     formulas = {"check thin_cheek": a > b, "shape 0 1": [a]}
+    text = print_phone(formulas, {"a": "x", "b": "y"})
 
-    assert list(formulas) == list(compile_exact(formulas)) == run(phone_brain, f"Object.keys({print_phone(formulas)})")
+    assert list(formulas) == list(compile_exact(formulas))
+    assert [True, [3]] == run(phone_brain, f"({text}).map(each => each({{ x: 3, y: 2 }}, numbers))")

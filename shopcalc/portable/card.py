@@ -4,6 +4,7 @@ from shopcalc.portable.bench import FINEST, division_of, included_bench, is_stop
 from shopcalc.portable.cuts import shown_parts
 from shopcalc.portable.form import change_label
 from shopcalc.portable.links import shown_onwards
+from shopcalc.portable.naming import case_key
 from shopcalc.portable.pictures import draw_picture
 from shopcalc.portable.sentences import fill, fill_known, quoted_names, spell, value_text
 from shopcalc.portable.snap import above
@@ -179,7 +180,7 @@ def shown_working(bench):
             formula = spell(result["reading"])
             numbers = value_text(result["reading"], bench, True)
         else:
-            text = case_in_force(result["working"], bench)
+            text = case_in_force(name, result["working"], bench)
             if not all_in(quoted_names(text), bench["written"]):
                 continue
             formula = spell(text)
@@ -199,13 +200,14 @@ def shown_working(bench):
     return rows
 
 
-def case_in_force(cases, bench):
-    """The text of the first case whose condition holds; a case without a condition always does."""
+def case_in_force(name, cases, bench):
+    """The text of the first case whose condition holds; the last holds when no other does."""
     numbers = bench["world"]["numbers"]
-    for one in cases:
-        if len(one[0]) == 0 or holds(one[0], bench["formulas"], bench["known"], numbers):
-            return one[1]
-    return ""
+    last = len(cases) - 1
+    for place in range(last):
+        if holds(case_key(name, place), bench["formulas"], bench["known"], numbers):
+            return cases[place]
+    return cases[last]
 
 
 def shown_divisions(bench):

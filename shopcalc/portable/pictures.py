@@ -51,18 +51,19 @@ def place_shape(shape, key, bench):
     found = numbers["attempt"](formulas["shape " + key], known, numbers)
     if found is None:
         return []
-    return place_boxes(shape, found) if shape["kind"] == "boxes" else [{"shape": shape, "numbers": found}]
+    return place_boxes(shape, found) if shape["kind"] == "box" else [{"shape": shape, "numbers": found}]
 
 
 def place_boxes(shape, found):
     """A row of boxes as areas: `found` is left, bottom, width and height, each one length or a row of them."""
+    rows = shape["rows"]
     count = 1
-    for at, is_row in enumerate(shape["rows"]):
+    for at, is_row in enumerate(rows):
         if is_row:
             count = len(found[at])
     boxes = []
     for place in range(count):
-        corner = [found[at][place] if is_row else found[at] for at, is_row in enumerate(shape["rows"])]
+        corner = found if len(rows) == 0 else [found[at][place] if is_row else found[at] for at, is_row in enumerate(rows)]
         right = corner[0] + corner[2]
         top = corner[1] + corner[3]
         points = [corner[0], corner[1], right, corner[1], right, top, corner[0], top]

@@ -1,7 +1,7 @@
 """A grooved stile-and-rail frame, from the opening to every part: door, sash or vent."""
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import area, box, boxes, dimension, label, line
+from shopcalc.drawing import area, box, dimension, label, line
 from shopcalc.setups.groove import setup as groove
 from shopcalc.setups.tenon import setup as tenon
 from shopcalc.terms import even_marks, inches, larger, number, shifted
@@ -202,8 +202,8 @@ setup.picture(
     box("wood", _width - stile, -horn, stile, stile_length),
     box("wood", stile, _height - top_rail, rail_shoulder, top_rail),
     box("wood", stile, 0, rail_shoulder, bottom_rail),
-    boxes("glass", stile, even_marks(bottom_rail, bay_height + mid_rail, mid_rails + 1), rail_shoulder, bay_height),
-    boxes("wood", stile, shifted(mid_rail_marks, -horn), rail_shoulder, mid_rail),
+    box("glass", stile, even_marks(bottom_rail, bay_height + mid_rail, mid_rails + 1), rail_shoulder, bay_height),
+    box("wood", stile, shifted(mid_rail_marks, -horn), rail_shoulder, mid_rail),
     box("glass", stile, -shed_overhang, rail_shoulder, bottom_rail + shed_overhang, when=shed),
     dimension(frame_width, (0, -horn), (_width, -horn), "below", row=2),
     dimension(rail_shoulder, (stile, -horn), (_width - stile, -horn), "below"),

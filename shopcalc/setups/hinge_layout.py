@@ -3,7 +3,7 @@
 from sympy import And, Eq, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import box, boxes, dimension, label, line
+from shopcalc.drawing import box, dimension, label, line
 from shopcalc.terms import even_marks, inches, shifted
 
 setup = Setup(
@@ -141,7 +141,7 @@ setup.picture(
     box("block", -_jamb - gap_head, -door_height, _jamb, door_height + gap_head + _jamb),
     box("block", -gap_head, gap_head, _wide + gap_head, _jamb),
     box("wood", 0, -door_height, _wide, door_height),
-    boxes("metal", -hinge_length / 4, even_marks(-top_offset - hinge_length, -spacing, hinges), hinge_length / 2, hinge_length),
+    box("metal", -hinge_length / 4, even_marks(-top_offset - hinge_length, -spacing, hinges), hinge_length / 2, hinge_length),
     line("face", (0, 0), (_wide, 0)),
     line("face", (-gap_head, gap_head), (_wide, gap_head)),
     label("door", (_wide / 2, -door_height / 2)),

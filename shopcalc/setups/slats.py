@@ -3,7 +3,7 @@
 from sympy import And, Not
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import box, boxes, dimension, line
+from shopcalc.drawing import box, dimension, line
 from shopcalc.terms import even_marks, inches, larger, number, pick, row_of, shifted, smaller, whole_below, whole_nearest
 
 setup = Setup(
@@ -190,7 +190,7 @@ _high = run / 5
 setup.picture(
     "The run with its slats on a bearer, ends marked: every slat begins at its own mark, measured from the left end.",
     box("block", 0, -run / 30, run, run / 30),
-    boxes("wood", marks, 0, slat, _high),
+    box("wood", marks, 0, slat, _high),
     line("face", (0, -run / 30), (0, _high + run / 30)),
     line("face", (run, -run / 30), (run, _high + run / 30)),
     dimension(run, (0, _high), (run, _high), "above", row=2),

@@ -127,7 +127,7 @@ def test_each_picture_has_its_own_name() -> None:
 
 def test_a_row_of_boxes_is_as_many_areas() -> None:
     """Where a box's place or width is a row, there is one box for each; what is one length is theirs in common."""
-    shape = {"kind": "boxes", "style": "wood", "rows": [True, False, True, False]}
+    shape = {"kind": "box", "style": "wood", "rows": [True, False, True, False]}
     placed = place_boxes(shape, [[0, 3], 1, [2, 4], 5])
 
     assert [[0, 1, 2, 1, 2, 6, 0, 6], [3, 1, 7, 1, 7, 6, 3, 6]] == [each["numbers"] for each in placed]

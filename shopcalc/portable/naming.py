@@ -1,0 +1,67 @@
+"""The names and the order of a card's values and formulas, as they follow from its data.
+
+The phone is sent formulas in this order and without their keys, and in them each value by a short name: on the way
+that is a tenth of everything it downloads.
+"""
+
+LETTERS_IN_ORDER = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
+
+
+def value_names(about):
+    """The names of all values: inputs, what tables say of them, results, each as declared."""
+    names = [one["name"] for one in about["inputs"]]
+    for one in about["inputs"]:
+        for column in one["columns"]:
+            names.append(column["name"])
+    for name in about["results"]:
+        names.append(name)
+    return names
+
+
+def short_name(place):
+    """The short name of the value at a place: a letter, or two."""
+    count = len(LETTERS_IN_ORDER)
+    first = place // count
+    last = LETTERS_IN_ORDER[place - first * count]
+    return last if first == 0 else LETTERS_IN_ORDER[first - 1] + last
+
+
+def formula_keys(about):
+    """The keys of all formulas, in the order of `Setup.formulas`."""
+    keys = []
+    for name in about["results"]:
+        result = about["results"][name]
+        keys.append(name)
+        if result["when"]:
+            keys.append("when " + name)
+        for place in range(len(result["working"]) - 1):
+            keys.append(case_key(name, place))
+    for name in about["checks"]:
+        keys.append("check " + name)
+    for place, step in enumerate(about["steps"]):
+        if step["when"]:
+            keys.append("step " + str(place))
+    for page, picture in enumerate(about["pictures"]):
+        for place, shape in enumerate(picture["shapes"]):
+            keys.append("shape " + str(page) + " " + str(place))
+            if shape["when"]:
+                keys.append("shown " + str(page) + " " + str(place))
+    return keys + other_keys(about)
+
+
+def other_keys(about):
+    """The keys of the formulas of parts and of included cards."""
+    keys = []
+    for place, part in enumerate(about["parts"]):
+        keys.append("part " + str(place))
+        if part["when"]:
+            keys.append("part " + str(place) + " when")
+    for included in about["includes"]:
+        for given in included["given"]:
+            keys.append(given[1])
+    return keys
+
+
+def case_key(name, place):
+    """The key of the condition of one case of a formula."""
+    return "case " + name + " " + str(place)
