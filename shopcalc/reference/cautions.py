@@ -64,6 +64,11 @@ CAUTIONS = {
     "open to the weather": [
         "Flashing, slope at the wall, structure and fixings: local code and licensed practice.",
     ],
+    "gauge blocks": [
+        "Unplug first: a hand is at the cutter while its height is felt. Feel with wood or brass, never with a finger.",
+        "Blocks and straightedge off the table, and the lock tight, before the plug goes in.",
+        "Height set, the cut is made as for any cut with this cutter: guard, push block, eye and ear protection.",
+    ],
     "bench": [
         "A number is checked on scrap before it is cut in the work.",
     ],
