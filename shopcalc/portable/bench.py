@@ -5,12 +5,11 @@ A `bench` is a dictionary: `about` and `formulas` of its setup, the `shop`, the 
 units, arithmetic).
 """
 
-from shopcalc.portable.snap import above, same, size_of
+from shopcalc.portable.snap import above, same
 from shopcalc.portable.work import all_in, read_entries, work_out
-from shopcalc.portable.writing import DIVISIONS, decimal_text, millimetres, write_value
+from shopcalc.portable.writing import DIVISIONS, decimal_text, write_as_it_is, write_value
 
 FINEST = 128  # a correction is small, and is read off a rule or calipers rather than the tape
-FINEST_PIECE = 64  # drills and chippers come in these
 
 
 def read_and_set(world, slug, query, shop):
@@ -41,6 +40,8 @@ def set_bench(world, slug, entries, shop):
         if declared["name"] in bench["known"]:
             write_known(bench, declared["name"], declared["kind"], FINEST, "nearest")
             as_measured(bench["written"][declared["name"]], declared["kind"], shop)
+            if declared["kind"] == "lengths":
+                bench["written"][declared["name"]] = write_as_it_is(bench["known"][declared["name"]], "lengths", shop["metric"], world["units"])
             for column in declared["columns"]:
                 write_known(bench, column["name"], column["kind"], FINEST, "nearest")
     for name in about["results"]:
@@ -48,7 +49,7 @@ def set_bench(world, slug, entries, shop):
         if name in bench["known"] and result["kind"] != "ranking":
             write_known(bench, name, result["kind"], division_of(result, bench), result["rounding"])
             if result["rounding"] == "none":
-                as_pieces(bench["written"][name], bench["known"][name], result["kind"], bench)
+                bench["written"][name] = write_as_it_is(bench["known"][name], result["kind"], shop["metric"], world["units"])
     return bench
 
 
@@ -76,38 +77,8 @@ def as_measured(written, kind, shop):
         written["amount"] = ""
 
 
-def as_pieces(written, value, kind, bench):
-    """What is picked up and not marked off is written as it is: the size of a piece, or of each in a row of them.
-
-    A fraction is what is exactly one; a shim of eight thousandths is no 128th.
-    """
-    row = written["each"] if kind == "lengths" else [written]
-    lengths = value if kind == "lengths" else [value]
-    for place, one in enumerate(row):
-        if bench["shop"]["metric"]:
-            # a shim of a few thousandths would be gone in tenths of a mm
-            text = decimal_text(millimetres(lengths[place], bench["world"]["units"]), 2, True) + " mm"
-        elif same(size_of(lengths[place]) * FINEST_PIECE, one["ticks"]):
-            text = one["text"]
-        else:
-            text = one["decimal"]
-        one["text"] = text
-        one["bare"] = text
-        if text == one["decimal"]:
-            one["sign"] = ""
-            one["whole"] = text
-            one["top"] = ""
-        one["lean"] = ""
-        one["amount"] = ""
-    if kind == "lengths":
-        written["text"] = ", ".join([one["text"] for one in row])
-        written["bare"] = written["text"]
-
-
 def division_of(result, bench):
     """The tape's division for a result: its own input's, or the shop's."""
-    if result["rounding"] == "none":
-        return FINEST_PIECE
     if result["role"] == "correction":
         return FINEST
     if len(result["division"]) == 0:

@@ -48,6 +48,7 @@ def show_value(name, label, bench):
         "has_small": is_length,
         "marks": shown_marks(written) if is_row else [],
         "is_row": is_row,
+        "pieces": kind == "lengths" and not is_row,
     }
 
 

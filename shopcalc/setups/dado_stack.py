@@ -5,7 +5,7 @@ from typing import Any
 from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import Shape, box, boxes, dimension, label, line
+from shopcalc.drawing import Shape, area, box, boxes, dimension, label, line
 from shopcalc.terms import (
     choices_in,
     choose_between,
@@ -34,12 +34,21 @@ setup = Setup(
 
 # What is measured
 
-target = setup.length("target", "Piece that goes in", "23/32", "Calipers across the edge of the shelf or panel itself, in three places: the thickest counts.")
+target = setup.length(
+    "target", "Piece that goes in", "23/32", "Calipers across the edge of the shelf or panel itself, in three places: the thickest counts."
+)
 clearance = setup.length(
-    "clearance", "Clearance", "0.004", "How much wider than the piece the dado is to be: nothing for a drive fit, a few thousandths for glue.", zero=True
+    "clearance",
+    "Clearance",
+    "0.004",
+    "How much wider than the piece the dado is to be: nothing for a drive fit, a few thousandths for glue.",
+    zero=True,
 )
 outer_pair = setup.length(
-    "outer_pair", "Outer blades, both together", "1/4", "Cut with the two outer blades alone and put the inside jaws in the slot: the teeth count, not the plates."
+    "outer_pair",
+    "Outer blades, both together",
+    "1/4",
+    "Cut with the two outer blades alone and put the inside jaws in the slot: the teeth count, not the plates.",
 )
 chippers = setup.lengths(
     "chippers",
@@ -105,7 +114,7 @@ fourth_width = setup.size("fourth_width", "Fourth, as wide as it cuts", total_of
 setup.stop(
     "narrower_than_pair",
     outer_pair - wanted > under,
-    "The outer blades alone cut {outer_pair}, more than the {wanted} wanted: use one blade and two passes, or a router bit.",
+    "The outer blades alone cut {outer_pair}, more than {target} and the clearance of {clearance}: use one blade and two passes, or a router bit.",
     change=target,
 )
 setup.stop(
@@ -153,7 +162,9 @@ setup.caution(
 
 # The trial cut
 
-measured_dado = setup.reading("measured_dado", "Dado as it measures", "Inside jaws of the calipers in the trial dado, near the top and at the bottom.")
+measured_dado = setup.reading(
+    "measured_dado", "Dado as it measures", "Inside jaws of the calipers in the trial dado, near the top and at the bottom."
+)
 _off = measured_dado - wanted
 shim_move = setup.correction(
     "shim_move",
@@ -172,7 +183,9 @@ fence_move = setup.correction(
     when=And(choices_in(_in_one) < 1, abs(_off) <= inches("1/8")),
 )
 # what the stack cuts beyond its sum, it will cut again
-_again = setup.ranking("again", choose_between(wanted - outer_pair - (measured_dado - width), chippers, shims, under, arbor - wanted + (measured_dado - width)))
+_again = setup.ranking(
+    "again", choose_between(wanted - outer_pair - (measured_dado - width), chippers, shims, under, arbor - wanted + (measured_dado - width))
+)
 _fits_again = And(_one, choices_in(_again) > 0, abs(_off) <= inches("1/8"))
 stack_again = setup.after("stack_again", "Stack for the next trial", _stack_of(_again, 0), kind="lengths", rounding="none", when=_fits_again)
 width_again = setup.after("width_again", "As it should then cut", total_of(stack_again) + measured_dado - width, rounding="none")
@@ -208,7 +221,8 @@ setup.step("One pass: piece against fence or mitre gauge, held down all the way.
 setup.step("First pass on every piece, the near side of the cut where the dado begins.", when=passes > 1)
 setup.step("Move the fence {second_pass} away from the cutter and run every piece again.", when=second_pass <= width)
 setup.step(
-    "Move the fence away from the cutter by less than {width} at a time, {second_pass} in all, and run every piece each time.", when=second_pass > width
+    "Move the fence away from the cutter by less than {width} at a time, {second_pass} in all, and run every piece each time.",
+    when=second_pass > width,
 )
 
 # The pictures: outer blades of half the pair each, chippers and shims between them, the dado below
@@ -225,12 +239,13 @@ def _pieces(ranking: Any, place: int, low: Any, when: Any, of: Any) -> list[Shap
     """A stack standing on `low`: an outer blade, chippers, shims, the other blade."""
     mains = chosen_mains(ranking, place)
     fills = chosen_fills(ranking, place)
-    # shims stand a little lower than the rest, so that even one of a few thousandths shows
-    short = of * number("3/4")
+    # shims stand out above the chippers, so that even one of a few thousandths shows
+    part, more = of * number("3/4"), of * number("15/16")
     return [
         box("blade", 0, low, _blade, of, when=when),
-        boxes("metal", starts_of(_blade, mains), low + of / 16, mains, of * number("7/8"), when=when),
-        boxes("waste", starts_of(_blade + total_of(mains), fills), low + (of - short) / 2, fills, short, when=when),
+        boxes("metal", starts_of(_blade, mains), low + (of - part) / 2, mains, part, when=when),
+        boxes("waste", starts_of(_blade + total_of(mains), fills), low + (of - more) / 2, fills, more, when=when),
+        line("edge", (_blade, low), (_blade, low + of), when=when),
         box("blade", _blade + total_of(mains) + total_of(fills), low, _blade, of, when=when),
     ]
 
@@ -240,9 +255,17 @@ setup.picture(
     "The stack on the arbor seen from the front: outer blades dark, chippers light, shims thin between them. Below it the dado in the wood, and how far the piece goes.",
     box("fence", -_side, _tall * number("2/5"), width + 2 * _side, _tall / 5),
     *_pieces(_chosen, 0, 0, None, _tall),
-    box("wood", -_side, -_gap - _wood, _side, _wood),
-    box("wood", 0, -_gap - _wood, wanted, _wood - _deep),
-    box("wood", wanted, -_gap - _wood, _side, _wood),
+    area(
+        "wood",
+        (-_side, -_gap - _wood),
+        (wanted + _side, -_gap - _wood),
+        (wanted + _side, -_gap),
+        (wanted, -_gap),
+        (wanted, _floor),
+        (0, _floor),
+        (0, -_gap),
+        (-_side, -_gap),
+    ),
     box("ghost", width, 0, second_pass, _tall, when=second_pass <= width),
     line("hidden", (target, _floor), (target, -_gap)),
     dimension(width, (0, _tall), (width, _tall), "above"),
@@ -266,10 +289,17 @@ setup.picture(
     *_row(1, second_width),
     *_row(2, third_width),
     *_row(3, fourth_width),
-    line("hidden", (wanted, -_pitch * smaller(choices_in(_in_one) - 1, 3) - _high / 4), (wanted, -_pitch + _high * number("5/4")), when=choices_in(_in_one) > 1),
+    line(
+        "hidden",
+        (wanted, -_pitch * smaller(choices_in(_in_one) - 1, 3) - _high / 4),
+        (wanted, -_pitch + _high * number("5/4")),
+        when=choices_in(_in_one) > 1,
+    ),
 )
 
-setup.source("Arithmetic: every set of the chippers and shims is weighed, and of two that cut one width the one with fewer shims, then fewer pieces, is taken.")
+setup.source(
+    "Arithmetic: every set of the chippers and shims is weighed, and of two that cut one width the one with fewer shims, then fewer pieces, is taken."
+)
 setup.source(
     "The nut holding by all its threads, a stack at most 0.005 in too wide, no more than four shims, a reading within 1/8 in: " + NO_SOURCE + "."
 )

@@ -6,7 +6,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Shape, area, box, boxes, dimension, label, line
-from shopcalc.terms import choices_in, choose_blocks, chosen_mains, count_in, inches, larger, number, starts_of, total_of
+from shopcalc.terms import choices_in, choose_blocks, chosen_mains, count_in, inches, larger, number, smaller, starts_of, total_of
 
 setup = Setup(
     slug="gauge-stack",
@@ -121,13 +121,17 @@ setup.trial(
 
 setup.step("Unplug. Clean the table, the throat plate and the blocks; see that the throat plate is level with the table.")
 setup.step("Cutter well below the height. Stack {stack} on the table close to it: together {reach}.")
-setup.step("Lay a straightedge on the stack so that it hangs over the cutter. Press it down on the stack with one hand: it must lie flat and not rock.")
+setup.step(
+    "Lay a straightedge on the stack so that it hangs over the cutter. Press it down on the stack with one hand: it must lie flat and not rock."
+)
 setup.step(
     "Raise the cutter, and turn it back and forth by hand as it comes near: at the height its highest tooth just brushes the straightedge and does not lift it. "
     "A straight bit: turn it until a cutting edge is under the straightedge."
 )
 setup.step("Come to the height from below, so that the play in the screw is taken up. Too far: go well back and come up again.")
-setup.step("The stack is {over} over {height}: let there be a hair of light, a feeler gauge or a slip of paper so thick, between tooth and straightedge.")
+setup.step(
+    "The stack is {over} over {height}: let there be a hair of light, a feeler gauge or a slip of paper so thick, between tooth and straightedge."
+)
 setup.step("The stack is {short} short of {height}: lay feeler gauges or slips of paper so thick on it.")
 setup.step("Lock the height, feel again, take blocks and straightedge away. Then the plug.")
 setup.step("Cut a scrap and measure how deep it is.")
@@ -137,16 +141,19 @@ setup.step("Cut a scrap and measure how deep it is.")
 _all = larger(height, reach)
 _wide = _all / 4
 _at = _all * number("3/5")
+# the top of a blade seen from its side: shares of its width and of its height
+_ARC = [(number(x) / 8, 1 - (number(x) / 4 - 1) ** 2 / 4) for x in range(9)] + [(number(1), number(0)), (number(0), number(0))]
 setup.picture(
-    "The blocks on the table at the left, a straightedge on them, the cutter at the right raised until it brushes; the broken line is the height wanted.",
+    "The blocks on the table at the left, a straightedge on them, the cutter at the right raised until it brushes; what the stack lacks hatched, the height wanted broken where the stack is over.",
     box("table", -_wide / 2, -_all / 10, _at + 2 * _wide, _all / 10),
-    area("blade", (_at, 0), (_at + _wide / 8, height * number("4/5")), (_at + _wide / 2, height), (_at + _wide * number("7/8"), height * number("4/5")), (_at + _wide, 0)),
+    area("blade", *[(_at + _wide * x, height * y) for x, y in _ARC]),
     boxes("metal", 0, starts_of(0, stack), _wide, stack),
-    box("wood", -_wide / 2, reach, _at + 2 * _wide, _all / 8),
-    line("hidden", (-_wide / 2, height), (_at + _wide * number("3/2"), height)),
+    box("waste", 0, reach, _wide, short, when=error < 0),
+    box("wood", -_wide / 2, _all, _at + 2 * _wide, _all / 8),
+    line("hidden", (-_wide / 2, height), (_at + _wide * number("3/2"), height), when=error > 0),
     dimension(reach, (0, 0), (0, reach), "left"),
     dimension(height, (_at + _wide, 0), (_at + _wide / 2, height), "right"),
-    label("straightedge", (_at / 2 + _wide / 2, reach + _all / 16)),
+    label("straightedge", (_at / 2 + _wide / 2, _all * number("17/16"))),
 )
 
 
@@ -161,7 +168,12 @@ setup.picture(
     *_column(1, second, second_reach),
     *_column(2, third, third_reach),
     *_column(3, fourth, fourth_reach),
-    line("hidden", (-_wide / 4, height), (_wide + _all * number("9/20") * (count_in(second) * 0 + 2), height), when=count_in(second) > 0),
+    line(
+        "hidden",
+        (-_wide / 4, height),
+        (_all * number("9/20") * smaller(choices_in(_ranked) - 2, 2) + _wide * number("5/4"), height),
+        when=choices_in(_ranked) > 1,
+    ),
 )
 
 setup.source("Arithmetic: every set of at most so many blocks is weighed, and of two that reach one height the one of fewer pieces is taken.")
