@@ -101,11 +101,20 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
         for row in view[role]:
             lean = f" by {row['amount']}" if row["leans"] else ""
             click.echo(f"  {row['label']:34} {row['text']}{lean}" + (f"   {row['small']}" if row["has_small"] else ""))
+    for row in view["parts"]:
+        click.echo(f"  {row['count'] + ' ' + row['label']:34} {row['length']} x {row['width']} x {row['thickness']}")
     for row in view["corrections"]:
         click.echo(f"  {row['text']}")
     for place, step in enumerate(data["steps"], 1):
         click.echo(f"  {place}. {step}")
     if view["has_trial"]:
         click.echo(f"  Trial: {view['trial']}")
+    for inner in view["inner"]:
+        for sheet, answers in zip(inner["sheets"], inner["answers"], strict=True):
+            click.echo(f"  {sheet['title']}")
+            for row in [*sheet["settings"], *sheet["sizes"]]:
+                click.echo(f"    {row['label']:32} {row['text']}" + (f"   {row['small']}" if row["has_small"] else ""))
+            for check in answers["checks"]:
+                click.echo(f"    {check['level'].upper()}: {check['text']}")
     for caution in view["cautions"]:
         click.echo(f"  ! {caution}")

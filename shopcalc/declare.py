@@ -11,7 +11,7 @@ true is refused with a DeclarationError that names it: at once where one line sh
 import keyword
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any, Protocol
 
 import sympy
@@ -74,6 +74,7 @@ class Setup:
     parts: list[Part] = field(default_factory=list)
     trial_text: str = ""
     program: list[tuple[str, str]] = field(default_factory=list)
+    heading: str = "What you measure"
 
     def __post_init__(self) -> None:
         if self.stand not in STANDS:
@@ -83,6 +84,10 @@ class Setup:
         raise DeclarationError(f"{self.slug}: {what}")
 
     # What is measured.
+
+    def group(self, heading: str) -> None:
+        """The heading on the form of the inputs that follow."""
+        self.heading = heading
 
     def length(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None) -> sympy.Symbol:
         """A length in inches; `zero` says whether nothing is a sensible length, `most` a limit such as `inches(6)`."""
@@ -146,7 +151,7 @@ class Setup:
             self._refuse(f"{declared.name} has no help: say where to put the calipers")
         if declared.most is not None:
             self._formula(declared.name, declared.most, declared.kind)
-        self.inputs[declared.name] = declared
+        self.inputs[declared.name] = replace(declared, group=self.heading)
         return sympy.Symbol(declared.name, real=True)
 
     def _claim(self, name: str) -> None:

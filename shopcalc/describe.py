@@ -1,7 +1,7 @@
 """Turns a declared setup into plain data: what the portable code and the phone read.
 
 The data says everything about a card but its arithmetic, which `formulas.py` prints. Keys of formulas are
-those of `Setup.formulas`. `needs` lists the values without which a line of the card is left out.
+those of `Setup.formulas`; `when` says that a line has a condition among them.
 """
 
 from collections.abc import Iterable
@@ -11,10 +11,19 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.parts import QUOTED, Check, DeclarationError, Input, Part, Result, symbols_of
+from shopcalc.parts import Check, DeclarationError, Input, Result, symbols_of
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.units import dimension_of
 from shopcalc.working import working_cases
+
+# What most lines of a card say of themselves; the phone is sent the rest.
+USUAL: dict[str, dict[str, Any]] = {
+    "inputs": {"zero": False, "most": [], "options": [], "reading": False, "signed": False, "items": 0, "columns": [], "kind": "length"},
+    "results": {"kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": ""},
+    "checks": {"change": "", "spoils": [], "source": ""},
+    "steps": {"when": False},
+    "shapes": {"style": "", "of": "", "text": "", "side": "", "row": 1, "when": False, "rows": []},
+}
 
 
 def describe(setup: Setup) -> dict[str, Any]:
@@ -27,26 +36,25 @@ def describe(setup: Setup) -> dict[str, Any]:
         "inputs": [_describe_input(each) for each in setup.inputs.values()],
         "results": {each.name: _describe_result(each) for each in setup.results.values()},
         "checks": {each.name: _describe_check(setup, each) for each in setup.checks.values()},
-        "program": [list(line) for line in setup.program],
+        "program": [name for _, name in setup.program],
         "steps": [
             {
                 "text": step.text,
-                "needs": _names(QUOTED.findall(step.text), _of(step.when)),
-                "when": f"step {place}" if step.when is not None else "",
+                "when": step.when is not None,
             }
-            for place, step in enumerate(setup.steps)
+            for step in setup.steps
         ],
         "trial": setup.trial_text,
         "pictures": [
             {
                 "caption": picture.caption,
-                "shapes": [_describe_shape(setup, page, place, shape) for place, shape in enumerate(picture.shapes)],
+                "shapes": [_describe_shape(setup, shape) for shape in picture.shapes],
             }
-            for page, picture in enumerate(setup.pictures)
+            for picture in setup.pictures
         ],
         "machines": _with_cautions(setup.machines),
         "sources": list(setup.sources),
-        "parts": [_describe_part(place, part) for place, part in enumerate(setup.parts)],
+        "parts": [{"label": part.label, "when": part.when is not None} for part in setup.parts],
         "onwards": [
             {"slug": each.slug, "label": each.label, "carry": [[name, list(names)] for name, names in each.carry.items()]} for each in setup.onwards
         ],
@@ -54,7 +62,6 @@ def describe(setup: Setup) -> dict[str, Any]:
             {
                 "slug": each.setup.slug,
                 "given": [[name, f"given {place} {name}"] for name in each.given],
-                "needs": _of(*each.given.values()),
             }
             for place, each in enumerate(setup.includes)
         ],
@@ -71,10 +78,6 @@ def _of(*formulas: Any) -> list[str]:
     return sorted({symbol.name for each in formulas if each is not None for symbol in symbols_of(each)})
 
 
-def _names(*groups: Iterable[str]) -> list[str]:
-    return sorted({name for group in groups for name in group})
-
-
 def _describe_input(declared: Input) -> dict[str, Any]:
     return {
         "name": declared.name,
@@ -88,16 +91,8 @@ def _describe_input(declared: Input) -> dict[str, Any]:
         "reading": declared.reading,
         "signed": declared.signed,
         "items": declared.items,
+        "group": declared.group,
         "columns": [{"name": each.name, "kind": each.kind, "values": [_limit(value) for value in each.values]} for each in declared.columns],
-    }
-
-
-def _describe_part(place: int, part: Part) -> dict[str, Any]:
-    return {
-        "label": part.label,
-        "numbers": f"part {place}",
-        "when": f"part {place} when" if part.when is not None else "",
-        "needs": _of(*part.numbers, part.when),
     }
 
 
@@ -114,14 +109,12 @@ def _limit(most: Any) -> list[int]:
 
 def _describe_result(declared: Result) -> dict[str, Any]:
     return {
-        "name": declared.name,
         "label": declared.label,
         "kind": declared.kind,
         "role": declared.role,
         "rounding": declared.rounding,
         "division": declared.division,
-        "needs": _names(_of(declared.formula, declared.when)),
-        "when": f"when {declared.name}" if declared.when is not None else "",
+        "when": declared.when is not None,
         "reading": declared.reading,
         "more": declared.more,
         "less": declared.less,
@@ -133,11 +126,9 @@ def _describe_result(declared: Result) -> dict[str, Any]:
 def _describe_check(setup: Setup, declared: Check) -> dict[str, Any]:
     spoiled = list(setup.results) if declared.spoils is None else list(declared.spoils)
     return {
-        "name": declared.name,
         "level": declared.level,
         "text": declared.text,
         "change": declared.change,
-        "needs": _of(declared.relation),
         "spoils": _with_followers(setup, spoiled),
         "source": declared.source,
     }
@@ -152,7 +143,7 @@ def _with_followers(setup: Setup, names: list[str]) -> list[str]:
     return sorted(spoiled)
 
 
-def _describe_shape(setup: Setup, page: int, place: int, shape: Shape) -> dict[str, Any]:
+def _describe_shape(setup: Setup, shape: Shape) -> dict[str, Any]:
     return {
         "rows": [dimension_of(each, setup.kinds()) == "lengths" for each in shape.numbers()] if shape.kind == "boxes" else [],
         "kind": shape.kind,
@@ -162,7 +153,5 @@ def _describe_shape(setup: Setup, page: int, place: int, shape: Shape) -> dict[s
         "side": shape.side,
         "row": shape.row,
         "points": len(shape.points),
-        "numbers": f"shape {page} {place}",
-        "when": f"shown {page} {place}" if shape.when is not None else "",
-        "needs": _names(_of(shape.numbers(), shape.when), [shape.of] if shape.of else [], QUOTED.findall(shape.text)),
+        "when": shape.when is not None,
     }

@@ -54,10 +54,10 @@ def exact_root(square: Fraction) -> Fraction:
 
 
 def attempt(formula: Callable[..., Any], known: dict[str, Any], numbers: dict[str, Any]) -> Any:
-    """What `formula` gives for the known values, or None where there is no such number."""
+    """What `formula` gives for the known values, or None where one of them is missing or there is no such number."""
     try:
         return formula(known, numbers)
-    except (ZeroDivisionError, ValueError):
+    except (KeyError, ZeroDivisionError, ValueError):
         return None
 
 

@@ -38,6 +38,7 @@ class Input:
     reading: bool = False
     signed: bool = False
     items: int = 0
+    group: str = ""
     columns: "tuple[Column, ...]" = ()
 
 

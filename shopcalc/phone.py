@@ -21,7 +21,7 @@ import shopcalc.portable
 from shopcalc import __version__, files
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
-from shopcalc.describe import describe
+from shopcalc.describe import USUAL, describe
 from shopcalc.formulas import print_phone
 from shopcalc.parts import STANDS
 from shopcalc.reference.cautions import CAUTIONS
@@ -107,12 +107,28 @@ def setups_script(found: Mapping[str, Setup]) -> str:
     Like stands beside like (the inputs of all setups, then the steps of all), since a phone's download is packed
     by what its neighbours have in common.
     """
-    described = {slug: describe(setup) for slug, setup in found.items()}
+    described = {slug: _unusual(describe(setup)) for slug, setup in found.items()}
     calls = [f"addFormulas({_text(slug)},()=>({print_phone(setup.formulas())}));" for slug, setup in found.items()]
     for part in next(iter(described.values()), {}):
         for slug, about in described.items():
             calls.append(f"addPart({_text(slug)},{_text(part)},{_text(json.dumps(about[part], separators=(',', ':'), ensure_ascii=False))});")
     return "\n".join(calls)
+
+
+def _unusual(about: dict[str, Any]) -> dict[str, Any]:
+    """A card's data without what is usual; `static/brain.js` puts it back."""
+    return {
+        **about,
+        "inputs": [_without(each, USUAL["inputs"]) for each in about["inputs"]],
+        "steps": [_without(each, USUAL["steps"]) for each in about["steps"]],
+        "results": {name: _without(each, USUAL["results"]) for name, each in about["results"].items()},
+        "checks": {name: _without(each, USUAL["checks"]) for name, each in about["checks"].items()},
+        "pictures": [{**picture, "shapes": [_without(each, USUAL["shapes"]) for each in picture["shapes"]]} for picture in about["pictures"]],
+    }
+
+
+def _without(line: dict[str, Any], usual: dict[str, Any]) -> dict[str, Any]:
+    return {key: value for key, value in line.items() if key not in usual or value != usual[key]}
 
 
 def _text(value: str) -> str:
@@ -125,18 +141,22 @@ def brain(found: Mapping[str, Setup]) -> str:
 
     It defines `answer(path, pairs, part)`, which returns status, type and body, and `respond` before rendering.
     """
-    parts = "\n".join(
+    return files.static_text(MUSTACHE) + "\n" + files.lighter(_own_parts(found), "text/javascript")
+
+
+def _own_parts(found: Mapping[str, Setup]) -> str:
+    return "\n".join(
         [
             files.static_text("numbers.js"),
             portable_script(),
             f"const VERSION={_text(__version__)},UNITS={json.dumps(length_factors())},STANDS={json.dumps(STANDS)};",
+            f"const USUAL={json.dumps(USUAL)};",
             f"const CAUTIONS={json.dumps(CAUTIONS, ensure_ascii=False)};",
             f"const TEMPLATES={json.dumps(files.templates(), ensure_ascii=False)},ESCAPES={json.dumps(ESCAPES)};",
             files.static_text("brain.js"),
             setups_script(found),
         ]
     )
-    return files.static_text(MUSTACHE) + "\n" + files.lighter(parts, "text/javascript")
 
 
 @cache
@@ -151,7 +171,8 @@ def build() -> str:
 
 @cache
 def worker() -> str:
-    """The service worker's script."""
+    """The service worker's script: the brain and its wiring in one scope of their own, where every name can be short."""
     constants: dict[str, Any] = {"BUILD": build(), "KEPT": list(KEPT), "POLICY": POLICY}
     lines = [f"const {name}={json.dumps(value)};" for name, value in constants.items()]
-    return "\n".join([brain(setups()), *lines, files.light_script("worker.js")])
+    own = "\n".join(["(() => {", _own_parts(setups()), *lines, files.static_text("worker.js"), "})();"])
+    return files.static_text(MUSTACHE) + "\n" + files.lighter(own, "text/javascript")

@@ -8,9 +8,22 @@ function addFormulas(slug, make) {
   let made;
   Object.defineProperty(setups, slug, {
     enumerable: true,
-    get: () => made ??= { about: Object.fromEntries(Object.entries(parts).map(([part, text]) => [part, JSON.parse(text)])), formulas: make() },
+    get: () => made ??= { about: readParts(parts), formulas: make() },
   });
   texts[slug] = parts;
+}
+
+function readParts(texts) {
+  const about = {};
+  for (const part in texts) about[part] = JSON.parse(texts[part]);
+  for (const part of ['inputs', 'steps', 'results', 'checks']) restore(about[part], USUAL[part]);
+  for (const picture of about.pictures) restore(picture.shapes, USUAL.shapes);
+  return about;
+}
+
+// What most lines of a card say of themselves is sent once for all.
+function restore(lines, usual) {
+  for (const place in lines) lines[place] = { ...usual, ...lines[place] };
 }
 
 function addPart(slug, part, text) {

@@ -7,8 +7,13 @@ const numbers = {
   atan: value => Math.atan(value) * 180 / Math.PI,
   root: square => Math.sqrt(square),
   attempt: (formula, known, numbers) => {
-    const found = formula(known, numbers);
-    return isWhole(found) ? found : null;
+    try {
+      const found = formula(new Proxy(known, sayWhenAbsent), numbers);
+      return isWhole(found) ? found : null;
+    } catch (fault) {
+      if (fault !== ABSENT) throw fault;
+      return null;
+    }
   },
   plain: value => value,
 };
@@ -19,3 +24,12 @@ function isWhole(found) {
   if (found !== null && typeof found === 'object') return Object.values(found).every(isWhole);
   return typeof found === 'boolean' || Number.isFinite(found);
 }
+
+// A value that is not known stops the formula, as it does on the server: undefined would go on as a number.
+const ABSENT = {};
+const sayWhenAbsent = {
+  get(known, name) {
+    if (name in known) return known[name];
+    throw ABSENT;
+  },
+};

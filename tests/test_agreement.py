@@ -9,6 +9,7 @@ from py_mini_racer import MiniRacer
 
 from shopcalc import exact
 from shopcalc.catalogue import setups
+from shopcalc.parts import Result, symbols_of
 from shopcalc.render import render
 
 from .helpers import fold, run, unlike
@@ -78,16 +79,17 @@ def test_views_hold_nothing_to_format(slug: str) -> None:
     assert {str, bool, list, dict} == seen
 
 
-def unexplained(about: dict[str, Any], data: dict[str, Any]) -> list[str]:
+def unexplained(about: dict[str, Any], results: dict[str, Result], data: dict[str, Any]) -> list[str]:
     """The results that are absent though no check took them, no condition withholds them and no reading is awaited."""
     known = {*data["inputs"], *data["results"]}
-    taken = {name for check in data["checks"] for name in about["checks"][check["name"]]["spoils"]}
+    # a stop of a card inside this one takes nothing from it
+    taken = {name for check in data["checks"] for name in about["checks"].get(check["name"], {"spoils": []})["spoils"]}
     awaited = {each["name"] for each in about["inputs"] if each["reading"]} - known
     faults = []
     for name, result in about["results"].items():
-        if name in known:
+        if name in known or result["kind"] == "ranking":
             continue
-        if name in taken or result["when"] or awaited & set(result["needs"]):
+        if name in taken or result["when"] or awaited & {symbol.name for symbol in symbols_of(results[name].formula)}:
             awaited.add(name)
         else:
             faults.append(name)
@@ -102,7 +104,7 @@ def test_no_result_goes_missing_without_a_word(slug: str) -> None:
     for path, query, _ in asked(slug):
         answer = exact.answer(path + ".json", query)
         if answer["status"] == 200:
-            found += [(query, name) for name in unexplained(about, answer["data"])]
+            found += [(query, name) for name in unexplained(about, setups()[slug].results, answer["data"])]
 
     assert found[:10] == []
 
@@ -114,7 +116,7 @@ def test_the_sweep_reaches_every_check(slug: str) -> None:
     answers = [exact.answer(path + ".json", query) for path, query, _ in asked(slug)]
     worked = [answer["data"] for answer in answers if answer["status"] == 200]
 
-    assert set(about["checks"]) == {check["name"] for data in worked for check in data["checks"]}
+    assert set() == set(about["checks"]) - {check["name"] for data in worked for check in data["checks"]}
     assert len(worked) > COUNT / 3
 
 

@@ -7,7 +7,7 @@ import pytest
 
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
-from shopcalc.describe import describe
+from shopcalc.describe import USUAL, describe
 
 
 @pytest.mark.parametrize("slug", setups())
@@ -23,21 +23,28 @@ def test_every_formula_named_is_there(slug: str) -> None:
     """Every key of a formula that the data names is a formula of the setup."""
     setup = setups()[slug]
     about: dict[str, Any] = describe(setup)
-    lines = [*about["results"].values(), *about["steps"], *(shape for picture in about["pictures"] for shape in picture["shapes"])]
-    keys = {each["when"] for each in lines if each["when"]} | {f"check {name}" for name in about["checks"]} | set(about["results"])
-    keys |= {shape["numbers"] for picture in about["pictures"] for shape in picture["shapes"]}
+    keys = {f"check {name}" for name in about["checks"]} | set(about["results"])
+    keys |= {f"when {name}" for name, result in about["results"].items() if result["when"]}
+    keys |= {f"step {place}" for place, step in enumerate(about["steps"]) if step["when"]}
+    for page, picture in enumerate(about["pictures"]):
+        keys |= {f"shape {page} {place}" for place in range(len(picture["shapes"]))}
+        keys |= {f"shown {page} {place}" for place, shape in enumerate(picture["shapes"]) if shape["when"]}
+    for place, part in enumerate(about["parts"]):
+        keys |= {f"part {place}", f"part {place} when"} if part["when"] else {f"part {place}"}
+    keys |= {key for included in about["includes"] for _, key in included["given"]}
     keys |= {case[0] for result in about["results"].values() for case in result["working"] if case[0]}
 
     assert keys == set(setup.formulas())
 
 
-def test_needs_are_the_names_a_line_rests_on() -> None:
-    """A result needs what its formula and its condition use, a step what it quotes."""
-    about = describe(setups()["groove"])
+@pytest.mark.parametrize("slug", setups())
+def test_what_is_usual_is_a_part_of_every_line(slug: str) -> None:
+    """The phone puts back what is usual: every line has those keys, and no others are ever put back."""
+    about = describe(setups()[slug])
+    lines = {"inputs": about["inputs"], "steps": about["steps"], "results": about["results"].values(), "checks": about["checks"].values()}
+    lines["shapes"] = [shape for picture in about["pictures"] for shape in picture["shapes"]]
 
-    assert ["groove_width", "stock"] == about["results"]["fence"]["needs"]
-    assert ["cutter", "fence", "groove_width", "stock"] == about["results"]["rib_fence"]["needs"]
-    assert ["cutter", "groove_width", "rib", "rib_fence"] == about["steps"][-2]["needs"]
+    assert [] == [(part, line) for part, usual in USUAL.items() for line in lines[part] if set(usual) - set(line)]
 
 
 def test_a_stop_spoils_everything_unless_it_names_what() -> None:
@@ -66,4 +73,4 @@ def test_the_program_is_in_declared_order() -> None:
     """Results and checks are worked in the order in which they were written."""
     program = describe(setups()["groove"])["program"]
 
-    assert program.index(["result", "cheek"]) < program.index(["check", "thin_cheek"]) < program.index(["result", "fence_move"])
+    assert program.index("cheek") < program.index("thin_cheek") < program.index("fence_move")

@@ -1,6 +1,5 @@
 """What the phone is sent."""
 
-import json
 import re
 import shutil
 from pathlib import Path
@@ -61,12 +60,11 @@ def test_nothing_printed_makes_code_from_text() -> None:
 
 
 def test_the_worker_is_the_brain_with_its_wiring() -> None:
-    """The worker's script names its build, what it keeps and its policy, and then comes the wiring."""
+    """The worker's script has its build, what it keeps and its policy, and every card's words."""
     script = phone.worker()
 
-    assert script.startswith(phone.brain(setups()))
-    assert script.endswith(files.light_script("worker.js"))
-    assert f"const BUILD={json.dumps(phone.build())};" in script
+    assert script.startswith(files.static_text(phone.MUSTACHE))
+    assert [] == [each for each in (phone.build(), phone.POLICY, *phone.KEPT, *(setup.job for setup in setups().values())) if each not in script]
 
 
 WORKER = """

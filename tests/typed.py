@@ -62,10 +62,15 @@ def entry(declared: dict[str, Any], rng: random.Random, temper: str, grain: Frac
     if declared["kind"] == "lengths":
         return row(declared, rng, temper, grain, values, metric)
     if declared["kind"] == "count":
-        return str(rng.choice([0, 1, 10**6, 10**9 - 1]) if temper == "extreme" else rng.randint(0, 12))
+        return str(rng.choice([0, 1, 10**6, 10**9 - 1]) if temper == "extreme" else rng.randint(0, most_of(declared) + 1))
     value = length(declared, rng, temper, grain, values)
     values.append(value)
     return written(value, rng, metric)
+
+
+def most_of(declared: dict[str, Any]) -> int:
+    """The most that a count may be, or a dozen."""
+    return int(declared["most"][0] // declared["most"][1]) if declared["most"] else 12
 
 
 def row(declared: dict[str, Any], rng: random.Random, temper: str, grain: Fraction, values: list[Fraction], metric: bool) -> str:
@@ -81,7 +86,7 @@ def angle(rng: random.Random, temper: str) -> str:
     if temper == "extreme":
         return rng.choice(EXTREME_ANGLES)
     if temper == "edge":
-        return rng.choice([*ANGLES, *SLOPES, "90", "45", "45", "30", "60"])
+        return rng.choice([*ANGLES, *SLOPES, "90", "90", "90", "45", "45", "30", "60"])
     return rng.choice([rng.choice(ANGLES), rng.choice(SLOPES), str(rng.randint(1, 89)), f"{rng.randint(1, 899) / 10}", f"{rng.randint(1, 24)} in 12"])
 
 
@@ -97,7 +102,15 @@ def length(declared: dict[str, Any], rng: random.Random, temper: str, grain: Fra
     if temper == "edge":
         few = grain * rng.choice([0, 1, 2, 3, 4, 6, 8])
         return rng.choice([few, Fraction(rng.choice(["1/4", "3/4", "1/2", "1", "0.1", "0.2", "0.3"]))])
-    return grain * rng.randint(1, int(rng.choice([1, 3, 12, 40]) / grain))
+    return grain * rng.randint(1, int(rng.choice(scales(declared["start"])) / grain))
+
+
+def scales(start: str) -> list[int]:
+    """How long a length that starts so may be, in inches: a gap is not measured in feet, nor an opening in 64ths."""
+    first = start.split(" ")[0]
+    if first.isdigit() and int(first) >= 20:
+        return [12, 40, 96]
+    return [1, 1, 3, 12] if "/" in first or first.startswith("0.") else [1, 3, 12, 40]
 
 
 def written(value: Fraction, rng: random.Random, metric: bool) -> str:

@@ -5,10 +5,10 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 `answer`, the settings at once at every key, then the `sheet`, all that is read when the fingers rest.
 """
 
-from shopcalc.portable.bench import read_and_set
+from shopcalc.portable.bench import included_bench, read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
 from shopcalc.portable.cuts import PART_NUMBERS, shown_parts, worked_parts
-from shopcalc.portable.form import input_fields
+from shopcalc.portable.form import grouped, input_fields
 from shopcalc.portable.links import with_shop
 from shopcalc.portable.sentences import fill_known
 from shopcalc.portable.snap import nearest_of
@@ -72,6 +72,7 @@ def respond_card(world, slug, query, part):
     view["stand"] = about["stand"]
     view["job"] = about["job"]
     view["fields"] = [one for one in fields if not one["is_reading"]]
+    view["groups"] = grouped(view["fields"])
     view["readings"] = [one for one in fields if one["is_reading"]]
     view["has_readings"] = len(view["readings"]) > 0
     view["tapes"] = [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES]
@@ -111,11 +112,11 @@ def respond_data(world, slug, query):
         errors[unknown["name"]] = about["slug"] + " has no input of this name."
     if len(errors.keys()) > 0:
         return {"status": 422, "data": {"errors": errors}}
-    return {"status": 200, "data": card_data(worked["benches"][0], worked["entries"])}
+    return {"status": 200, "data": card_data(worked["benches"][0])}
 
 
-def card_data(bench, entries):
-    """A worked card as plain data: lengths in inches, angles in degrees."""
+def card_data(bench):
+    """A worked card as plain data: lengths in inches, angles in degrees; the cards inside it under `includes`."""
     plain = bench["world"]["numbers"]["plain"]
     about = bench["about"]
     inputs = {}
@@ -123,8 +124,8 @@ def card_data(bench, entries):
         name = declared["name"]
         if name in bench["known"]:
             chosen = declared["kind"] == "choice"
-            value = entries["texts"][name] if chosen else plain_of(bench["known"][name], declared["kind"], plain)
-            inputs[name] = {"value": value, "text": entries["texts"][name]}
+            value = bench["texts"][name] if chosen else plain_of(bench["known"][name], declared["kind"], plain)
+            inputs[name] = {"value": value, "text": bench["texts"][name]}
     results = {}
     for name in about["results"]:
         if name in bench["written"]:
@@ -138,8 +139,18 @@ def card_data(bench, entries):
         "results": results,
         "checks": [{"level": one["level"], "name": one["name"], "text": one["text"]} for one in shown_checks(bench)],
         "steps": [one["text"] for one in shown_steps(bench)],
+        "includes": included_data(bench),
         "trial": {"text": fill_known(about["trial"], bench), "corrections": [one["text"] for one in shown_corrections(bench)]},
     }
+
+
+def included_data(bench):
+    """The cards inside this one as data, by their names."""
+    found = {}
+    for included in bench["about"]["includes"]:
+        for inner in included_bench(included, bench, bench["world"]):
+            found[included["slug"]] = card_data(inner)
+    return found
 
 
 def plain_of(value, kind, plain):

@@ -6,7 +6,7 @@ units, arithmetic).
 """
 
 from shopcalc.portable.snap import above, same
-from shopcalc.portable.work import all_in, read_entries, work_out
+from shopcalc.portable.work import read_entries, work_out
 from shopcalc.portable.writing import DIVISIONS, decimal_text, write_as_it_is, write_value
 
 FINEST = 128  # a correction is small, and is read off a rule or calipers rather than the tape
@@ -102,8 +102,6 @@ def included_bench(included, bench, world):
         name = declared["name"]
         if name in given:
             # a formula over values that a stop took away cannot be worked out, and gives no card
-            if not all_in(included["needs"], bench["known"]):
-                return []
             value = world["numbers"]["attempt"](bench["formulas"][given[name]], bench["known"], world["numbers"])
             if value is None:
                 return []

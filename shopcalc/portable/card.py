@@ -5,7 +5,7 @@ from shopcalc.portable.cuts import shown_parts
 from shopcalc.portable.form import change_label
 from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.pictures import draw_picture
-from shopcalc.portable.sentences import fill, fill_known, spell, value_text
+from shopcalc.portable.sentences import fill, fill_known, quoted_names, spell, value_text
 from shopcalc.portable.snap import above
 from shopcalc.portable.tape import draw_tape
 from shopcalc.portable.work import all_in, holds
@@ -123,9 +123,9 @@ def shown_steps(bench):
     steps = []
     if is_stopped(bench):
         return steps
-    for step in bench["about"]["steps"]:
-        if all_in(step["needs"], bench["known"]):
-            if holds(step["when"], bench["formulas"], bench["known"], numbers):
+    for place, step in enumerate(bench["about"]["steps"]):
+        if all_in(quoted_names(step["text"]), bench["known"]):
+            if not step["when"] or holds("step " + str(place), bench["formulas"], bench["known"], numbers):
                 steps.append({"text": fill(step["text"], bench, False)})
     return steps
 
@@ -138,13 +138,13 @@ def shown_corrections(bench):
         result = about["results"][name]
         if result["role"] != "correction" or name not in bench["known"]:
             continue
-        shown.append(correction(result, bench))
+        shown.append(correction(name, result, bench))
     return shown
 
 
-def correction(result, bench):
+def correction(name, result, bench):
     """One correction in words: `Raise the blade 0.009 in, 1/128 full`."""
-    value = bench["known"][result["name"]]
+    value = bench["known"][name]
     size = 0 - value if above(0, value) else value
     metric = bench["shop"]["metric"]
     units = bench["world"]["units"]
@@ -162,7 +162,7 @@ def correction(result, bench):
         amount = written["text"]
     words = result["more"] if above(value, 0) else result["less"]
     return {
-        "name": result["name"],
+        "name": name,
         "label": result["label"],
         "nothing": nothing,
         "amount": amount,
@@ -176,13 +176,15 @@ def shown_working(bench):
     about = bench["about"]
     for name in about["results"]:
         result = about["results"][name]
-        if name not in bench["written"] or not all_in(result["needs"], bench["known"]):
+        if name not in bench["written"]:
             continue
         if len(result["reading"]) > 0 and result["reading"] in bench["known"]:
             formula = spell(result["reading"])
             numbers = value_text(result["reading"], bench, True)
         else:
             text = case_in_force(result["working"], bench)
+            if not all_in(quoted_names(text), bench["written"]):
+                continue
             formula = spell(text)
             numbers = fill(text, bench, True)
         answer = quoted(bench["written"][name], result["kind"], bench["shop"]["metric"])
@@ -204,7 +206,7 @@ def case_in_force(cases, bench):
     """The text of the first case whose condition holds; a case without a condition always does."""
     numbers = bench["world"]["numbers"]
     for one in cases:
-        if holds(one[0], bench["formulas"], bench["known"], numbers):
+        if len(one[0]) == 0 or holds(one[0], bench["formulas"], bench["known"], numbers):
             return one[1]
     return ""
 

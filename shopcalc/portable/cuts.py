@@ -1,7 +1,7 @@
 """The parts that a card gives for the cut list."""
 
 from shopcalc.portable.snap import above
-from shopcalc.portable.work import all_in, holds
+from shopcalc.portable.work import holds
 from shopcalc.portable.writing import quoted, write_value
 
 PART_NUMBERS = ["count", "length", "width", "thickness"]
@@ -12,9 +12,10 @@ def worked_parts(bench):
     parts = []
     known = bench["known"]
     numbers = bench["world"]["numbers"]
-    for part in bench["about"]["parts"]:
-        if all_in(part["needs"], known) and holds(part["when"], bench["formulas"], known, numbers):
-            found = numbers["attempt"](bench["formulas"][part["numbers"]], known, numbers)
+    for at, part in enumerate(bench["about"]["parts"]):
+        key = "part " + str(at)
+        if not part["when"] or holds(key + " when", bench["formulas"], known, numbers):
+            found = numbers["attempt"](bench["formulas"][key], known, numbers)
             if found is not None and above(found[0], 0):
                 row = {"label": part["label"]}
                 for place, name in enumerate(PART_NUMBERS):

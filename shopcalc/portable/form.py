@@ -22,11 +22,22 @@ def input_fields(about, entries, shop, world):
                 "is_length": declared["kind"] == "length",
                 "options": options,
                 "is_reading": declared["reading"],
+                "group": declared["group"],
                 "wrong": len(error) > 0,
                 "note": error if len(error) > 0 else echo(declared, entries, shop, world),
             }
         )
     return fields
+
+
+def grouped(fields):
+    """The fields under their headings, in the order in which they were declared."""
+    groups = []
+    for one in fields:
+        if len(groups) == 0 or groups[len(groups) - 1]["legend"] != one["group"]:
+            groups.append({"legend": one["group"], "fields": []})
+        groups[len(groups) - 1]["fields"].append(one)
+    return groups
 
 
 def echo(declared, entries, shop, world):

@@ -4,7 +4,7 @@ Points come in inches with y up; the sheet is in drawing units with y down. Lett
 the scale, so room for it is kept at the edges.
 """
 
-from shopcalc.portable.sentences import fill
+from shopcalc.portable.sentences import fill, quoted_names
 from shopcalc.portable.snap import nearest_of, same
 from shopcalc.portable.tape import hundredths
 from shopcalc.portable.work import all_in, holds
@@ -12,6 +12,7 @@ from shopcalc.portable.work import all_in, holds
 SHEET = 360
 TALLEST = 250
 ROW = 26  # between rows of dimensions
+WORD = 52  # the room of a usual word beside the picture
 EDGE = 14
 LETTER = 7  # a letter's width, near enough to know whether a word fits between its arrows
 ARC = 34
@@ -20,12 +21,12 @@ ARC = 34
 def draw_picture(picture, bench, page):
     """One picture as strings ready for SVG, or an empty list where a shape it rests on is missing."""
     shapes = []
-    for shape in picture["shapes"]:
-        shapes = shapes + place_shape(shape, bench)
+    for place, shape in enumerate(picture["shapes"]):
+        shapes = shapes + place_shape(shape, str(page) + " " + str(place), bench)
     outlined = [one for one in shapes if one["shape"]["kind"] == "area" or one["shape"]["kind"] == "line"]
     if len(outlined) == 0:
         return []
-    sheet = fit(shapes, outlined)
+    sheet = fit(shapes, outlined, bench)
     drawn = {"areas": [], "lines": [], "marks": [], "words": []}
     drawn["caption"] = picture["caption"]
     drawn["id"] = "picture-" + bench["about"]["slug"] + "-" + str(page)
@@ -35,16 +36,19 @@ def draw_picture(picture, bench, page):
     return [drawn]
 
 
-def place_shape(shape, bench):
-    """The shape with its numbers, in a list that is empty if it does not show; boxes are as many areas."""
+def place_shape(shape, key, bench):
+    """The shape with its numbers, in a list that is empty if it does not show; boxes are as many areas.
+
+    `key` says where its formulas are: its picture's place and its own.
+    """
     known = bench["known"]
     formulas = bench["formulas"]
     numbers = bench["world"]["numbers"]
-    if not all_in(shape["needs"], known):
+    if not all_in(quoted_names(shape["text"]), known) or (len(shape["of"]) > 0 and shape["of"] not in known):
         return []
-    if not holds(shape["when"], formulas, known, numbers):
+    if shape["when"] and not holds("shown " + key, formulas, known, numbers):
         return []
-    found = numbers["attempt"](formulas[shape["numbers"]], known, numbers)
+    found = numbers["attempt"](formulas["shape " + key], known, numbers)
     if found is None:
         return []
     return place_boxes(shape, found) if shape["kind"] == "boxes" else [{"shape": shape, "numbers": found}]
@@ -66,7 +70,7 @@ def place_boxes(shape, found):
     return boxes
 
 
-def fit(shapes, outlined):
+def fit(shapes, outlined, bench):
     """The scale and the place of the origin, in hundredths, with room at the edges for dimensions."""
     left = outlined[0]["numbers"][0]
     right = left
@@ -80,18 +84,20 @@ def fit(shapes, outlined):
             low = min(low, values[2 * at + 1])
             high = max(high, values[2 * at + 1])
     rows = {"above": 0, "below": 0, "left": 0, "right": 0}
+    letters = {"above": 0, "below": 0, "left": 0, "right": 0}
     for one in shapes:
         shape = one["shape"]
         if shape["kind"] == "dimension":
             rows[shape["side"]] = max(rows[shape["side"]], shape["row"])
+            letters[shape["side"]] = max(letters[shape["side"]], len(lettering(shape, bench)["text"]))
         if shape["kind"] == "label" and shape["side"] in rows:
             rows[shape["side"]] = max(rows[shape["side"]], 1)
         if shape["kind"] == "slant":
             for side in rows:
                 rows[side] = max(rows[side], 1)
     room = {
-        "left": EDGE + 52 * rows["left"],
-        "right": EDGE + 52 * rows["right"],
+        "left": EDGE + WORD * rows["left"] + max(0, letters["left"] * LETTER + 2 - WORD),
+        "right": EDGE + WORD * rows["right"] + max(0, letters["right"] * LETTER + 2 - WORD),
         "above": EDGE + ROW * rows["above"],
         "below": EDGE + ROW * rows["below"],
     }
@@ -218,7 +224,7 @@ def draw_dimension(one, sheet, drawn, letters):
         return
     first = sheet_y(sheet, max(values[1], values[3]))
     last = sheet_y(sheet, min(values[1], values[3]))
-    off = (one["shape"]["row"] - 1) * 5200 + 1400
+    off = (one["shape"]["row"] - 1) * WORD * 100 + 1400
     x = sheet["edge_left"] - off if side == "left" else sheet["edge_right"] + off
     past = -400 if side == "left" else 400
     path = "M" + pair(sheet_x(sheet, values[0] if values[1] >= values[3] else values[2]) + past, first) + "H" + coordinate(x + past)

@@ -152,40 +152,36 @@ def work_out(about, formulas, values, numbers):
     raised = []
     gone = []
     for line in about["program"]:
-        if line[0] == "result":
-            work_result(about["results"][line[1]], formulas, known, gone, numbers)
-        else:
-            check = about["checks"][line[1]]
-            if all_in(check["needs"], known) and holds("check " + check["name"], formulas, known, numbers):
-                raised.append(check["name"])
-                for name in check["spoils"]:
-                    gone.append(name)
-                    if name in known:
-                        known.pop(name)
-    return {"known": known, "raised": [name for name in raised if still_true(about["checks"][name], known)]}
+        if line in about["results"]:
+            work_result(line, about["results"][line], formulas, known, gone, numbers)
+        elif holds("check " + line, formulas, known, numbers):
+            raised.append(line)
+            for name in about["checks"][line]["spoils"]:
+                gone.append(name)
+                if name in known:
+                    known.pop(name)
+    return {"known": known, "raised": [name for name in raised if still_true(name, about, formulas, known, numbers)]}
 
 
 def holds(key, formulas, known, numbers):
-    """Whether the condition of that key holds; without a key there is none to fail."""
-    return len(key) == 0 or numbers["attempt"](formulas[key], known, numbers) is True
+    """Whether the condition of that key holds; one about a value that is not known does not."""
+    return numbers["attempt"](formulas[key], known, numbers) is True
 
 
-def still_true(check, known):
+def still_true(name, about, formulas, known, numbers):
     """A stop stands; a caution about a value that a stop took away does not."""
-    return check["level"] == "stop" or len(check["spoils"]) > 0 or all_in(check["needs"], known)
+    check = about["checks"][name]
+    return check["level"] == "stop" or len(check["spoils"]) > 0 or holds("check " + name, formulas, known, numbers)
 
 
-def work_result(result, formulas, known, gone, numbers):
+def work_result(name, result, formulas, known, gone, numbers):
     """Work one result out into `known`, unless something it needs is missing or a check took it away."""
-    name = result["name"]
     if name in gone:
         return
     if len(result["reading"]) > 0 and result["reading"] in known:
         known[name] = known[result["reading"]]
         return
-    if not all_in(result["needs"], known):
-        return
-    if not holds(result["when"], formulas, known, numbers):
+    if result["when"] and not holds("when " + name, formulas, known, numbers):
         return
     value = numbers["attempt"](formulas[name], known, numbers)
     if value is not None:

@@ -55,6 +55,11 @@ CAUTIONS = {
         "Door on edge in a stand or clamped, so that neither it nor you can tip. Glass in a door: as local code says.",
         "Mind hinges, nails and old screws: take them out before a blade or an iron meets that edge.",
     ],
+    "glazed frame": [
+        # 16 CFR 1201 names doors; IRC R308.4 names doors, what is beside them and what is low
+        "Glass in a door, beside one, or low enough to fall into is safety glazing by most codes: ask the local building office first.",
+        "A large sash is heavy: two people, gloves, and the pane never carried flat.",
+    ],
     "small pieces": [
         "Nothing shorter than the distance from your hand to the blade: cut small parts from a long piece.",
     ],

@@ -69,7 +69,7 @@ def test_the_shape_of_data() -> None:
     """A card as data has its title, inputs, results, checks, steps and trial."""
     data = exact.answer("/groove.json", {"groove_width": "5/16", "measured_groove": "0.32"})["data"]
 
-    assert ["setup", "title", "inputs", "results", "checks", "steps", "trial"] == list(data)
+    assert ["setup", "title", "inputs", "results", "checks", "steps", "includes", "trial"] == list(data)
     assert {"value": 0.3125, "text": "5/16"} == data["inputs"]["groove_width"]
     assert {"value": 0.53125, "text": "17/32", "kind": "length", "decimal": 0.531, "mm": 13.5} == {
         name: float(value) if name in ("decimal", "mm") else value for name, value in data["results"]["fence"].items()

@@ -80,9 +80,10 @@ def test_a_shape_shows_when_its_condition_holds() -> None:
 def test_a_shape_without_its_values_is_left_out() -> None:
     """A dimension of a value that is not known is not placed."""
     bench = bench_of("groove")
-    shape = {"kind": "dimension", "needs": ["rib_fence"], "when": "", "numbers": "shape 0 0"}
+    shape = {"kind": "dimension", "of": "rib_fence", "text": "", "when": False}
 
-    assert [] == place_shape(shape, bench)
+    assert [] == place_shape(shape, "0 0", bench)
+    assert 1 == len(place_shape({**shape, "of": "fence"}, "0 0", bench))
 
 
 def test_dimensions_say_what_they_measure() -> None:
@@ -106,8 +107,9 @@ def test_an_angle_has_its_arc() -> None:
 def test_room_is_kept_for_rows_of_dimensions() -> None:
     """A second row of dimensions makes the sheet taller by a row."""
     box = {"shape": {"kind": "area", "points": 2, "side": "", "row": 1}, "numbers": [0, 0, 1, 1]}
-    rows = [{"shape": {"kind": "dimension", "points": 2, "side": "below", "row": row}, "numbers": [0, 0, 1, 0]} for row in (1, 2)]
-    heights = [fit([box, row], [box])["height"] for row in rows]
+    below = {"kind": "dimension", "points": 2, "side": "below", "of": "stock", "text": ""}
+    rows = [{"shape": {**below, "row": row}, "numbers": [0, 0, 1, 0]} for row in (1, 2)]
+    heights = [fit([box, row], [box], bench_of("groove"))["height"] for row in rows]
 
     assert 2600 == heights[1] - heights[0]
 

@@ -44,8 +44,24 @@ _STICK = "a rafter cut from half-planes and measured with numpy, recomputed"
 _FLUSH = "a cap built from half-planes with its outside in the rafter's upper edge, recomputed"
 _SETS = "every set of pieces tried in exact fractions, and scipy's integer programs on larger rows, recomputed"
 _TROUGH = "every pass taken out of the board in exact fractions, recomputed"
+_LAID = "the frame laid out part by part in exact fractions and measured, recomputed"
 
 CHECKED = {
+    "frame": {
+        "frame_width": Checked(_LAID, "test_frame::test_the_frame_leaves_the_gaps_wanted"),
+        "frame_height": Checked(_LAID, "test_frame::test_the_frame_leaves_the_gaps_wanted"),
+        "stile_length": Checked(_LAID, "test_frame::test_stiles_run_through_with_a_horn_at_each_end"),
+        "rail_shoulder": Checked(_LAID, "test_frame::test_rails_fill_the_room_between_the_stiles"),
+        "rail_length": Checked(_LAID, "test_frame::test_rails_fill_the_room_between_the_stiles"),
+        "bay_height": Checked(_LAID, "test_frame::test_all_bays_are_equal_with_the_rails_on_their_marks"),
+        "mid_rail_marks": Checked(_LAID, "test_frame::test_all_bays_are_equal_with_the_rails_on_their_marks"),
+        "panel_width": Checked(_LAID, "test_frame::test_panes_stand_short_of_the_groove_all_round"),
+        "panel_height": Checked(_LAID, "test_frame::test_panes_stand_short_of_the_groove_all_round"),
+        "shed_panel_height": Checked(_LAID, "test_frame::test_a_shed_pane_hangs_over_the_bottom_rail"),
+        "shed_rail_thickness": Checked(_LAID, "test_frame::test_a_shed_pane_hangs_over_the_bottom_rail"),
+        "groove_found": Checked(_LAID, "test_frame::test_a_shed_pane_hangs_over_the_bottom_rail"),
+        "parts": Checked(_LAID, "test_frame::test_the_parts_make_the_frame_and_nothing_else"),
+    },
     "angle": {
         "degrees": Checked(_SQUARE, "test_angle::test_a_rise_in_12_gives_the_length_on_the_framing_square"),
         "rise_in_12": Checked(_SQUARE, "test_angle::test_a_rise_in_12_comes_back_as_it_was_typed"),

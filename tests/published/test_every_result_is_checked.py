@@ -9,7 +9,9 @@ from shopcalc.catalogue import setups
 
 from .results import CHECKED
 
-RESULTS = [(slug, name) for slug, setup in setups().items() for name in setup.results]
+# a ranking is not shown itself; the parts for the cut list are
+RESULTS = [(slug, each.name) for slug, setup in setups().items() for each in setup.results.values() if each.kind != "ranking"]
+RESULTS += [(slug, "parts") for slug, setup in setups().items() if setup.parts]
 ENTRIES = [(slug, name) for slug, results in CHECKED.items() for name in results]
 HOW_FAR = ("read in the publication", "read in a page that", "recomputed", "from memory")
 

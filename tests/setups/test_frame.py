@@ -1,0 +1,146 @@
+"""The grooved frame."""
+
+from typing import Any
+
+import pytest
+
+from shopcalc import exact
+
+from ..helpers import raised, value, worked
+
+DOOR = {
+    "opening_width": "31 1/4", "opening_height": "78", "gap_side": "1/8", "gap_head": "1/8", "gap_foot": "3/8", "stile": "4 1/2",
+    "top_rail": "4 1/2", "bottom_rail": "9", "mid_rails": "1", "mid_rail": "5", "groove_width": "5/16", "groove_depth": "1/2",
+    "end_play": "1/32", "panel_clearance": "1/8", "horn": "0",
+}  # fmt: skip
+
+
+def door(**typed: str) -> dict[str, Any]:
+    """The boathouse's side door."""
+    return worked("frame", **{**DOOR, **typed})
+
+
+def test_the_side_door_from_its_opening() -> None:
+    """Every size of a door with one mid rail."""
+    texts = {name: each["text"] for name, each in door()["results"].items()}
+
+    assert ("31 in", "77 1/2 in", "22 in", "22 15/16 in", "29 1/2 in") == tuple(
+        texts[name] + " in" for name in ("frame_width", "frame_height", "rail_shoulder", "rail_length", "bay_height")
+    )
+    assert ("22 3/4", "30 1/4", "38 1/2") == tuple(texts[name] for name in ("panel_width", "panel_height", "mid_rail_marks"))
+
+
+def test_a_sensible_sash_raises_nothing() -> None:
+    """What the card starts with is a joint to be trusted, and so are the cards inside it."""
+    data = worked("frame")
+
+    assert [] == data["checks"]
+    assert {"groove": [], "tenon": []} == {slug: inner["checks"] for slug, inner in data["includes"].items()}
+
+
+def test_changing_the_opening_changes_all_of_it() -> None:
+    """An inch more of opening is an inch more of rail, of stile and of pane."""
+    before, after = door(), door(opening_width="32 1/4", opening_height="79")
+
+    assert {1} == {value(after, name) - value(before, name) for name in ("frame_width", "rail_length", "panel_width", "stile_length")}
+
+
+def test_the_cards_inside_are_for_this_stock() -> None:
+    """Groove and tenon are set for the frame's own wood and joint."""
+    inner = door(stock="1 3/8", fit="0")["includes"]
+
+    assert ("17/32", "17/32") == (inner["groove"]["results"]["fence"]["text"], inner["tenon"]["results"]["shoulder_height"]["text"])
+    assert 15 / 32 == value(inner["tenon"], "tenon_length")
+
+
+def test_the_groove_as_measured_goes_on_into_tenon_and_panes() -> None:
+    """A groove that came out wider makes a thicker tenon, takes a thicker pane and leaves a thinner rail behind a shed pane."""
+    data = door(measured_groove="21/64", foot="shed", fit="0")
+
+    assert 21 / 64 == value(data, "groove_found") == value(data["includes"]["tenon"], "tenon_thickness")
+    assert 21 / 64 == data["results"]["parts"]["value"][-1]["thickness"]
+    assert (1.375 - 21 / 64) / 2 == value(data, "shed_rail_thickness")
+
+
+def test_a_shed_foot_sheds_water() -> None:
+    """The lowest pane runs down over the bottom rail; the panes above stay captive."""
+    data = door(foot="shed")
+
+    assert value(data, "panel_height") - 0.375 + 9 + 0.25 == value(data, "shed_panel_height")
+    assert ["Stile", "Top rail", "Mid rail", "Bottom rail", "Pane", "Lowest pane"] == [part["label"] for part in data["results"]["parts"]["value"]]
+    assert any("saw the outer cheek and the groove away" in step for step in data["steps"])
+
+
+def test_one_shed_pane_has_no_captive_ones() -> None:
+    """A shed sash without mid rails has one pane, and no height for others."""
+    data = worked("frame", foot="shed")
+
+    assert "panel_height" not in data["results"]
+    assert ["Lowest pane"] == [part["label"] for part in data["results"]["parts"]["value"] if "pane" in part["label"].lower()]
+
+
+def test_without_mid_rails_nothing_is_marked() -> None:
+    """No mid rail, no mark, no rail ripped for it."""
+    data = worked("frame", mid_rails="0")
+
+    assert "mid_rail_marks" not in data["results"]
+    assert not any("mid rails" in step or "tick" in step for step in data["steps"])
+
+
+def test_panes_round_down() -> None:
+    """A pane that would be a hair too large does not go in: it is cut to the tick below."""
+    assert "22 23/32 full" == door(panel_clearance="0.13")["results"]["panel_width"]["text"]
+
+
+LAST = ("Glue-up", "Drill weep holes", "Saw the horns off")
+
+
+def test_glue_up_comes_last() -> None:
+    """Rails to one stile, panes in, second stile; then the weep holes, and the horns off."""
+    steps = door(horn="1/2")["steps"]
+
+    assert list(LAST) == [step[: len(start)] for step, start in zip(steps[-3:], LAST, strict=True)]
+
+
+CHECKS = {
+    "no_frame": {"gap_side": "16"},
+    "no_height": {"gap_foot": "78"},
+    "no_pane_width": {"stile": "15 1/2"},
+    "rails_too_tall": {"bottom_rail": "70"},
+    "no_tongue": {"end_play": "1/2"},
+    "pane_falls_out": {"panel_clearance": "1/2"},
+    "no_cheeks": {"groove_width": "2"},
+    "little_hold": {"panel_clearance": "5/16"},
+    "groove_too_deep": {"groove_depth": "2 3/8"},
+    "tall_without_rail": {"mid_rails": "0"},
+    "no_drip": {"foot": "shed", "shed_overhang": "1/16"},
+}
+
+
+@pytest.mark.parametrize("name", CHECKS)
+def test_checks_speak_when_they_should(name: str) -> None:
+    """Each check holds for its own mistake and not for the door as it is."""
+    assert name not in raised(door())
+    assert name in raised(door(**CHECKS[name]))
+
+
+def test_a_tall_frame_is_told_of_its_tenons() -> None:
+    """Half an inch of tenon is little for a door, and enough for a sash."""
+    assert {"short_tenons"} == raised(door()) and set() == raised(door(groove_depth="3/4"))
+    assert set() == raised(worked("frame"))
+
+
+def test_a_stop_leaves_no_sizes() -> None:
+    """With no glass left there is nothing to cut."""
+    data = door(stile="16")
+
+    assert {} == {name: each for name, each in data["results"].items() if name != "parts"}
+    assert [] == data["results"]["parts"]["value"]
+
+
+@pytest.mark.parametrize(("name", "text"), [("mid_rails", "7"), ("mid_rails", "1.5"), ("foot", "loose"), ("opening_width", "0"), ("stock", "1/0")])
+def test_wrong_entries_are_refused(name: str, text: str) -> None:
+    """Each is told at its own field."""
+    found = exact.answer("/frame.json", {name: text})
+
+    assert (422, [name]) == (found["status"], list(found["data"]["errors"]))
