@@ -36,8 +36,9 @@ _any = setup.ranking("any_number", choose_blocks(height, blocks, 20))
 reach = setup.setting("reach", "The stack reaches", total_of(chosen_mains(_ranked, 0)))
 stack = setup.setting("stack", "One on another", chosen_mains(_ranked, 0), kind="lengths", rounding="none")
 error = setup.size("error", "Stack less the height", reach - height, rounding="none")
-over = setup.setting("over", "The stack is over by", error, when=error > 0, rounding="none")
-short = setup.setting("short", "The stack is short by", -error, when=error < 0, rounding="none")
+# half a thousandth is nothing that a hand feels
+over = setup.size("over", "The stack is over by", error, when=error > inches("0.0005"), rounding="none")
+short = setup.size("short", "The stack is short by", -error, when=-error > inches("0.0005"), rounding="none")
 more_reach = setup.size(
     "more_reach",
     "With more pieces it would reach",
@@ -71,6 +72,8 @@ setup.caution(
     "All the blocks together do not reach {height}: plane a strip to it, or put a longer block in.",
     change=blocks,
 )
+setup.note("a_little_over", over <= inches("1/64"), "The stack is {over} over the height: leave so much light between tooth and straightedge.")
+setup.note("a_little_short", short <= inches("1/64"), "The stack is {short} short of the height: lay feeler gauges or slips of paper so thick on it.")
 setup.note(
     "more_pieces",
     abs(more_reach - height) < abs(error),
@@ -150,7 +153,7 @@ setup.picture(
     boxes("metal", 0, starts_of(0, stack), _wide, stack),
     box("waste", 0, reach, _wide, short, when=error < 0),
     box("wood", -_wide / 2, _all, _at + 2 * _wide, _all / 8),
-    line("hidden", (-_wide / 2, height), (_at + _wide * number("3/2"), height), when=error > 0),
+    line("hidden", (-_wide / 2, height), (_at + _wide * number("3/2"), height), when=error > inches("0.0005")),
     dimension(reach, (0, 0), (0, reach), "left"),
     dimension(height, (_at + _wide, 0), (_at + _wide / 2, height), "right"),
     label("straightedge", (_at / 2 + _wide / 2, _all * number("17/16"))),

@@ -54,7 +54,7 @@ def tried(some, thin, target, under):
 
 @pytest.mark.parametrize("seed", range(60))
 def test_no_other_stack_comes_nearer(seed):
-    """stack, width and error, second, third and fourth with their widths are the first four of all (rankings in_one and chosen)."""
+    """stack, width and error, second, third and fourth with their widths are the first four of all."""
     rng = random.Random(1000 + seed)
     some, thin, target, under = drawer(seed, rng.randint(0, 6), rng.randint(0, 5))
     values = results_of("dado-stack", **asked(some, thin, target, under))
@@ -134,7 +134,7 @@ def test_no_wider_stack_goes_on_the_arbor(arbor):
 
 @pytest.mark.parametrize("more", [Fraction(text) for text in ("0.004", "0.0085", "-0.003", "1/64")])
 def test_a_stack_that_cuts_wider_than_its_sum_is_put_right(more):
-    """shim_move brings the trial's own stack to the size; stack_again is the best that cuts so, width_again what it cuts (ranking again)."""
+    """shim_move brings the trial's own stack to the size; stack_again is the best that cuts so, width_again what it cuts."""
     some, thin = [Fraction(piece, 32) for piece in (4, 4, 4, 3, 2)], [Fraction(piece, 1000) for piece in (4, 4, 8, 12, 20)]
     entries = asked(some, thin, Fraction("0.72275"), Fraction("0.002"))
     width = exactly(results_of("dado-stack", **entries)["width"])

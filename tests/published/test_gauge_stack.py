@@ -43,7 +43,7 @@ def tried(blocks, height, most):
 
 @pytest.mark.parametrize("seed", range(60))
 def test_no_other_stack_comes_nearer(seed):
-    """stack, reach and error, second, third and fourth with their reach are the first four of all that may be piled (ranking ranked)."""
+    """stack, reach and error, second, third and fourth with their reach are the first four of all that may be piled."""
     rng = random.Random(2000 + seed)
     blocks, height = box_of(seed, rng.randint(1, 9))
     most = rng.randint(1, 6)
@@ -53,7 +53,8 @@ def test_no_other_stack_comes_nearer(seed):
 
     assert exactly(values["reach"]) == order[0][0]
     assert exactly(values["error"]) == error
-    assert (exactly(values.get("over", 0)), exactly(values.get("short", 0))) == (max(error, 0), max(-error, 0))
+    felt = error if abs(error) > Fraction("0.0005") else 0  # no hand feels less
+    assert (exactly(values.get("over", 0)), exactly(values.get("short", 0))) == (max(felt, 0), max(-felt, 0))
     assert [exactly(values[name]) for name in ("second_reach", "third_reach", "fourth_reach") if name in values] == [reach for reach, _ in order[1:4]]
     for name, (reach, count) in zip(("stack", "second", "third", "fourth"), order, strict=False):
         pieces = [exactly(piece) for piece in values[name]]
@@ -63,7 +64,7 @@ def test_no_other_stack_comes_nearer(seed):
 
 @pytest.mark.parametrize("seed", range(8))
 def test_an_integer_program_finds_nothing_nearer(seed):
-    """With twenty blocks: the nearest reach with few pieces, and more_reach with any number of them (ranking any_number)."""
+    """With twenty blocks: the nearest reach with few pieces, and more_reach with any number of them."""
     blocks, height = box_of(700 + seed, 20)
     most = 2 + seed % 3
     values = results_of("gauge-stack", height=height, blocks=row(blocks), most=most)

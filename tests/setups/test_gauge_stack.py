@@ -13,6 +13,8 @@ EIGHTHS = {"blocks": "1/8, 1/8, 1/8, 1/8, 1/8", "most": "9"}
 CHECKS = [
     ("off", {"height": "0.484", **HALF}, {"height": "31/64", **HALF}),
     ("too_high", {"height": "0.516", **HALF}, {"height": "33/64", **HALF}),
+    ("a_little_over", {"height": "0.499", **HALF}, {"height": "0.4995", **HALF}),
+    ("a_little_short", {"height": "0.501", **HALF}, {"height": "0.5005", **HALF}),
     ("more_pieces", {"height": "0.4", "most": "2"}, {"height": "0.4", "most": "3"}),
     ("tall_stack", {"height": "5/8", **EIGHTHS}, {"height": "1/2", **EIGHTHS}),
     ("reading_far_off", {"measured_depth": "0.657"}, {"measured_depth": "21/32"}),
@@ -36,6 +38,12 @@ def test_the_first_card_says_what_to_stack():
 
     assert [one["text"] for one in answer["first"]] == ["17/32 in"]
     assert [one["text"] for one in answer["others"]] == ["1/4, 3/16, 3/32 in"]
+
+
+@pytest.mark.parametrize("height", ["0.484", "0.516"])
+def test_a_stack_far_off_is_warned_of_once(height):
+    """Beyond 1/64 in the caution speaks, and the note about a little does not."""
+    assert len(raised(height=height, **HALF)) == 1
 
 
 @pytest.mark.parametrize(("check", "holds", "edge"), CHECKS)
