@@ -41,6 +41,9 @@ from shopcalc.units import KINDS, UnitsError, dimension_of
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
 RESERVED = {"tape", "units", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
 
+# A tape is marked in one of these to the inch.
+DIVISIONS = ("8", "16", "32", "64", "128")
+
 
 class Row(Protocol):
     """A row of a published table: what it says on the form, besides its columns."""
@@ -138,7 +141,7 @@ class Setup:
 
     def division(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
         """A tape's division, 8 to 128 to the inch."""
-        pairs = tuple((str(each), f"1/{each} in") for each in (8, 16, 32, 64, 128))
+        pairs = tuple((each, f"1/{each} in") for each in DIVISIONS)
         return self._input(Input(name, "division", label, start, help, options=pairs))
 
     def reading(self, name: str, label: str, help: str, kind: str = "length") -> sympy.Symbol:
@@ -163,7 +166,7 @@ class Setup:
     # What is worked out.
 
     def setting(self, name: str, label: str, formula: Any, kind: str = "length", **more: Any) -> sympy.Symbol:
-        """A number to set on the machine. `more`: rounding, division, when, source."""
+        """A number to set on the machine. `more`: rounding, division (an input, or "64" whatever the tape), when, source."""
         return self._result(Result(name, label, sympy.sympify(formula), kind, "setting", **more))
 
     def size(self, name: str, label: str, formula: Any, kind: str = "length", **more: Any) -> sympy.Symbol:
@@ -200,7 +203,7 @@ class Setup:
         self._claim(declared.name)
         if declared.rounding not in ROUNDINGS:
             self._refuse(f"{declared.name} cannot be rounded {declared.rounding!r}")
-        if declared.division and declared.division not in self.inputs:
+        if declared.division and declared.division not in (*self.inputs, *DIVISIONS):
             self._refuse(f"{declared.name} is to be rounded to {declared.division!r}, which is no input")
         self._formula(declared.name, declared.formula, declared.kind)
         if declared.when is not None:

@@ -13,7 +13,7 @@ from sympy.printing.jscode import JavascriptCodePrinter
 from sympy.printing.pycode import PythonCodePrinter
 
 from shopcalc import terms
-from shopcalc.portable import choose, rows, snap, turning
+from shopcalc.portable import choose, moisture, rows, snap, turning
 from shopcalc.terms import CONSTANTS, METHODS, TURNING, WHOLE, forbidden
 
 # An expression, a condition, or a list of them; SymPy has no types to say so.
@@ -143,7 +143,10 @@ class PhonePrinter(_ShopPrinter, JavascriptCodePrinter):
 _NAMES = {
     "Fraction": Fraction,
     **{name: getattr(turning, name) for name in (*TURNING.values(), "root")},
-    **{each.__name__: getattr(choose, each.__name__, None) or getattr(rows, each.__name__) for each in METHODS},
+    **{
+        each.__name__: next(getattr(module, each.__name__) for module in (choose, moisture, rows) if hasattr(module, each.__name__))
+        for each in METHODS
+    },
     **{name: getattr(snap, name) for name in (*WHOLE.values(), "above", "at_least", "same", "larger", "smaller", "size_of")},
 }
 

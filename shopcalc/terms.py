@@ -138,6 +138,12 @@ class chosen_fills(sympy.Function):
     nargs = 2
 
 
+class settled_moisture(sympy.Function):
+    """The percent of moisture at which wood rests in air: settled_moisture(temperature, humidity in percent)."""
+
+    nargs = 2
+
+
 class fahrenheit_constant(sympy.Function):
     """A temperature, or a difference of two, in a formula."""
 
@@ -174,6 +180,7 @@ METHODS = {
     choices_in: (("ranking",), "number"),
     chosen_mains: (("ranking", "number"), "lengths"),
     chosen_fills: (("ranking", "number"), "lengths"),
+    settled_moisture: (("temperature", "number"), "number"),
 }
 ALLOWED = (
     sympy.Symbol,

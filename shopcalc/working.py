@@ -20,6 +20,7 @@ _METHODS = {
     "choices_in": "number of choices", "chosen_mains":
     "the larger pieces of the choice ranked {1}, the best being 0",
     "chosen_fills": "the smaller pieces of the choice ranked {1}, the best being 0",
+    "settled_moisture": "moisture of wood at rest in air of {0} and {1}",
 }  # fmt: skip
 _COMPARED = {">": "is more than", "<": "is less than", ">=": "is at least", "<=": "is at most", "==": "is", "!=": "is not"}
 

@@ -18,16 +18,15 @@ def test_the_world_has_every_setup() -> None:
 
 
 def numbers_in(value: Any) -> list[Any]:
-    """The numbers of a value: itself, those of a row, or those of all choices of a ranking."""
-    if isinstance(value, dict):
-        value = list(value.values())
-    return [number for one in value for number in numbers_in(one)] if isinstance(value, list) else [value]
+    """A value itself, or every number of a row or a ranking."""
+    inside = value.values() if isinstance(value, dict) else value
+    return [each for one in inside for each in numbers_in(one)] if isinstance(value, (list, dict)) else [value]
 
 
 @pytest.mark.parametrize("slug", setups())
 def test_every_value_is_an_exact_fraction(slug: str) -> None:
     """No float is known on any bench: not of the entries, not of the results."""
-    assert [] == [name for name, value in bench_of(slug).get("known").items() if not all(isinstance(one, Rational) for one in numbers_in(value))]
+    assert [] == [name for name, value in bench_of(slug).get("known").items() if not all(isinstance(each, Rational) for each in numbers_in(value))]
 
 
 def test_decimals_stay_exact() -> None:

@@ -14,7 +14,7 @@ TESTS = Path(__file__).parent
 FLOORS = [
     {"portable"},
     {"files", "numbers", "terms", "reference.cautions"},
-    {"formulas", "units", "drawing"},
+    {"formulas", "units", "drawing", "reference"},
     {"parts", "working"},
     {"declare"},
     {"setups"},

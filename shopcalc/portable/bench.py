@@ -7,7 +7,7 @@ units, arithmetic).
 
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.work import read_entries, work_out
-from shopcalc.portable.writing import DIVISIONS, decimal_text, write_as_it_is, write_value
+from shopcalc.portable.writing import DIVISIONS, TAPES, decimal_text, write_as_it_is, write_value
 
 FINEST = 128  # a correction is small, and is read off a rule or calipers rather than the tape
 
@@ -78,11 +78,13 @@ def as_measured(written, kind, shop):
 
 
 def division_of(result, bench):
-    """The tape's division for a result: its own input's, or the shop's."""
+    """The tape's division for a result: its own, its own input's, or the shop's."""
     if result["role"] == "correction":
         return FINEST
     if len(result["division"]) == 0:
         return bench["shop"]["division"]
+    if result["division"] in TAPES:
+        return int(result["division"])
     found = DIVISIONS[0]
     for division in DIVISIONS:
         if not above(division, bench["known"][result["division"]]):

@@ -46,20 +46,20 @@ def show_value(name, label, bench):
         "amount": written["amount"],
         "small": under,
         "has_small": is_length,
-        "marks": shown_marks(written) if is_row else [],
+        "marks": shown_marks(written, metric) if is_row else [],
         "is_row": is_row,
         "pieces": kind == "lengths" and not is_row,
     }
 
 
-def shown_marks(written):
-    """A row as marks on one tape, to be read from the top down."""
+def shown_marks(written, metric):
+    """A row as marks on one tape, to be read from the top down; a metric tape has no feet."""
     marks = []
     for one in written["each"]:
         mark = {"text": one["bare"], "lean": one["lean"], "leans": len(one["lean"]) > 0}
         mark["decimal"] = one["decimal"]
         mark["feet"] = one["feet"]
-        mark["has_feet"] = len(one["feet"]) > 0
+        mark["has_feet"] = len(one["feet"]) > 0 and not metric
         marks.append(mark)
     return marks
 
@@ -217,7 +217,7 @@ def shown_divisions(bench):
     about = bench["about"]
     for name in about["results"]:
         result = about["results"][name]
-        if len(result["division"]) == 0 or name not in bench["known"] or len(rows) > 0:
+        if result["division"] not in bench["known"] or name not in bench["known"] or len(rows) > 0:
             continue
         for division in DIVISIONS:
             written = write_value(bench["known"][name], "length", division, "nearest", False, bench["world"]["units"])
@@ -248,9 +248,13 @@ def show_answer(bench):
 
 
 def counted(one):
-    """A setting among the others at the top of the card: of a long row only how many marks it has."""
+    """A setting among the others at the top of the card: a short row mark by mark, of a long one only how many there are."""
+    one["listed"] = []
     if len(one["marks"]) > MOST_AT_ONCE:
         one["text"] = str(len(one["marks"])) + " marks"
+    elif len(one["marks"]) > 0:
+        one["listed"] = one["marks"]
+        one["text"] = ""
     return one
 
 

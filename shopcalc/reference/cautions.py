@@ -55,11 +55,6 @@ CAUTIONS = {
         "Door on edge in a stand or clamped, so that neither it nor you can tip. Glass in a door: as local code says.",
         "Mind hinges, nails and old screws: take them out before a blade or an iron meets that edge.",
     ],
-    "glazed frame": [
-        # 16 CFR 1201 names doors; IRC R308.4 names doors, what is beside them and what is low
-        "Glass in a door, beside one, or low enough to fall into is safety glazing by most codes: ask the local building office first.",
-        "A large sash is heavy: two people, gloves, and the pane never carried flat.",
-    ],
     "small pieces": [
         "Nothing shorter than the distance from your hand to the blade: cut small parts from a long piece.",
     ],
@@ -73,6 +68,21 @@ CAUTIONS = {
         "Unplug first: a hand is at the cutter while its height is felt. Feel with wood or brass, never with a finger.",
         "Blocks and straightedge off the table, and the lock tight, before the plug goes in.",
         "Height set, the cut is made as for any cut with this cutter: guard, push block, eye and ear protection.",
+    ],
+    "moving wood": [
+        "The figures are averages of a species: one board may move more or less, and so may one with sloping rings.",
+        "Finish slows moisture and does not stop it: seal both faces and all edges alike.",
+        "Decking, siding, floors and what bears load: gaps and fixings as local code says.",
+    ],
+    "drill": [
+        "Work clamped: a drill that grabs spins what a hand holds.",
+        "Eye protection. No gloves and no loose sleeves near a chuck; key out before it turns.",
+    ],
+    "panes": [
+        # 16 CFR 1201.1(a) for glazing in doors; IRC R308.4 for doors, beside doors and low panes, as local code adopts it
+        "In a door, beside one or low down glazing is safety glazing: 16 CFR 1201, IRC R308.4 and what local code makes of them. Ask before you buy.",
+        "Gloves with cuffs and eye protection for glass; a pane is carried upright, and never alone in wind.",
+        "Plastic keeps its film until it is fitted, and is sawn flat on a board with the blade its maker names.",
     ],
     "bench": [
         "A number is checked on scrap before it is cut in the work.",

@@ -46,9 +46,9 @@ near_corner = setup.size("near_corner", "Swing of the corner on the opening face
 taper = setup.setting("taper", "Gauge line on the stop face, in from the edge", thickness * tand(bevel))
 far_corner = setup.size("far_corner", "Swing of the corner on the stop face", sqrt((pin_to_edge - taper) ** 2 + _far_side**2))
 clearance = setup.size("clearance", "Clearance as it swings", pin_to_jamb - larger(near_corner, far_corner))
-least_bevel = setup.setting(
-    "least_bevel", "Least bevel that swings clear", atand(larger(0, pin_to_edge - sqrt(pin_to_jamb**2 - _far_side**2)) / thickness), kind="angle"
-)
+# pin_to_edge - sqrt(pin_to_jamb^2 - far_side^2), multiplied out so that no small difference of large numbers is left
+_back = (_far_side**2 - gap_latch * (pin_to_edge + pin_to_jamb)) / (pin_to_edge + sqrt(pin_to_jamb**2 - _far_side**2))
+least_bevel = setup.setting("least_bevel", "Least bevel that swings clear", atand(larger(0, _back) / thickness), kind="angle")
 foul = setup.size("foul", "Too far into the jamb by", -clearance, when=clearance < 0, rounding="up")
 back_width = setup.size("back_width", "Door width on the stop face", door_width - taper)
 

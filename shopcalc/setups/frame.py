@@ -11,7 +11,7 @@ setup = Setup(
     title="Grooved frame",
     stand="at the bench",
     job="A door, sash or vent from its opening: stiles, rails, panes and marks, with the groove and tenon for its own stock.",
-    machines=("table saw", "glazed frame", "bench"),
+    machines=("table saw", "panes", "bench"),
 )
 
 # What is measured
@@ -266,3 +266,7 @@ setup.source(
     "Safety glazing: 16 CFR 1201.1(a) names doors; IRC R308.4 names doors and glass near them (read in pages that quote it). The local code decides."
 )
 setup.source("Stub tenons for light frames, 1/4 in of hold for a pane, a mid rail in a tall frame, rails to one stile first: " + NO_SOURCE + ".")
+
+setup.onward("glazing", "The room a pane needs", groove_depth=groove_depth)
+setup.onward("hinge-layout", "Where its hinges go", gap_head=gap_head)
+setup.onward("door-edge", "The bevel of its closing edge", thickness=stock)

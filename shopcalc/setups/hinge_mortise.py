@@ -316,3 +316,5 @@ setup.source(
 )
 
 setup.onward("door-edge", "The bevel of the door's other edge", gap_hinge=gap)
+setup.onward("screw", "The holes for its screws")
+setup.onward("hinge-layout", "Where the hinges go", hinge_length=hinge_length)

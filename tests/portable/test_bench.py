@@ -50,3 +50,11 @@ def test_pieces_keep_their_own_size() -> None:
     assert ("0.008, 1/64, 0.002", "1/8, 1/8, 1/8, 3/32, 1/16") == (written["shims"]["text"], written["chippers"]["text"])
     assert "1/4, 1/8, 1/8, 1/8, 3/32, 0.002" == written["stack"]["text"]
     assert "0.05 mm, 2.54 mm" == metric["shims"]["text"]
+
+
+def test_a_drill_is_in_64ths_whatever_the_tape() -> None:
+    """A result may keep to a division of its own."""
+    screw = bench_of("screw", tape="8")
+
+    assert 64 == division_of(screw["about"]["results"]["pilot_hole"], screw)
+    assert "5/64" == screw["written"]["pilot_hole"]["text"]

@@ -140,13 +140,13 @@ def test_the_working_shows_the_case_that_holds() -> None:
 
 
 def test_other_tapes_are_shown_where_the_reader_chooses_one() -> None:
-    """Tape arithmetic shows its answer on all five tapes; a groove does not."""
+    """Tape arithmetic shows its answer on all five tapes; a groove does not, nor a drill, which is in 64ths whatever the tape."""
     rows = sheet("fractions", entry="0.3")["divisions"]
 
     assert [("1/8", "1/4 full"), ("1/16", "5/16 scant"), ("1/32", "5/16 scant"), ("1/64", "19/64 full"), ("1/128", "19/64 full")] == [
         (row["division"], row["text"]) for row in rows
     ]
-    assert [] == sheet("groove")["divisions"]
+    assert [] == sheet("groove")["divisions"] == sheet("screw")["divisions"]
 
 
 def test_cautions_and_sources_are_on_every_card() -> None:
@@ -163,3 +163,32 @@ def test_pieces_stand_in_one_line() -> None:
 
     assert (True, False, [], "1/4, 1/8, 1/8, 1/8, 3/32, 0.004") == tuple(pieces[name] for name in ("pieces", "is_row", "marks", "plain"))
     assert (False, True) == (marks["pieces"], marks["is_row"])
+
+
+def test_a_short_row_stands_mark_by_mark_at_the_top() -> None:
+    """Up to six marks stand at the top of the card, each by itself, so that no line breaks inside one."""
+    row = answer("slats")["others"][0]
+
+    assert ["0", "2 13/16", "5 19/32", "8 13/32", "11 3/16", "14"] == [mark["text"] for mark in row["listed"]]
+    assert "" == row["text"]
+
+
+def test_of_a_long_row_only_the_number_of_marks_stands_at_the_top() -> None:
+    """Seven marks or more are read further down."""
+    row = answer("slats", run="72", count="31", slat="1 1/2")["others"][0]
+
+    assert ("31 marks", []) == (row["text"], row["listed"])
+
+
+def test_a_setting_that_is_no_row_lists_no_marks() -> None:
+    """A length at the top of the card is its text."""
+    others = answer("groove")["others"]
+
+    assert [("1/2 in", [])] == [(one["text"], one["listed"]) for one in others[:1]]
+
+
+def test_a_metric_row_has_no_feet() -> None:
+    """Beside a mark in millimetres stands the inch, and not feet and inches as well."""
+    rows = [sheet("slats", run="72 in", units=units)["settings"][1]["marks"][-1] for units in ("in", "mm")]
+
+    assert [True, False] == [mark["has_feet"] for mark in rows]

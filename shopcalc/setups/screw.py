@@ -1,0 +1,191 @@
+"""A wood screw of a gauge: the drills for its shank and its thread, and the countersink for its head."""
+
+from typing import Any
+
+from sympy import And, Or
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import Point, area, box, dimension, label, line
+from shopcalc.terms import degrees, inches, number, pick, tand, whole_above, whole_nearest
+
+setup = Setup(
+    slug="screw",
+    title="Wood screw",
+    stand="at the bench",
+    job="The drills for a wood screw: pilot for the thread, clearance for the shank, and the countersink for a flat head.",
+    machines=("drill", "bench"),
+)
+
+# What is measured
+
+gauge = setup.count("gauge", "Screw gauge", "8", "The number on the box, 2 to 14: a No. 8 is 0.164 in across its smooth shank.", zero=True)
+wood = setup.choice(
+    "wood",
+    "Wood that takes the thread",
+    "The piece that the point ends in. When in doubt, a hardwood: it is hardwood that splits.",
+    soft="softwood: pine, fir, cedar",
+    hard="hardwood: oak, maple, ash",
+)
+head = setup.choice(
+    "head",
+    "Head",
+    "Flat on top with a cone under it, or round on top and flat under it.",
+    flat="flat, countersunk",
+    round="round",
+)
+measured_body = setup.reading(
+    "measured_body", "Shank as it measures", "Calipers across the smooth shank under the head; across the thread where that is wider."
+)
+
+# What follows from the gauge
+
+_flat = head.is_("flat")
+_planned = inches("0.060") + inches("0.013") * gauge
+_tick = inches("1/64")
+
+
+def _next_drill(size: Any) -> Any:
+    """The drill that is just as large, or the next one up: drills come in 64ths whatever the tape."""
+    return whole_above(size / _tick) * _tick
+
+
+body = setup.as_found("body", "Body, the smooth shank", measured_body, _planned)
+root = setup.size("root", "Root of the thread, about", body * number("2/3"), division="64")
+
+# What to set
+
+pilot_hole = setup.setting(
+    "pilot_hole",
+    "Pilot drill, for the thread",
+    pick((_next_drill(root * number("9/10")), wood.is_("hard")), otherwise=_next_drill(root * number("7/10"))),
+    rounding="up",
+    division="64",
+)
+clearance_hole = setup.setting("clearance_hole", "Clearance drill, for the shank", _next_drill(body), rounding="up", division="64")
+countersink = setup.setting("countersink", "Countersink, across its mouth", inches("0.119") + inches("0.0266") * gauge, division="64", when=_flat)
+countersink_depth = setup.size(
+    "countersink_depth",
+    "Depth of the countersink",
+    (countersink - body) / 2 / tand(degrees(41)),
+    division="64",
+    when=And(_flat, countersink > body),
+)
+
+# What can go wrong
+
+setup.stop("gauge_small", gauge < 2, "A gauge of {gauge} is below No. 2: nothing is published here for so small a screw.", change=gauge)
+setup.stop("gauge_large", gauge > 14, "A gauge of {gauge} is above No. 14: from there on take a lag screw or a bolt.", change=gauge)
+
+# The trial
+
+gauge_by_shank = setup.after(
+    "gauge_by_shank",
+    "Gauge by the shank",
+    whole_nearest((measured_body - inches("0.060")) / inches("0.013")),
+    kind="count",
+    when=measured_body >= inches("0.060"),
+)
+setup.caution(
+    "not_its_gauge",
+    Or(measured_body > _planned + inches("0.004"), measured_body < _planned - inches("0.007")),
+    "A shank of {measured_body} is no No. {gauge}; by the shank it is a No. {gauge_by_shank}. The drills are for the shank as it measures: "
+    "set the gauge to it too, for the head.",
+    change=gauge,
+    source="Body +0.004, \u22120.007 in: read in a seller's page that gives the tolerance of wood screws",
+)
+measured_countersink = setup.reading(
+    "measured_countersink", "Countersink as it measures", "Inside jaws of the calipers across the mouth of the cone in the scrap."
+)
+depth_move = setup.correction(
+    "depth_move",
+    "Countersink",
+    (countersink - measured_countersink) / 2 / tand(degrees(41)),
+    more="Mouth too small: set the stop of the countersink {size} deeper.",
+    less="Mouth too wide: set the stop of the countersink {size} less deep.",
+)
+setup.caution(
+    "mouth_far_off",
+    abs(measured_countersink - countersink) > inches("1/8"),
+    "The mouth read is more than 1/8 in from the one wanted: measure again before the stop is moved.",
+    change=measured_countersink,
+    source="",
+)
+setup.trial(
+    "Drill scraps of both pieces and drive one screw. If the wood splits or the screw binds, take a pilot 1/64 in larger; if it turns on without drawing up, "
+    "1/64 in smaller. Type in the shank by calipers, and for a flat head the mouth of the cone: the head belongs flush, or a hair below."
+)
+
+# At the bench
+
+setup.step(
+    "Clamp the pieces as they are to stand, mark the place with an awl, and wrap tape round the pilot drill where the point of the screw will end."
+)
+setup.step("Pilot drill {pilot_hole}: through the top piece and into the lower one as far as the tape.")
+setup.step(
+    "Clearance drill {clearance_hole}: through the top piece only. The shank slides in it, the thread takes hold of the lower piece alone, "
+    "and the joint draws shut."
+)
+setup.step(
+    "Countersink of 82\u00b0, not 90\u00b0: {countersink} across its mouth, {countersink_depth} deep. Try the head upside down in it before the screw is driven.",
+    when=_flat,
+)
+setup.step("No countersink: a round head bears flat on the wood, or on a washer.", when=head.is_("round"))
+setup.step("Soap or wax on the thread.")
+setup.step("A brass screw twists off: drive a steel one of the same gauge and length first, take it out, and turn the brass one in by hand.")
+setup.step("Drive one in scrap and look at it. Then drill the rest without changing a drill's stop.")
+
+# The picture
+
+_top = 4 * body
+_deep = _top + 5 * body
+_wide = 5 * body
+_cone = (countersink - clearance_hole) / 2 / tand(degrees(41))
+# half of a round head, as a share of its radius
+_DOME = [("1", "0"), ("0.924", "0.383"), ("0.707", "0.707"), ("0.383", "0.924"), ("0", "1")]
+_RIGHT = [(number(x), number(y)) for x, y in _DOME]
+
+
+def _both_sides(*right: Point) -> list[Point]:
+    """An outline from its right half, given from the top down."""
+    return [*right, *((-x, y) for x, y in reversed(right))]
+
+
+_shank = [(body / 2, -_top - 3 * body), (root / 2, -_deep), (0, -_deep - body / 2)]
+_pilot = [(clearance_hole / 2, -_top), (pilot_hole / 2, -_top), (pilot_hole / 2, -_deep), (0, -_deep - body / 2)]
+setup.picture(
+    "Both pieces cut through the middle of the hole: countersink of 82\u00b0 for a flat head, clearance through the top piece, pilot in the lower one; the screw dashed.",
+    box("wood", -_wide, -_top, 2 * _wide, _top),
+    box("end-grain", -_wide, -_deep - 2 * body, 2 * _wide, 7 * body),
+    area("cut", *_both_sides((countersink / 2, 0), (clearance_hole / 2, -_cone), *_pilot), when=And(_flat, countersink > clearance_hole)),
+    area("cut", *_both_sides((clearance_hole / 2, 0), *_pilot), when=head.is_("round")),
+    # a shank as measured may be wider than the head of its gauge: then there is no cone to draw
+    area("cut", *_both_sides((clearance_hole / 2, 0), *_pilot), when=countersink <= clearance_hole),
+    area("ghost", *_both_sides((countersink / 2, 0), (body / 2, -countersink_depth), *_shank)),
+    area("ghost", *_both_sides(*[(body * x, body * y) for x, y in _RIGHT[::-1]], (body / 2, 0), *_shank), when=head.is_("round")),
+    line("edge", (-_wide, -_top), (-clearance_hole / 2, -_top)),
+    dimension(countersink, (-countersink / 2, 0), (countersink / 2, 0), "above"),
+    dimension(countersink_depth, (body / 2, -countersink_depth), (countersink / 2, 0), "right"),
+    dimension(clearance_hole, (-clearance_hole / 2, -_top), (clearance_hole / 2, -_top), "above", row=2, when=_flat),
+    dimension(clearance_hole, (-clearance_hole / 2, 0), (clearance_hole / 2, 0), "above", when=head.is_("round")),
+    dimension(pilot_hole, (-pilot_hole / 2, -_deep), (pilot_hole / 2, -_deep), "below"),
+    label("top piece", (-_wide * number("5/8"), -_top * number("5/8"))),
+    label("lower piece", (-_wide * number("5/8"), -_top - 3 * body)),
+)
+
+setup.source(
+    "Body 0.060 in + 0.013 in a gauge: the basic diameters of American numbered screws, Machinery's Handbook, read in the publication for machine screws; "
+    "for wood screws (ANSI B18.6.1) from memory."
+)
+setup.source(
+    "Root of the thread about two thirds of the body: Wood Handbook, chapter 8, read in the publication. NDS, Appendix L, has about four fifths (from memory): "
+    "the smaller root gives the smaller pilot, and the next drill up takes back part of it."
+)
+setup.source(
+    "Pilot 90% of the root in hardwood, 70% in softwood: the rule of the NDS before 1962, read in its commentary. Drills are the next 1/64 in up: "
+    "fractional drills come in 64ths (ANSI B94.11M, read in a page that quotes it)."
+)
+setup.source(
+    "Countersink 82\u00b0: flat heads are 80\u00b0 to 82\u00b0, Machinery's Handbook, read in the publication for machine screws. Head 0.119 in + 0.0266 in a gauge: a line "
+    "through the largest heads in sellers' tables, Nos. 2 to 14, within 0.001 in of each. Head sizes are limits: a head in the hand is often a little smaller."
+)
+setup.source("Clearance no larger than the next drill over the shank, soap or wax, steel before brass: " + NO_SOURCE + ".")

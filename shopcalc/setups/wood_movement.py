@@ -1,0 +1,272 @@
+"""How much a board widens and narrows over the year, and the gap to leave for it when it is fitted."""
+
+from typing import Any
+
+from sympy import And, Eq, Or
+
+from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.drawing import Shape, area, box, dimension, label, line
+from shopcalc.reference.species import MEMORY, READ, RECOMPUTED, SPECIES
+from shopcalc.terms import fahrenheit, inches, larger, number, pick, settled_moisture, smaller
+
+_TABLE = "Wood Handbook, FPL-GTR-190 (2010), Table 13-5"
+
+setup = Setup(
+    slug="wood-movement",
+    title="Wood movement",
+    stand="at the bench",
+    job="How much a slat, a board or a panel widens when it is damp and narrows when it is dry, and the gap it needs when it is fitted.",
+    machines=("bench", "moving wood"),
+)
+
+# What is measured
+
+wood = setup.table(
+    "species",
+    "Wood",
+    "The wood the board is cut from. Not in the list: take one that is known to move as much.",
+    SPECIES,
+    radial_thousandths="number",
+    tangential_thousandths="number",
+)
+grain = setup.choice(
+    "grain",
+    "Rings in the end of the board",
+    "Look at the end grain. Rings that slope across it lie between: take flat to be safe.",
+    flat="flat: they lie along the width",
+    quarter="quarter: they stand across the thickness",
+)
+by = setup.choice(
+    "by",
+    "Moisture from",
+    "A meter pushed into the wood, or the air that it rests in for weeks. What is entered for the other is not used.",
+    percent="a moisture meter, in percent",
+    climate="the air, its temperature and humidity",
+)
+width = setup.length("width", "Board width", "7 1/4", "Across the grain, as it is now. A panel glued from several boards counts as one board.")
+moisture_now = setup.percent("moisture_now", "Meter now", "9", "Percent of moisture in the middle of the board, away from its ends.")
+moisture_dry = setup.percent("moisture_dry", "Meter, driest", "7", "Percent of moisture in old wood of the same place, in its driest season.")
+moisture_wet = setup.percent("moisture_wet", "Meter, wettest", "13", "Percent of moisture in old wood of the same place, in its wettest season.")
+temperature_now = setup.temperature("temperature_now", "Temperature now", "70", "Of the air where the wood has rested, over weeks.")
+rh_now = setup.percent("rh_now", "Humidity now", "50", "Relative humidity where the wood has rested, over weeks.")
+temperature_dry = setup.temperature("temperature_dry", "Temperature, driest", "70", "Of the air where the work will stand, in its driest month.")
+rh_dry = setup.percent("rh_dry", "Humidity, driest", "35", "Mean of the driest month; in a heated room that is winter.")
+temperature_wet = setup.temperature("temperature_wet", "Temperature, wettest", "60", "Of the air where the work will stand, in its wettest month.")
+rh_wet = setup.percent("rh_wet", "Humidity, wettest", "70", "Mean of the wettest month, not of one wet day.")
+
+# What follows from the wood and the air
+
+_percent = by.is_("percent")
+_climate = by.is_("climate")
+_FIBRE = 30  # percent, about where the walls of the cells are full: water beyond that does not widen them
+_COLDEST = fahrenheit(30)  # where the table of equilibrium moisture begins
+_EQUATION = "By air: FPL-RN-0268, constants read in a page that quotes them"
+
+
+def _moisture(metered: Any, temperature: Any, humidity: Any) -> Any:
+    # by air it never comes to that much: wet air alone leaves wood just short of it
+    return pick((smaller(metered, _FIBRE), _percent), otherwise=settled_moisture(temperature, humidity))
+
+
+emc_now = setup.size("emc_now", "Moisture now", _moisture(moisture_now, temperature_now, rh_now), kind="percent", source=_EQUATION)
+emc_dry = setup.size("emc_dry", "Moisture at the driest", _moisture(moisture_dry, temperature_dry, rh_dry), kind="percent", source=_EQUATION)
+emc_wet = setup.size("emc_wet", "Moisture at the wettest", _moisture(moisture_wet, temperature_wet, rh_wet), kind="percent", source=_EQUATION)
+coefficient = setup.size(
+    "coefficient",
+    "Thousandths an inch of width moves for 1%",
+    pick((wood.columns["tangential_thousandths"], grain.is_("flat")), otherwise=wood.columns["radial_thousandths"]),
+    kind="number",
+    source=_TABLE,
+)
+_for_each = width * coefficient / 1000
+shrink = setup.size("shrink", "Narrower at the driest, by", larger(_for_each * (emc_now - emc_dry), 0), source="Wood Handbook, equation (13-2)")
+swell = setup.size("swell", "Wider at the wettest, by", larger(_for_each * (emc_wet - emc_now), 0), source="Wood Handbook, equation (13-2)")
+width_dry = setup.size("width_dry", "Width at the driest", width - shrink)
+width_wet = setup.size("width_wet", "Width at the wettest", width + swell)
+
+# What to leave
+
+gap_at_fitting = setup.setting("gap_at_fitting", "Gap to leave now, for each board", swell, rounding="up")
+gap_at_driest = setup.size("gap_at_driest", "That gap at the driest", gap_at_fitting + shrink, rounding="up")
+
+# What can go wrong
+
+_STATES = (
+    ("now", "now", emc_now, moisture_now, temperature_now, rh_now),
+    ("dry", "at the driest", emc_dry, moisture_dry, temperature_dry, rh_dry),
+    ("wet", "at the wettest", emc_wet, moisture_wet, temperature_wet, rh_wet),
+)
+for _mode, _dry in ((_percent, moisture_dry), (_climate, rh_dry)):
+    setup.stop(
+        f"swapped_{_dry.name}",
+        And(_mode, emc_dry > emc_wet),
+        "At the driest the wood has {emc_dry} of moisture and at the wettest only {emc_wet}: exchange the two.",
+        change=_dry,
+        spoils=(shrink, swell),
+    )
+for _state, _when, _emc, _metered, _temperature, _humidity in _STATES:
+    for _mode, _from in ((_percent, _metered), (_climate, _humidity)):
+        setup.caution(
+            f"outside_{_from.name}",
+            And(_mode, Or(_emc < 6, _emc > 14)),
+            f"The figures hold from 6 to 14% of moisture; {_when} it is {{{_emc.name}}}. Take what follows as a rough guess.",
+            change=_from,
+            source="Wood Handbook, Table 13-5",
+        )
+    setup.note(
+        f"cold_{_state}",
+        And(_climate, _temperature < _COLDEST),
+        f"The table of moisture in wood begins at 30 \u00b0F: {{{_temperature.name}}} is counted as that.",
+        change=_temperature,
+        source="Wood Handbook, Table 4-2, from memory",
+    )
+setup.caution(
+    "moves_much",
+    shrink + swell > inches("1/4"),
+    "Between driest and wettest this board moves {gap_at_driest}: narrower boards leave smaller gaps, and so do quartersawn ones.",
+    change=width,
+)
+setup.note(
+    "tight",
+    swell > 0,
+    "Fitted tight now, this board of {width} has no room for {swell} of swelling: the gap between slats closes and they bow, a panel pushes its frame apart.",
+)
+setup.note(
+    "only_swells",
+    And(emc_now < emc_dry, emc_dry <= emc_wet),
+    "At {emc_now} this wood is drier than it will ever be: it only swells.",
+)
+setup.note(
+    "only_shrinks",
+    And(emc_now >= emc_wet, emc_now > emc_dry, emc_dry <= emc_wet),
+    "At {emc_now} this wood is as wet as it will ever be: fit it tight, and it shrinks by {shrink}. Better let it dry where it will stand, and measure again.",
+    source=NO_SOURCE,
+)
+setup.note(
+    "saturated",
+    Eq(larger(emc_now, emc_dry, emc_wet), _FIBRE),
+    "From about 30% on wood gets no wider, however wet: more is counted as 30%.",
+    source="Wood Handbook, fibre saturation; its chapter from memory",
+)
+setup.note(
+    "recomputed",
+    Or(*(wood.is_(option) for option, row in SPECIES.items() if row.source == RECOMPUTED)),
+    "{species}: its figures are worked out from its shrinkage in Table 4-3 by the rule of Table 13-5, to a unit in the last place.",
+    change=wood,
+    source="Wood Handbook, Tables 4-3 and 13-5",
+)
+setup.note(
+    "from_memory",
+    Or(*(wood.is_(option) for option, row in SPECIES.items() if row.source == MEMORY)),
+    "{species}: look its figures up in the Wood Handbook, Table 13-5, before much is built on them.",
+    change=wood,
+    source="from memory",
+)
+
+# At the bench
+
+setup.step("Let the boards lie where they will stand, with air all round, until their moisture stays the same.")
+setup.step("Moisture now: {moisture_now} by meter, in the middle of several boards.", when=_percent)
+setup.step("Wood that has rested for weeks in air of {temperature_now} and {rh_now} has {emc_now}.", when=_climate)
+setup.step(
+    "Slats or boards side by side: cut a spacer of {gap_at_fitting} and set each board against it. At the wettest the gaps just close.",
+    when=swell > 0,
+)
+setup.step("A panel in a frame: leave {gap_at_fitting} across its grain in all, half of it at the bottom of each groove.", when=swell > 0)
+setup.step("It is as wide now as it will be: boards may touch, and a panel may fill its grooves across the grain.", when=swell <= 0)
+setup.step("A lap, a tongue or a groove must still cover {gap_at_driest} at the driest.", when=shrink + swell > 0)
+setup.step("Fix each board in the middle of its width, or in slots, so that it can move. Glue no panel into its grooves.")
+setup.step("Lengthwise leave nothing for moisture: along the grain wood hardly moves.")
+
+# The pictures
+
+_thick = width / 7
+_apart = _thick * number("3/2")
+_stub = width / 5
+# nothing is drawn of seasons that are exchanged
+_known = gap_at_fitting >= 0
+
+
+def _course(y: Any, board: Any, gap: Any) -> list[Shape]:
+    """A board in section between its neighbours, all with their middles where they were fixed."""
+    left = (width - board) / 2
+    return [
+        box("end-grain", left, y, board, _thick, when=_known),
+        box("wood", -_stub, y, left - gap + _stub, _thick),
+        box("wood", left + board + gap, y, width + _stub - left - board - gap, _thick),
+    ]
+
+
+def _rings(y: Any, flat: Any, quarter: Any) -> list[Shape]:
+    """Growth rings in the board: arcs that lie along its width, or lines that stand across its thickness."""
+    shapes = []
+    for part in ("1/3", "2/3"):
+        high = y + _thick * number(part)
+        across = [width * number(place) for place in ("1/12", "1/4", "1/2", "3/4", "11/12")]
+        drop = [_thick * number(place) for place in ("1/3", "1/12", "0", "1/12", "1/3")]
+        shapes.append(line("edge", *((x, high - down) for x, down in zip(across, drop, strict=True)), when=And(_known, flat)))
+    for part in ("1/10", "2/10", "3/10", "7/10", "8/10", "9/10"):
+        shapes.append(line("edge", (width * number(part), y), (width * number(part), y + _thick), when=And(_known, quarter)))
+    return shapes
+
+
+_middle = -_apart
+_bottom = -2 * _apart
+setup.picture(
+    "One board in section between two others, to scale: at the driest, now, and at the wettest.",
+    *_course(0, width_dry, gap_at_driest),
+    *_course(_middle, width, gap_at_fitting),
+    *_course(_bottom, width_wet, gap_at_fitting - swell),
+    *_rings(_middle, grain.is_("flat"), grain.is_("quarter")),
+    dimension(width, (0, _middle + _thick), (width, _middle + _thick), "above", row=2, text="now", when=_known),
+    dimension(width_dry, (shrink / 2, _thick), (width - shrink / 2, _thick), "above", text="driest"),
+    dimension(width_wet, (-swell / 2, _bottom), (width + swell / 2, _bottom), "below", text="wettest"),
+    label("driest", (width / 2, _thick / 2), when=_known),
+    label("now", (width / 2, _middle + _thick / 2), when=_known),
+    label("wettest", (width / 2, _bottom + _thick / 2), when=_known),
+)
+_beside = gap_at_driest * number("3/2")
+_deep = gap_at_driest * number("3/2")
+_closed = gap_at_fitting - swell
+_moves = gap_at_driest > 0
+_middle_of_gap = gap_at_fitting / 2
+setup.picture(
+    "The gap enlarged, boards as they are now: dashed at the driest, dot and dash where they meet at the wettest.",
+    area("end-grain", (-_beside, 0), (0, 0), (0, _deep), (-_beside, _deep), when=_moves),
+    box("end-grain", gap_at_fitting, 0, _beside, _deep, when=_moves),
+    line("hidden", (-shrink / 2, 0), (-shrink / 2, _deep), when=_moves),
+    line("hidden", (gap_at_fitting + shrink / 2, 0), (gap_at_fitting + shrink / 2, _deep), when=_moves),
+    line("centre", (_middle_of_gap, 0), (_middle_of_gap, _deep), when=_moves),
+    dimension(gap_at_fitting, (0, 0), (gap_at_fitting, 0), "below", text="now", when=swell > 0),
+    dimension(
+        gap_at_driest,
+        (-shrink / 2, _deep),
+        (gap_at_fitting + shrink / 2, _deep),
+        "above",
+        text="driest",
+        when=_moves,
+    ),
+)
+
+
+def _of(source: str) -> str:
+    return ", ".join(row.label.removesuffix(f" ({MEMORY})") for row in SPECIES.values() if row.source == source)
+
+
+setup.source(
+    "Change = width \u00d7 coefficient \u00d7 change of moisture in percent, from 6 to 14%: Wood Handbook, FPL-GTR-190 (2010), equation (13-2), read in the publication."
+)
+setup.source(
+    "The same book warns that across the grain of ordinary commercial lumber this probably gives too much for the width: the gap errs on the large side."
+)
+setup.source(f"Coefficients {READ} of that book: {_of(READ)}.")
+setup.source(f"Coefficients {RECOMPUTED}, by the rule of Table 13-5: {_of(RECOMPUTED)}.")
+setup.source(f"Coefficients {MEMORY}, not seen again in the book: {_of(MEMORY)}.")
+setup.source(
+    "Moisture of wood at rest in air: FPL-RN-0268 (Simpson, 1998), constants for \u00b0F read in a page that quotes them. "
+    "M = 1800/W \u00d7 [KH/(1 \u2212 KH) + (K1KH + 2K1K2K\u00b2H\u00b2)/(1 + K1KH + K1K2K\u00b2H\u00b2)], H = humidity/100, W = 330 + 0.452T + 0.00415T\u00b2, "
+    "K = 0.791 + 0.000463T \u2212 0.000000844T\u00b2, K1 = 6.34 + 0.000775T \u2212 0.0000935T\u00b2, K2 = 1.09 + 0.0284T \u2212 0.0000904T\u00b2."
+)
+setup.source("More than 1/4 in of movement as much for one board, and every board fixed in its middle: " + NO_SOURCE + ".")
+
+setup.onward("slats", "Slats of this width", slat=width)
