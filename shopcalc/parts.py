@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
 STANDS = ("at the saw", "at the bench", "on the building", "at the desk")
 
-ROUNDINGS = ("nearest", "down", "up")
+ROUNDINGS = ("nearest", "down", "up", "none")  # none: a piece is no mark on a tape, and keeps its own size
 NO_SOURCE = "common practice, no published source"
 
 # A value quoted in a text: {fence}

@@ -108,6 +108,18 @@ class choose_pieces(sympy.Function):
     nargs = 5
 
 
+class choose_between(sympy.Function):
+    """The pieces between two that are always there: choose_between(wanted, mains, fills, under, over). There may be none."""
+
+    nargs = 5
+
+
+class choose_blocks(sympy.Function):
+    """The blocks nearest to a height, ranked: choose_blocks(wanted, row, most)."""
+
+    nargs = 3
+
+
 class choices_in(sympy.Function):
     """How many choices a ranking has."""
 
@@ -163,6 +175,8 @@ METHODS = {
     total_of: (("lengths",), "length"),
     count_in: (("lengths",), "number"),
     choose_pieces: (("length", "lengths", "lengths", "length", "number"), "ranking"),
+    choose_between: (("length", "lengths", "lengths", "length", "length"), "ranking"),
+    choose_blocks: (("length", "lengths", "number"), "ranking"),
     choices_in: (("ranking",), "number"),
     chosen_mains: (("ranking", "number"), "lengths"),
     chosen_fills: (("ranking", "number"), "lengths"),

@@ -16,7 +16,8 @@ CONSTANT_MARKS = {"inch": "", "degree": "\u00b0", "fahrenheit": " \u00b0F"}
 _METHODS = {
     "even_marks": "{2} marks from {0} every {1}", "starts_of": "{1} laid end to end from {0}", "shifted": "{0}, each + {1}",
     "joined": "{0} and {1}", "row_of": "{0}", "total_of": "sum of ({0})", "count_in": "number of ({0})",
-    "choose_pieces": "nearest to {0}", "choices_in": "number of choices", "chosen_mains":
+    "choose_pieces": "nearest to {0}", "choose_between": "nearest to {0}", "choose_blocks": "nearest to {0}",
+    "choices_in": "number of choices", "chosen_mains":
     "the larger pieces of the choice ranked {1}, the best being 0",
     "chosen_fills": "the smaller pieces of the choice ranked {1}, the best being 0",
     "settled_moisture": "moisture of wood at rest in air of {0} and {1}",

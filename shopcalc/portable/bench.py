@@ -7,7 +7,7 @@ units, arithmetic).
 
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.work import read_entries, work_out
-from shopcalc.portable.writing import DIVISIONS, TAPES, decimal_text, write_value
+from shopcalc.portable.writing import DIVISIONS, TAPES, decimal_text, write_as_it_is, write_value
 
 FINEST = 128  # a correction is small, and is read off a rule or calipers rather than the tape
 
@@ -40,12 +40,16 @@ def set_bench(world, slug, entries, shop):
         if declared["name"] in bench["known"]:
             write_known(bench, declared["name"], declared["kind"], FINEST, "nearest")
             as_measured(bench["written"][declared["name"]], declared["kind"], shop)
+            if declared["kind"] == "lengths":
+                bench["written"][declared["name"]] = write_as_it_is(bench["known"][declared["name"]], "lengths", shop["metric"], world["units"])
             for column in declared["columns"]:
                 write_known(bench, column["name"], column["kind"], FINEST, "nearest")
     for name in about["results"]:
         result = about["results"][name]
         if name in bench["known"] and result["kind"] != "ranking":
             write_known(bench, name, result["kind"], division_of(result, bench), result["rounding"])
+            if result["rounding"] == "none":
+                bench["written"][name] = write_as_it_is(bench["known"][name], result["kind"], shop["metric"], world["units"])
     return bench
 
 

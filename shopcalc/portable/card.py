@@ -23,6 +23,8 @@ def show_value(name, label, bench):
     metric = bench["shop"]["metric"]
     is_length = kind == "length"
     stacked = is_length and not metric
+    # pieces are picked up and not marked off: they stand in one line
+    is_row = kind == "lengths" and bench["about"]["results"][name]["rounding"] != "none"
     under = ""
     if is_length:
         under = written["decimal"] + " in" if metric else written["decimal"] + " in \u00b7 " + written["mm"] + " mm"
@@ -45,8 +47,9 @@ def show_value(name, label, bench):
         "amount": written["amount"],
         "small": under,
         "has_small": is_length,
-        "marks": shown_marks(written, metric) if kind == "lengths" else [],
-        "is_row": kind == "lengths",
+        "marks": shown_marks(written, metric) if is_row else [],
+        "is_row": is_row,
+        "pieces": kind == "lengths" and not is_row,
     }
 
 

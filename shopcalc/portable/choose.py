@@ -7,7 +7,9 @@ are weighed: of those with one sum only the one of fewest pieces can be best, so
 from shopcalc.portable.snap import above, nearest_of, same, size_of
 
 KEEP = 4  # the best, and the next three
-SAME_SIZE = 100000  # sums that agree to this part of an inch are one size
+# sums that agree to this part of an inch are one size; thousandths and 128ths come out whole, far from where a key turns
+SAME_SIZE = 1280000
+NO_LIMIT = 1000000  # more inches, and more pieces, than there are
 
 
 def sums_of(row, most):
@@ -45,24 +47,74 @@ def choose_pieces(wanted, mains, fills, under, most):
 
     Mains come before fills and few pieces before many where two make the same size.
     """
+    limits = {"under": under, "over": NO_LIMIT, "least": 1, "most": most}
+    return ranked_choices(wanted, sums_of(mains, most), sums_of(fills, most), limits, False)
+
+
+def choose_between(wanted, mains, fills, under, over):
+    """The same for pieces between two that are always there, so that no piece at all may be best.
+
+    None is more than `under` below `wanted`, nor more than `over` above it.
+    """
+    limits = {"under": under, "over": over, "least": 0, "most": NO_LIMIT}
+    return ranked_choices(wanted, sums_of(mains, NO_LIMIT), sums_of(fills, NO_LIMIT), limits, False)
+
+
+def choose_blocks(wanted, row, most):
+    """The choices of at most `most` pieces of one row that come nearest to `wanted`, from below or from above.
+
+    The larger half of the row and the smaller are summed apart: twice the sums of ten pieces are far fewer than the
+    sums of twenty.
+    """
+    pieces = [length for length in row]
+    pieces.sort(key=lambda length: 0 - length)
+    half = len(pieces) // 2
+    limits = {"under": NO_LIMIT, "over": NO_LIMIT, "least": 1, "most": most}
+    return ranked_choices(wanted, sums_of(pieces[0:half], most), sums_of(pieces[half:], most), limits, True)
+
+
+def ranked_choices(wanted, main_sums, fill_sums, limits, as_one):
+    """The best choices of a sum of mains and a sum of fills within the limits; `as_one` makes no difference of the two."""
     best = []
-    fill_sums = sums_of(fills, most)
-    for main in sums_of(mains, most):
-        at = max(0, first_not_below(fill_sums, wanted - main["sum"]) - KEEP)
-        last = min(len(fill_sums), at + 2 * KEEP)
+    shorter = by_pieces(fill_sums)
+    for main in main_sums:
+        room = min(len(shorter) - 1, int(limits["most"]) - len(main["pieces"]))
+        if room < 0:
+            continue
+        near = shorter[room]
+        at = max(0, first_not_below(near, wanted - main["sum"]) - KEEP)
+        last = min(len(near), at + 2 * KEEP)
         while at < last:
-            fill = fill_sums[at]
-            choice = {"sum": main["sum"] + fill["sum"], "mains": main["pieces"], "fills": fill["pieces"]}
-            if may_be_used(choice, wanted, under, most):
+            choice = made_of(main, near[at], as_one)
+            if may_be_used(choice, wanted, limits):
                 best = ranked_in(best, choice, wanted)
             at = at + 1
     return best
 
 
-def may_be_used(choice, wanted, under, most):
-    """Whether a choice has pieces, not too many of them, and is not too small."""
-    count = len(choice["mains"]) + len(choice["fills"])
-    return count > 0 and count <= most and not above(wanted - choice["sum"], under)
+def by_pieces(sums):
+    """The sums of no piece, of at most one, of at most two and so on."""
+    longest = 0
+    for one in sums:
+        longest = max(longest, len(one["pieces"]))
+    lists = []
+    for pieces in range(longest + 1):
+        lists.append([each for each in sums if len(each["pieces"]) <= pieces])
+    return lists
+
+
+def made_of(main, fill, as_one):
+    """The choice of two sums."""
+    if as_one:
+        return {"sum": main["sum"] + fill["sum"], "mains": main["pieces"] + fill["pieces"], "fills": []}
+    return {"sum": main["sum"] + fill["sum"], "mains": main["pieces"], "fills": fill["pieces"]}
+
+
+def may_be_used(choice, wanted, limits):
+    """Whether a choice has pieces enough, and is neither too small nor too large."""
+    if len(choice["mains"]) + len(choice["fills"]) < limits["least"]:
+        return False
+    return not above(wanted - choice["sum"], limits["under"]) and not above(choice["sum"] - wanted, limits["over"])
 
 
 def first_not_below(sums, least):

@@ -1,6 +1,6 @@
 """The form's fields: what was typed, and how it was understood or why it cannot be."""
 
-from shopcalc.portable.writing import write_value
+from shopcalc.portable.writing import write_as_it_is, write_value
 
 
 def input_fields(about, entries, shop, world):
@@ -46,7 +46,11 @@ def echo(declared, entries, shop, world):
     kind = declared["kind"]
     if name not in entries["values"] or len(declared["options"]) > 0:
         return ""
-    written = write_value(entries["values"][name], kind, 64, "nearest", False, world["units"])
+    value = entries["values"][name]
+    if kind == "lengths":
+        written = write_as_it_is(value, kind, False, world["units"])
+    else:
+        written = write_value(value, kind, 64, "nearest", False, world["units"])
     if kind != "length":
         return "" if written["text"] == entries["texts"][name] else written["text"]
     feet = "" if len(written["feet"]) == 0 else " \u00b7 " + written["feet"]

@@ -3,11 +3,12 @@
 Everything is done in whole numbers of the last place shown, so both runtimes write the same text.
 """
 
-from shopcalc.portable.snap import above, ceiling_of, floor_of, nearest_of
+from shopcalc.portable.snap import above, ceiling_of, floor_of, nearest_of, same, size_of
 
 DIVISIONS = [8, 16, 32, 64, 128]
 TAPES = [str(division) for division in DIVISIONS]
 MINUS = "\u2212"
+FINEST_PIECE = 64  # drills and chippers come in these
 
 
 def round_to(x, division, direction):
@@ -158,6 +159,35 @@ def write_row(row, division, direction, metric, units):
     each = [write_length(x, division, direction, metric, units) for x in row]
     written = plain_value(", ".join([one["text"] for one in each]))
     written["each"] = each
+    return written
+
+
+def write_as_it_is(x, kind, metric, units):
+    """A length, or a row of them, that is picked up and not marked off: a fraction only where it is exactly one.
+
+    A shim of eight thousandths is no 128th, and in tenths of a mm a shim of two would be gone.
+    """
+    if kind == "length":
+        return write_piece(x, metric, units)
+    each = [write_piece(length, metric, units) for length in x]
+    written = plain_value(", ".join([one["text"] for one in each]))
+    written["each"] = each
+    return written
+
+
+def write_piece(x, metric, units):
+    """One length as it is."""
+    written = write_length(x, FINEST_PIECE, "nearest", metric, units)
+    if metric:
+        written["text"] = decimal_text(millimetres(x, units), 2, True) + " mm"
+    elif not same(size_of(x) * FINEST_PIECE, written["ticks"]):
+        written["text"] = written["decimal"]
+        written["sign"] = ""
+        written["whole"] = written["decimal"]
+        written["top"] = ""
+    written["bare"] = written["text"]
+    written["lean"] = ""
+    written["amount"] = ""
     return written
 
 

@@ -64,6 +64,11 @@ CAUTIONS = {
     "open to the weather": [
         "Flashing, slope at the wall, structure and fixings: local code and licensed practice.",
     ],
+    "gauge blocks": [
+        "Unplug first: a hand is at the cutter while its height is felt. Feel with wood or brass, never with a finger.",
+        "Blocks and straightedge off the table, and the lock tight, before the plug goes in.",
+        "Height set, the cut is made as for any cut with this cutter: guard, push block, eye and ear protection.",
+    ],
     "moving wood": [
         "The figures are averages of a species: one board may move more or less, and so may one with sloping rings.",
         "Finish slows moisture and does not stop it: seal both faces and all edges alike.",

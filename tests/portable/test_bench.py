@@ -42,6 +42,16 @@ def test_corrections_are_read_off_a_fine_rule() -> None:
     assert (8, 16) == (division_of(groove["about"]["results"]["fence"], groove), division_of(fractions["about"]["results"]["length"], fractions))
 
 
+def test_pieces_keep_their_own_size() -> None:
+    """A shim is no mark of a tape: a fraction is what is exactly one, and in mm nothing thin is lost."""
+    written = bench_of("dado-stack", shims="0.008, 1/64, 0.002")["written"]
+    metric = bench_of("dado-stack", shims="0.05, 2.54", units="mm")["written"]
+
+    assert ("0.008, 1/64, 0.002", "1/8, 1/8, 1/8, 3/32, 1/16") == (written["shims"]["text"], written["chippers"]["text"])
+    assert "1/4, 1/8, 1/8, 1/8, 3/32, 0.002" == written["stack"]["text"]
+    assert "0.05 mm, 2.54 mm" == metric["shims"]["text"]
+
+
 def test_a_drill_is_in_64ths_whatever_the_tape() -> None:
     """A result may keep to a division of its own."""
     screw = bench_of("screw", tape="8")

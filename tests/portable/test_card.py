@@ -156,6 +156,15 @@ def test_cautions_and_sources_are_on_every_card() -> None:
     assert ("Guard and riving knife on for every cut that goes through.", 2) == (found["cautions"][0], len(found["sources"]))
 
 
+def test_pieces_stand_in_one_line() -> None:
+    """What is picked up is named piece by piece in one line that may break; marks are a list to be read from the top down."""
+    pieces = show_value("stack", "Stack", bench_of("dado-stack"))
+    marks = show_value("mid_rail_marks", "Marks", bench_of("frame", mid_rails="2"))
+
+    assert (True, False, [], "1/4, 1/8, 1/8, 1/8, 3/32, 0.004") == tuple(pieces[name] for name in ("pieces", "is_row", "marks", "plain"))
+    assert (False, True) == (marks["pieces"], marks["is_row"])
+
+
 def test_a_short_row_stands_mark_by_mark_at_the_top() -> None:
     """Up to six marks stand at the top of the card, each by itself, so that no line breaks inside one."""
     row = answer("slats")["others"][0]

@@ -7,7 +7,7 @@ from itertools import combinations
 import pytest
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.choose import KEEP, choices_in, choose_pieces, chosen_fills, chosen_mains, sums_of
+from shopcalc.portable.choose import KEEP, choices_in, choose_between, choose_blocks, choose_pieces, chosen_fills, chosen_mains, sums_of
 
 from ..helpers import close, run
 
@@ -80,3 +80,64 @@ def test_nothing_nearer_exists(seed: int, phone_brain: MiniRacer) -> None:
     for one, other in zip(ranked, phone, strict=True):
         assert close(one["sum"], other["sum"])
         assert (len(one["mains"]), len(one["fills"])) == (len(other["mains"]), len(other["fills"]))
+
+
+def test_between_two_nothing_may_be_best() -> None:
+    """What goes between pieces that are always there may be no piece; without them there is at least one."""
+    between = choose_between(Fraction("0.001"), f("1/8"), f("0.004"), Fraction(0), Fraction(1))
+    less_than_nothing = choose_between(Fraction("-0.001"), f("1/8"), [], Fraction(0), Fraction(1))
+    pieces = choose_pieces(Fraction(0), f("1/8"), [], Fraction(0), 9)
+
+    assert f("0.004", "0.125", "0.129") == [one["sum"] for one in between]
+    assert (0, [], []) == tuple(less_than_nothing[0][key] for key in ("sum", "mains", "fills"))
+    assert f("1/8") == [one["sum"] for one in pieces]
+
+
+def test_none_is_too_large() -> None:
+    """Nothing over the size by more than is allowed is offered: there is no more room on the arbor."""
+    ranked = choose_between(Fraction("0.5"), f("0.25", "0.26"), f("0.01"), Fraction("0.3"), Fraction("0.01"))
+
+    assert f("0.51", "0.27", "0.26", "0.25") == [one["sum"] for one in ranked]
+
+
+def test_two_shims_a_hair_apart_are_two() -> None:
+    """A tenth of a thousandth is kept, and a ten-thousandth of that is not."""
+    assert f("0.0041", "0.004") == [one["sum"] for one in choose_pieces(Fraction("0.0041"), f("0.004", "0.0041"), [], Fraction(1), 1)]
+    assert f("0.00400001") == [one["sum"] for one in choose_pieces(Fraction("0.0041"), f("0.004", "0.00400001"), [], Fraction(1), 1)]
+
+
+def fewest_by_sum(pieces: list[Fraction], most: int) -> dict[Fraction, int]:
+    """Every sum that at most so many pieces can make, with the fewest pieces that do."""
+    found: dict[Fraction, int] = {}
+    for count in range(1, min(most, len(pieces)) + 1):
+        for some in combinations(pieces, count):
+            found.setdefault(sum(some, Fraction(0)), count)
+    return found
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_no_nearer_blocks_exist(seed: int, phone_brain: MiniRacer) -> None:
+    """Against every subset of a random row, from below and above, each size with the fewest pieces, on both sides."""
+    rng = random.Random(seed)
+    row = [rng.choice([Fraction(rng.randint(1, 64), 64), Fraction(rng.randint(1, 999), 1000)]) for _ in range(rng.randint(1, 9))]
+    wanted, most = Fraction(rng.randint(1, 2000), 1000), rng.randint(1, 10)
+    ranked = choose_blocks(wanted, row, most)
+    phone = run(phone_brain, "choose_blocks(given[0], given[1], given[2])", float(wanted), [float(each) for each in row], most)
+    sums = fewest_by_sum(row, most)
+    nearest = sorted(sums, key=lambda total: (abs(total - wanted), -total))[:KEEP]
+
+    assert [(total, sums[total]) for total in nearest] == [(one["sum"], len(one["mains"])) for one in ranked]
+    assert [one["mains"] for one in ranked] == [sorted(one["mains"], reverse=True) for one in ranked]
+    assert all(close(one["sum"], other["sum"]) for one, other in zip(ranked, phone, strict=True))
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_nothing_nearer_exists_with_few_pieces(seed: int) -> None:
+    """A limit on the pieces of both rows together hides nothing that keeps to it."""
+    rng = random.Random(seed)
+    mains = [Fraction(rng.randint(1, 40), 64) for _ in range(rng.randint(0, 5))]
+    fills = [Fraction(rng.randint(1, 60), 1000) for _ in range(rng.randint(0, 6))]
+    wanted, most = Fraction(rng.randint(1, 1500), 1000), rng.randint(1, 5)
+    ranked = choose_pieces(wanted, mains, fills, Fraction(99), most)
+
+    assert sorted(abs(total - wanted) for total in fewest_by_sum([*mains, *fills], most))[:KEEP] == [abs(one["sum"] - wanted) for one in ranked]

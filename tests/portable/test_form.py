@@ -59,3 +59,9 @@ def test_what_a_check_asks_for() -> None:
     asked = [change_label(about, name) for name in ("stock", "measured_groove", "nothing")]
 
     assert ["Change: Stock thickness", "Read again: Groove as it measures", "nothing"] == asked
+
+
+@pytest.mark.parametrize(("typed", "note"), {"0.008, .02": "0.008, 0.020", "1/64, 0.004": "", "7/64;0.5 mm": "7/64, 0.020"}.items())
+def test_a_row_of_pieces_is_echoed_piece_by_piece(typed: str, note: str) -> None:
+    """A piece is echoed as it is and never as a mark of the tape; what says so already needs no echo."""
+    assert note == fields("dado-stack", shims=typed)["shims"]["note"]

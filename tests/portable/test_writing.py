@@ -14,6 +14,7 @@ from shopcalc.portable.writing import (
     quoted,
     round_to,
     split_ticks,
+    write_as_it_is,
     write_length,
     write_value,
 )
@@ -126,3 +127,18 @@ def test_inside_a_sentence_a_length_says_its_unit(x: str, kind: str, metric: boo
 def test_an_inch_is_25_4_millimetres() -> None:
     """Inches become millimetres exactly."""
     assert Fraction("25.4") == millimetres(Fraction(1), UNITS)
+
+
+@pytest.mark.parametrize(
+    ("length", "text", "mm"),
+    [("1/8", "1/8", "3.18 mm"), ("7/64", "7/64", "2.78 mm"), ("0.008", "0.008", "0.2 mm"), ("0.002", "0.002", "0.05 mm"),
+    ("-1/32", "\u22121/32", "\u22120.79 mm"), ("-0.02", "\u22120.020", "\u22120.51 mm"),
+    ("1 1/4", "1 1/4", "31.75 mm"), ("0", "0", "0 mm"), ("1/128", "0.008", "0.2 mm")],
+)  # fmt: skip
+def test_a_piece_is_written_as_it_is(length: str, text: str, mm: str, phone_brain: MiniRacer) -> None:
+    """A fraction only where it is exactly a 64th or coarser, else thousandths; hundredths of a mm in a metric shop."""
+    x = Fraction(exactly(length)) if not length.startswith("-") else -exactly(length[1:])
+
+    assert (text, mm) == tuple(write_as_it_is(x, "length", metric, UNITS)["text"] for metric in (False, True))
+    assert f"{text}, {text}" == write_as_it_is([x, x], "lengths", False, UNITS)["text"]
+    assert mm == run(phone_brain, "write_as_it_is(given[0], 'length', true, given[1]).text", float(x), UNITS)

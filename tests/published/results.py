@@ -42,6 +42,8 @@ _NAVY = (
 _MILLER = "half of the ridge off each rafter: Miller, Carpenters' Guide, read in the publication, the direction from memory"
 _STICK = "a rafter cut from half-planes and measured with numpy, recomputed"
 _FLUSH = "a cap built from half-planes with its outside in the rafter's upper edge, recomputed"
+_SETS = "every set of pieces tried in exact fractions, and scipy's integer programs on larger rows, recomputed"
+_TROUGH = "every pass taken out of the board in exact fractions, recomputed"
 _FRAMED = "the frame laid out part by part in exact fractions and measured, recomputed"
 _SPECIES = (
     "Wood Handbook, Table 13-5, read in the publication; conifers recomputed from Table 4-3, read in the publication, "
@@ -228,6 +230,44 @@ CHECKED = {
         "board_needed": Checked(_STICK, "test_rafter::test_the_lengths_are_those_of_the_rafter_cut"),
         "saw_move": Checked(_SAW, "test_rafter::test_a_saw_that_is_off_is_put_right_by_the_correction"),
         "open_joint": Checked(_SAW, "test_rafter::test_a_saw_that_is_off_is_put_right_by_the_correction"),
+    },
+    "dado-stack": {
+        "wanted": Checked(_TROUGH, "test_dado_stack::test_the_dado_is_the_piece_and_its_clearance"),
+        "widest": Checked(_TROUGH, "test_dado_stack::test_the_passes_cut_the_dado_and_nothing_more"),
+        "width": Checked(_SETS, "test_dado_stack::test_an_integer_program_finds_nothing_nearer"),
+        "stack": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "second_pass": Checked(_TROUGH, "test_dado_stack::test_the_passes_cut_the_dado_and_nothing_more"),
+        "error": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "passes": Checked(_TROUGH, "test_dado_stack::test_the_passes_cut_the_dado_and_nothing_more"),
+        "chippers_used": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "shims_used": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "second": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "second_width": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "third": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "third_width": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "fourth": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "fourth_width": Checked(_SETS, "test_dado_stack::test_no_other_stack_comes_nearer"),
+        "shim_move": Checked(_SAW, "test_dado_stack::test_a_stack_that_cuts_wider_than_its_sum_is_put_right"),
+        "stack_again": Checked(_SAW, "test_dado_stack::test_a_stack_that_cuts_wider_than_its_sum_is_put_right"),
+        "width_again": Checked(_SAW, "test_dado_stack::test_a_stack_that_cuts_wider_than_its_sum_is_put_right"),
+        "fence_move": Checked(_SAW, "test_dado_stack::test_a_fence_moved_too_far_is_put_right"),
+        "second_pass_again": Checked(_SAW, "test_dado_stack::test_a_fence_moved_too_far_is_put_right"),
+    },
+    "gauge-stack": {
+        "reach": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "stack": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "error": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "over": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "short": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "second": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "second_reach": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "third": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "third_reach": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "fourth": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "fourth_reach": Checked(_SETS, "test_gauge_stack::test_no_other_stack_comes_nearer"),
+        "more_reach": Checked(_SETS, "test_gauge_stack::test_an_integer_program_finds_nothing_nearer"),
+        "height_move": Checked(_SAW, "test_gauge_stack::test_a_height_felt_wrong_is_put_right"),
+        "height_again": Checked(_SAW, "test_gauge_stack::test_a_height_felt_wrong_is_put_right"),
     },
     "wood-movement": {
         "coefficient": Checked(_SPECIES, "test_wood_movement::test_the_worked_example_of_the_wood_handbook"),
