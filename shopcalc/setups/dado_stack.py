@@ -5,7 +5,7 @@ from typing import Any
 from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import Shape, area, box, boxes, dimension, label, line
+from shopcalc.drawing import Shape, area, box, dimension, label, line
 from shopcalc.terms import (
     choices_in,
     choose_between,
@@ -243,8 +243,8 @@ def _pieces(ranking: Any, place: int, low: Any, when: Any, of: Any) -> list[Shap
     part, more = of * number("3/4"), of * number("15/16")
     return [
         box("blade", 0, low, _blade, of, when=when),
-        boxes("metal", starts_of(_blade, mains), low + (of - part) / 2, mains, part, when=when),
-        boxes("waste", starts_of(_blade + total_of(mains), fills), low + (of - more) / 2, fills, more, when=when),
+        box("metal", starts_of(_blade, mains), low + (of - part) / 2, mains, part, when=when),
+        box("waste", starts_of(_blade + total_of(mains), fills), low + (of - more) / 2, fills, more, when=when),
         line("edge", (_blade, low), (_blade, low + of), when=when),
         box("blade", _blade + total_of(mains) + total_of(fills), low, _blade, of, when=when),
     ]

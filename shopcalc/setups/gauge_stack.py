@@ -5,7 +5,7 @@ from typing import Any
 from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import Shape, area, box, boxes, dimension, label, line
+from shopcalc.drawing import Shape, area, box, dimension, label, line
 from shopcalc.terms import choices_in, choose_blocks, chosen_mains, count_in, inches, larger, number, smaller, starts_of, total_of
 
 setup = Setup(
@@ -150,7 +150,7 @@ setup.picture(
     "The blocks on the table at the left, a straightedge on them, the cutter at the right raised until it brushes; what the stack lacks hatched, the height wanted broken where the stack is over.",
     box("table", -_wide / 2, -_all / 10, _at + 2 * _wide, _all / 10),
     area("blade", *[(_at + _wide * x, height * y) for x, y in _ARC]),
-    boxes("metal", 0, starts_of(0, stack), _wide, stack),
+    box("metal", 0, starts_of(0, stack), _wide, stack),
     box("waste", 0, reach, _wide, short, when=error < 0),
     box("wood", -_wide / 2, _all, _at + 2 * _wide, _all / 8),
     line("hidden", (-_wide / 2, height), (_at + _wide * number("3/2"), height), when=error > inches("0.0005")),
@@ -163,7 +163,7 @@ setup.picture(
 def _column(place: int, row: Any, made: Any) -> list[Shape]:
     """One of the stacks that come next, beside the others."""
     left = _all * number("9/20") * (place - 1)
-    return [boxes("metal", left, starts_of(0, row), _wide, row), label("{" + made.name + "}", (left + _wide / 2, 0), side="below")]
+    return [box("metal", left, starts_of(0, row), _wide, row), label("{" + made.name + "}", (left + _wide / 2, 0), side="below")]
 
 
 setup.picture(
