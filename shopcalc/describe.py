@@ -18,11 +18,22 @@ from shopcalc.working import working_cases
 
 # What most lines of a card say of themselves; the phone is sent the rest.
 USUAL: dict[str, dict[str, Any]] = {
-    "inputs": {"zero": False, "most": [], "options": [], "reading": False, "signed": False, "items": 0, "columns": [], "kind": "length"},
+    "inputs": {
+        "zero": False, "most": [], "options": [], "reading": False, "signed": False, "items": 0, "columns": [], "kind": "length",
+        "group": "What you measure",
+    },
     "results": {"kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": ""},
     "checks": {"change": "", "spoils": [], "source": ""},
     "steps": {"when": False},
     "shapes": {"style": "", "of": "", "text": "", "side": "", "row": 1, "when": False, "rows": []},
+}  # fmt: skip
+# All that a line of each sort says; on the way to the phone the place of a word here stands for the word.
+KEYS: dict[str, tuple[str, ...]] = {
+    "inputs": ("name", "label", "start", "help", *USUAL["inputs"]),
+    "results": ("label", "role", "working", *USUAL["results"]),
+    "checks": ("level", "text", *USUAL["checks"]),
+    "steps": ("text", *USUAL["steps"]),
+    "shapes": ("kind", *USUAL["shapes"]),
 }
 
 
@@ -158,6 +169,5 @@ def _describe_shape(setup: Setup, shape: Shape) -> dict[str, Any]:
         "text": shape.text,
         "side": shape.side,
         "row": shape.row,
-        "points": len(shape.points),
         "when": shape.when is not None,
     }

@@ -21,7 +21,7 @@ import shopcalc.portable
 from shopcalc import __version__, files
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
-from shopcalc.describe import USUAL, describe
+from shopcalc.describe import KEYS, USUAL, describe
 from shopcalc.formulas import print_phone
 from shopcalc.parts import STANDS
 from shopcalc.portable.naming import short_name, value_names
@@ -37,7 +37,6 @@ KEPT = (
     "/static/app.js",
     "/static/vendor/htmx-2.0.11.min.js",
     "/static/icons/icon.svg",
-    "/static/icons/icon-192.png",
     "/manifest.webmanifest",
 )
 
@@ -108,7 +107,7 @@ def setups_script(found: Mapping[str, Setup]) -> str:
     Like stands beside like (the inputs of all setups, then the steps of all), since a phone's download is packed
     by what its neighbours have in common.
     """
-    described = {slug: _unusual(describe(setup)) for slug, setup in found.items()}
+    described = {slug: _packed(describe(setup)) for slug, setup in found.items()}
     calls = []
     for slug, setup in found.items():
         names = {name: short_name(place) for place, name in enumerate(value_names(describe(setup)))}  # type: ignore[no-untyped-call]
@@ -119,20 +118,27 @@ def setups_script(found: Mapping[str, Setup]) -> str:
     return "\n".join(calls)
 
 
-def _unusual(about: dict[str, Any]) -> dict[str, Any]:
-    """A card's data without what is usual; `static/brain.js` puts it back."""
+def _packed(about: dict[str, Any]) -> dict[str, Any]:
+    """A card's data with short keys and without what is usual; `static/brain.js` unpacks it."""
     return {
         **about,
-        "inputs": [_without(each, USUAL["inputs"]) for each in about["inputs"]],
-        "steps": [_without(each, USUAL["steps"]) for each in about["steps"]],
-        "results": {name: _without(each, USUAL["results"]) for name, each in about["results"].items()},
-        "checks": {name: _without(each, USUAL["checks"]) for name, each in about["checks"].items()},
-        "pictures": [{**picture, "shapes": [_without(each, USUAL["shapes"]) for each in picture["shapes"]]} for picture in about["pictures"]],
+        "inputs": [_packed_line(each, "inputs") for each in about["inputs"]],
+        "steps": [_packed_line(each, "steps") for each in about["steps"]],
+        "results": {name: _packed_line(each, "results") for name, each in about["results"].items()},
+        "checks": {name: _packed_line(_of_all(each, about), "checks") for name, each in about["checks"].items()},
+        "pictures": [{**picture, "shapes": [_packed_line(each, "shapes") for each in picture["shapes"]]} for picture in about["pictures"]],
     }
 
 
-def _without(line: dict[str, Any], usual: dict[str, Any]) -> dict[str, Any]:
-    return {key: value for key, value in line.items() if key not in usual or value != usual[key]}
+def _of_all(check: dict[str, Any], about: dict[str, Any]) -> dict[str, Any]:
+    """A check, with a star for the names of all results where it spoils them all."""
+    return {**check, "spoils": "*"} if set(check["spoils"]) == set(about["results"]) else check
+
+
+def _packed_line(line: dict[str, Any], sort: str) -> dict[str, Any]:
+    usual = USUAL[sort]
+    said = [(place, line[key]) for place, key in enumerate(KEYS[sort]) if key not in usual or line[key] != usual[key]]
+    return {short_name(place): value for place, value in said}  # type: ignore[no-untyped-call]
 
 
 def _text(value: str) -> str:
@@ -154,7 +160,7 @@ def _own_parts(found: Mapping[str, Setup]) -> str:
             files.static_text("numbers.js"),
             portable_script(),
             f"const VERSION={_text(__version__)},UNITS={json.dumps(length_factors())},STANDS={json.dumps(STANDS)};",
-            f"const USUAL={json.dumps(USUAL)};",
+            f"const USUAL={json.dumps(USUAL)},KEYS={json.dumps(KEYS)};",
             f"const CAUTIONS={json.dumps(CAUTIONS, ensure_ascii=False)};",
             f"const TEMPLATES={json.dumps(files.templates(), ensure_ascii=False)},ESCAPES={json.dumps(ESCAPES)};",
             files.static_text("brain.js"),

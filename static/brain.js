@@ -24,14 +24,20 @@ function withFormulas(about, made) {
 function readParts(texts) {
   const about = {};
   for (const part in texts) about[part] = JSON.parse(texts[part]);
-  for (const part of ['inputs', 'steps', 'results', 'checks']) restore(about[part], USUAL[part]);
-  for (const picture of about.pictures) restore(picture.shapes, USUAL.shapes);
+  for (const part of ['inputs', 'steps', 'results', 'checks']) unpack(about[part], part);
+  for (const check of Object.values(about.checks)) if (check.spoils === '*') check.spoils = Object.keys(about.results).sort();
+  for (const picture of about.pictures) unpack(picture.shapes, 'shapes');
   return about;
 }
 
-// What most lines of a card say of themselves is sent once for all.
-function restore(lines, usual) {
-  for (const place in lines) lines[place] = { ...usual, ...lines[place] };
+// What most lines of a card say of themselves is sent once for all, and so is every word that says what is meant.
+function unpack(lines, sort) {
+  const keys = Object.fromEntries(KEYS[sort].map((key, place) => [short_name(place), key]));
+  for (const place in lines) {
+    const line = { ...USUAL[sort] };
+    for (const short in lines[place]) line[keys[short]] = lines[place][short];
+    lines[place] = line;
+  }
 }
 
 function addPart(slug, part, text) {

@@ -6,7 +6,7 @@ import pytest
 
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
-from shopcalc.describe import USUAL, describe
+from shopcalc.describe import KEYS, describe
 
 
 @pytest.mark.parametrize("slug", setups())
@@ -18,13 +18,13 @@ def test_the_data_is_json(slug: str) -> None:
 
 
 @pytest.mark.parametrize("slug", setups())
-def test_what_is_usual_is_a_part_of_every_line(slug: str) -> None:
-    """The phone puts back what is usual: every line has those keys, and no others are ever put back."""
+def test_every_line_says_what_its_sort_says(slug: str) -> None:
+    """The phone unpacks a line by the keys of its sort: it has all of them, and no others."""
     about = describe(setups()[slug])
     lines = {"inputs": about["inputs"], "steps": about["steps"], "results": about["results"].values(), "checks": about["checks"].values()}
     lines["shapes"] = [shape for picture in about["pictures"] for shape in picture["shapes"]]
 
-    assert [] == [(part, line) for part, usual in USUAL.items() for line in lines[part] if set(usual) - set(line)]
+    assert [] == [(sort, line) for sort, keys in KEYS.items() for line in lines[sort] if set(keys) != set(line)]
 
 
 def test_a_stop_spoils_everything_unless_it_names_what() -> None:

@@ -67,7 +67,7 @@ def place_boxes(shape, found):
         right = corner[0] + corner[2]
         top = corner[1] + corner[3]
         points = [corner[0], corner[1], right, corner[1], right, top, corner[0], top]
-        boxes.append({"shape": {"kind": "area", "style": shape["style"], "points": 4}, "numbers": points})
+        boxes.append({"shape": {"kind": "area", "style": shape["style"]}, "numbers": points})
     return boxes
 
 
@@ -79,7 +79,7 @@ def fit(shapes, outlined, bench):
     high = low
     for one in outlined:
         values = one["numbers"]
-        for at in range(one["shape"]["points"]):
+        for at in range(len(values) // 2):
             left = min(left, values[2 * at])
             right = max(right, values[2 * at])
             low = min(low, values[2 * at + 1])
@@ -178,7 +178,7 @@ def outline(one, sheet):
     """The path through a shape's points."""
     path = ""
     values = one["numbers"]
-    for at in range(one["shape"]["points"]):
+    for at in range(len(values) // 2):
         path = path + ("M" if at == 0 else "L") + pair(sheet_x(sheet, values[2 * at]), sheet_y(sheet, values[2 * at + 1]))
     return path
 

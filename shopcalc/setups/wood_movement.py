@@ -249,19 +249,13 @@ setup.picture(
 )
 
 
-def _of(source: str) -> str:
-    return ", ".join(row.label.removesuffix(f" ({MEMORY})") for row in SPECIES.values() if row.source == source)
-
-
 setup.source(
     "Change = width \u00d7 coefficient \u00d7 change of moisture in percent, from 6 to 14%: Wood Handbook, FPL-GTR-190 (2010), equation (13-2), read in the publication."
 )
 setup.source(
     "The same book warns that across the grain of ordinary commercial lumber this probably gives too much for the width: the gap errs on the large side."
 )
-setup.source(f"Coefficients {READ} of that book: {_of(READ)}.")
-setup.source(f"Coefficients {RECOMPUTED}, by the rule of Table 13-5: {_of(RECOMPUTED)}.")
-setup.source(f"Coefficients {MEMORY}, not seen again in the book: {_of(MEMORY)}.")
+setup.source(f"Coefficients: hardwoods {READ} of that book; softwoods {RECOMPUTED}, by the rule of Table 13-5; those marked so {MEMORY}.")
 setup.source(
     "Moisture of wood at rest in air: FPL-RN-0268 (Simpson, 1998), constants for \u00b0F read in a page that quotes them. "
     "M = 1800/W \u00d7 [KH/(1 \u2212 KH) + (K1KH + 2K1K2K\u00b2H\u00b2)/(1 + K1KH + K1K2K\u00b2H\u00b2)], H = humidity/100, W = 330 + 0.452T + 0.00415T\u00b2, "

@@ -106,8 +106,8 @@ def test_an_angle_has_its_arc() -> None:
 
 def test_room_is_kept_for_rows_of_dimensions() -> None:
     """A second row of dimensions makes the sheet taller by a row."""
-    box = {"shape": {"kind": "area", "points": 2, "side": "", "row": 1}, "numbers": [0, 0, 1, 1]}
-    below = {"kind": "dimension", "points": 2, "side": "below", "of": "stock", "text": ""}
+    box = {"shape": {"kind": "area", "side": "", "row": 1}, "numbers": [0, 0, 1, 1]}
+    below = {"kind": "dimension", "side": "below", "of": "stock", "text": ""}
     rows = [{"shape": {**below, "row": row}, "numbers": [0, 0, 1, 0]} for row in (1, 2)]
     heights = [fit([box, row], [box], bench_of("groove"))["height"] for row in rows]
 
@@ -131,4 +131,4 @@ def test_a_row_of_boxes_is_as_many_areas() -> None:
     placed = place_boxes(shape, [[0, 3], 1, [2, 4], 5])
 
     assert [[0, 1, 2, 1, 2, 6, 0, 6], [3, 1, 7, 1, 7, 6, 3, 6]] == [each["numbers"] for each in placed]
-    assert [("area", "wood", 4)] * 2 == [(each["shape"]["kind"], each["shape"]["style"], each["shape"]["points"]) for each in placed]
+    assert [("area", "wood")] * 2 == [(each["shape"]["kind"], each["shape"]["style"]) for each in placed]
