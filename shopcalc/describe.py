@@ -22,18 +22,18 @@ USUAL: dict[str, dict[str, Any]] = {
         "zero": False, "most": [], "options": [], "reading": False, "signed": False, "items": 0, "columns": [], "kind": "length",
         "group": "What you measure",
     },
-    "results": {"kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": ""},
-    "checks": {"change": "", "spoils": [], "source": ""},
+    "results": {"role": "size", "kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": ""},
+    "checks": {"level": "caution", "change": "", "spoils": [], "source": ""},
     "steps": {"when": False},
-    "shapes": {"style": "", "of": "", "text": "", "side": "", "row": 1, "when": False, "rows": []},
+    "shapes": {"kind": "box", "style": "", "of": "", "text": "", "side": "", "row": 1, "when": False, "rows": []},
 }  # fmt: skip
 # All that a line of each sort says; on the way to the phone the place of a word here stands for the word.
 KEYS: dict[str, tuple[str, ...]] = {
     "inputs": ("name", "label", "start", "help", *USUAL["inputs"]),
-    "results": ("label", "role", "working", *USUAL["results"]),
-    "checks": ("level", "text", *USUAL["checks"]),
+    "results": ("label", "working", *USUAL["results"]),
+    "checks": ("text", *USUAL["checks"]),
     "steps": ("text", *USUAL["steps"]),
-    "shapes": ("kind", *USUAL["shapes"]),
+    "shapes": tuple(USUAL["shapes"]),
 }
 
 

@@ -120,8 +120,11 @@ def setups_script(found: Mapping[str, Setup]) -> str:
 
 def _packed(about: dict[str, Any]) -> dict[str, Any]:
     """A card's data with short keys and without what is usual; `static/brain.js` unpacks it."""
+    program = about["program"]
     return {
         **about,
+        # after how many results each check stands: with the order of both, that is the program
+        "program": [sum(name in about["results"] for name in program[: program.index(check)]) for check in about["checks"]],
         "inputs": [_packed_line(each, "inputs") for each in about["inputs"]],
         "steps": [_packed_line(each, "steps") for each in about["steps"]],
         "results": {name: _packed_line(each, "results") for name, each in about["results"].items()},

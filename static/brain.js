@@ -26,6 +26,10 @@ function readParts(texts) {
   for (const part in texts) about[part] = JSON.parse(texts[part]);
   for (const part of ['inputs', 'steps', 'results', 'checks']) unpack(about[part], part);
   for (const check of Object.values(about.checks)) if (check.spoils === '*') check.spoils = Object.keys(about.results).sort();
+  const results = Object.keys(about.results), checks = Object.keys(about.checks), after = about.program;
+  about.program = [];
+  for (let place = 0; place <= results.length; place += 1)
+    about.program.push(...checks.filter((_, each) => after[each] === place), ...results.slice(place, place + 1));
   for (const picture of about.pictures) unpack(picture.shapes, 'shapes');
   return about;
 }
