@@ -22,7 +22,9 @@ USUAL: dict[str, dict[str, Any]] = {
         "zero": False, "most": [], "options": [], "reading": False, "signed": False, "items": 0, "columns": [], "kind": "length",
         "group": "What you measure",
     },
-    "results": {"role": "size", "kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": ""},
+    "results": {
+        "role": "size", "kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": "",
+    },
     "checks": {"level": "caution", "change": "", "spoils": [], "source": ""},
     "steps": {"when": False},
     "shapes": {"kind": "box", "style": "", "of": "", "text": "", "side": "", "row": 1, "when": False, "rows": []},
