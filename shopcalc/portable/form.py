@@ -20,6 +20,7 @@ def input_fields(about, entries, shop, world):
                 "text": entries["texts"][name],
                 "is_choice": len(options) > 0,
                 "is_length": declared["kind"] == "length",
+                "is_wide": len(options) > 0 or declared["kind"] == "lengths",
                 "options": options,
                 "is_reading": declared["reading"],
                 "group": declared["group"],
@@ -53,8 +54,9 @@ def echo(declared, entries, shop, world):
         written = write_value(value, kind, 64, "nearest", False, world["units"])
     if kind != "length":
         return "" if written["text"] == entries["texts"][name] else written["text"]
-    feet = "" if len(written["feet"]) == 0 else " \u00b7 " + written["feet"]
-    return written["decimal"] + " in \u00b7 " + written["mm"] + " mm" + feet
+    # one line under its field: in feet from a foot on, unless that would round it
+    in_feet = len(written["feet"]) > 0 and len(written["lean"]) == 0
+    return (written["feet"] if in_feet else written["decimal"] + " in") + " \u00b7 " + written["mm"] + " mm"
 
 
 def change_label(about, name):
