@@ -21,10 +21,9 @@ import shopcalc.portable
 from shopcalc import __version__, files
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
-from shopcalc.describe import KEYS, USUAL, describe
-from shopcalc.formulas import print_phone
+from shopcalc.describe import KEYS, USUAL
+from shopcalc.packing import setups_script, text_literal
 from shopcalc.parts import STANDS
-from shopcalc.portable.naming import short_name, value_names
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.render import ESCAPES
 from shopcalc.units import length_factors
@@ -101,54 +100,6 @@ def portable_script() -> str:
     return "\n".join([str(get_partial_std_lib(functions, methods)), *parts])
 
 
-def setups_script(found: Mapping[str, Setup]) -> str:
-    """The setups as calls that add them: their data as JSON text, read when first asked for, and their formulas.
-
-    Like stands beside like (the inputs of all setups, then the steps of all), since a phone's download is packed
-    by what its neighbours have in common.
-    """
-    described = {slug: _packed(describe(setup)) for slug, setup in found.items()}
-    calls = []
-    for slug, setup in found.items():
-        names = {name: short_name(place) for place, name in enumerate(value_names(describe(setup)))}  # type: ignore[no-untyped-call]
-        calls.append(f"addFormulas({_text(slug)},()=>{print_phone(setup.formulas(), names)});")
-    for part in next(iter(described.values()), {}):
-        for slug, about in described.items():
-            calls.append(f"addPart({_text(slug)},{_text(part)},{_text(json.dumps(about[part], separators=(',', ':'), ensure_ascii=False))});")
-    return "\n".join(calls)
-
-
-def _packed(about: dict[str, Any]) -> dict[str, Any]:
-    """A card's data with short keys and without what is usual; `static/brain.js` unpacks it."""
-    program = about["program"]
-    return {
-        **about,
-        # after how many results each check stands: with the order of both, that is the program
-        "program": [sum(name in about["results"] for name in program[: program.index(check)]) for check in about["checks"]],
-        "inputs": [_packed_line(each, "inputs") for each in about["inputs"]],
-        "steps": [_packed_line(each, "steps") for each in about["steps"]],
-        "results": {name: _packed_line(each, "results") for name, each in about["results"].items()},
-        "checks": {name: _packed_line(_of_all(each, about), "checks") for name, each in about["checks"].items()},
-        "pictures": [{**picture, "shapes": [_packed_line(each, "shapes") for each in picture["shapes"]]} for picture in about["pictures"]],
-    }
-
-
-def _of_all(check: dict[str, Any], about: dict[str, Any]) -> dict[str, Any]:
-    """A check, with a star for the names of all results where it spoils them all."""
-    return {**check, "spoils": "*"} if set(check["spoils"]) == set(about["results"]) else check
-
-
-def _packed_line(line: dict[str, Any], sort: str) -> dict[str, Any]:
-    usual = USUAL[sort]
-    said = [(place, line[key]) for place, key in enumerate(KEYS[sort]) if key not in usual or line[key] != usual[key]]
-    return {short_name(place): value for place, value in said}  # type: ignore[no-untyped-call]
-
-
-def _text(value: str) -> str:
-    """A JavaScript string literal."""
-    return json.dumps(value, ensure_ascii=False).replace("\u2028", "\\u2028").replace("\u2029", "\\u2029")
-
-
 def brain(found: Mapping[str, Setup]) -> str:
     """The script that answers requests, for the setups given: it needs no browser, only JavaScript.
 
@@ -162,7 +113,7 @@ def _own_parts(found: Mapping[str, Setup]) -> str:
         [
             files.static_text("numbers.js"),
             portable_script(),
-            f"const VERSION={_text(__version__)},UNITS={json.dumps(length_factors())},STANDS={json.dumps(STANDS)};",
+            f"const VERSION={text_literal(__version__)},UNITS={json.dumps(length_factors())},STANDS={json.dumps(STANDS)};",
             f"const USUAL={json.dumps(USUAL)},KEYS={json.dumps(KEYS)};",
             f"const CAUTIONS={json.dumps(CAUTIONS, ensure_ascii=False)};",
             f"const TEMPLATES={json.dumps(files.templates(), ensure_ascii=False)},ESCAPES={json.dumps(ESCAPES)};",

@@ -20,6 +20,7 @@ FLOORS = [
     {"setups"},
     {"catalogue", "describe"},
     {"render", "exact"},
+    {"packing"},
     {"phone"},
     {"web"},
     {"export"},

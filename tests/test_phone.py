@@ -11,6 +11,7 @@ from py_mini_racer import MiniRacer
 
 from shopcalc import __version__, exact, files, phone
 from shopcalc.catalogue import setups
+from shopcalc.packing import setups_script
 
 from .helpers import fold, phone_answer, phone_respond, run
 
@@ -54,7 +55,7 @@ def test_no_script_of_ours_makes_code_from_text(name: str) -> None:
 
 def test_nothing_printed_makes_code_from_text() -> None:
     """Neither the compiled code nor the formulas use eval."""
-    printed = phone.portable_script() + phone.setups_script(setups())
+    printed = phone.portable_script() + setups_script(setups())
 
     assert [] == re.findall(r"\beval\(|new Function", printed)
 
@@ -143,20 +144,6 @@ def test_an_address_means_the_same_on_the_phone(path: str, phone_brain: MiniRace
     found = phone_answer(phone_brain, path, {})
 
     assert (response.status_code, response.mimetype) == (found["status"], found["type"].split(";")[0])
-
-
-def test_a_setup_is_made_when_it_is_first_asked_for(phone_brain: MiniRacer) -> None:
-    """The data of a setup is read once."""
-    assert run(phone_brain, "world.setups.groove === world.setups.groove")
-    assert sorted(setups()) == sorted(run(phone_brain, "Object.keys(world.setups)"))
-
-
-def test_the_phone_has_the_same_data() -> None:
-    """A setup with quotes, dashes and line separators in its texts arrives as it is."""
-    with MiniRacer() as engine:
-        engine.eval(phone.brain(setups()))
-        for slug in setups():
-            assert exact.world()["setups"][slug]["about"] == run(engine, "world.setups[given[0]].about", slug)
 
 
 def test_an_answer_needs_no_browser(phone_brain: MiniRacer) -> None:

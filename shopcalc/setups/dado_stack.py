@@ -252,7 +252,7 @@ def _pieces(ranking: Any, place: int, low: Any, when: Any, of: Any) -> list[Shap
 
 _floor = -_gap - _deep
 setup.picture(
-    "The stack on the arbor seen from the front: outer blades dark, chippers light, shims thin between them. Below it the dado in the wood, and how far the piece goes.",
+    "The stack on the arbor seen from the front: outer blades at its ends, chippers between them, shims thin. Below it the dado in the wood, and how far the piece goes.",
     box("fence", -_side, _tall * number("2/5"), width + 2 * _side, _tall / 5),
     *_pieces(_chosen, 0, 0, None, _tall),
     area(
