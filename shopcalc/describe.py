@@ -11,7 +11,7 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.parts import Check, DeclarationError, Input, Result, symbols_of
+from shopcalc.parts import Check, DeclarationError, Input, Part, Result, symbols_of
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.units import dimension_of
 from shopcalc.working import working_cases
@@ -67,7 +67,7 @@ def describe(setup: Setup) -> dict[str, Any]:
         ],
         "machines": _with_cautions(setup.machines),
         "sources": list(setup.sources),
-        "parts": [{"label": part.label, "when": part.when is not None} for part in setup.parts],
+        "parts": [_describe_part(part) for part in setup.parts],
         "onwards": [
             {"slug": each.slug, "label": each.label, "carry": [[name, list(names)] for name, names in each.carry.items()]} for each in setup.onwards
         ],
@@ -107,6 +107,12 @@ def _describe_input(declared: Input) -> dict[str, Any]:
         "group": declared.group,
         "columns": [{"name": each.name, "kind": each.kind, "values": [_limit(value) for value in each.values]} for each in declared.columns],
     }
+
+
+def _describe_part(part: Part) -> dict[str, Any]:
+    """A part; a size that is a value of the card is named, so that it is written as that is."""
+    sizes = ["" if not isinstance(each, sympy.Symbol) else each.name for each in part.numbers[1:]]
+    return {"label": part.label, "when": part.when is not None, "sizes": sizes}
 
 
 def _limit(most: Any) -> list[int]:

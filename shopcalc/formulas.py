@@ -118,6 +118,11 @@ class ExactPrinter(_ShopPrinter, PythonCodePrinter):
         return str(out)
 
 
+def _divides(node: sympy.Basic) -> bool:
+    """Whether a factor is something divided by."""
+    return isinstance(node, sympy.Pow) and bool(node.exp.is_negative)
+
+
 class PhonePrinter(_ShopPrinter, JavascriptCodePrinter):
     """Prints JavaScript over doubles, each value by its short name where it has one."""
 
@@ -130,6 +135,19 @@ class PhonePrinter(_ShopPrinter, JavascriptCodePrinter):
 
     def _negated(self, condition: str) -> str:
         return f"!{condition}"
+
+    def _print_Mul(self, node: sympy.Mul) -> str:
+        """A product; what is divided by is divided by in a function, since JavaScript goes on with infinity."""
+        under = [sympy.Pow(each.base, -each.exp) for each in node.args if _divides(each)]
+        if not under:
+            return str(super()._print_Mul(node))
+        over = sympy.Mul(*(each for each in node.args if not _divides(each)))
+        return f"divided({self._print(over)}, {self._print(sympy.Mul(*under))})"
+
+    def _print_Pow(self, node: sympy.Pow, rational: bool = False) -> str:
+        if _divides(node):
+            return f"divided(1, {self._print(sympy.Pow(node.base, -node.exp))})"
+        return super()._print_Pow(node, rational)
 
     def _print_BooleanTrue(self, node: Any) -> str:
         return "true"

@@ -25,7 +25,7 @@ function goWithout() {
   show('never', true);
   if (!seesNoQuery) return;
   document.documentElement.hidden = false;
-  noAnswer();
+  noAnswer('answer', 'sheet');
 }
 
 // A newer version waits until somebody asks for it, in this tab or in another one.
@@ -79,41 +79,61 @@ function beforeSwap(event) {
   if (isLate(xhr)) return event.preventDefault();
   const right = xhr.getResponseHeader('X-Part') === target.id;
   event.detail.shouldSwap = right;
-  if (right) show('failed', false);
-  else noAnswer();
+  if (!right) noAnswer('sheet');
+  // the signal is back: the settings that did not come are asked for again
+  else if (failedAt === keys) askAnswer(document.getElementById('inputs'));
+  else show('failed', false);
 }
 
 // The settings are asked for at every key, and by hand: what htmx tells about each request takes, at a phone's
 // speed, as long as drawing them. It fetches the sheet, when the fingers rest.
+let asking = new AbortController(), failedAt = -1, leaving = false;
+const LONGEST_WAIT = 10000;
+
 async function askAnswer(form) {
   const asked = keys;
+  asking.abort();
+  asking = new AbortController();
+  const { signal } = asking, waited = setTimeout(() => asked === keys && asking.abort(), LONGEST_WAIT);
   try {
     const query = new URLSearchParams(new FormData(form));
-    const response = await fetch(`${form.getAttribute('action')}?${query}`, { headers: { 'HX-Target': 'answer' } });
+    const response = await fetch(`${form.getAttribute('action')}?${query}`, { headers: { 'HX-Target': 'answer' }, signal });
     const text = await response.text();
     if (asked !== keys) return;
     if (response.headers.get('X-Part') !== 'answer') throw new Error('not an answer');
     document.getElementById('answer').innerHTML = text;
     show('failed', false);
   } catch {
-    if (asked === keys) noAnswer();
+    // a later key, or a page that is being left, has cut it short
+    if (asked !== keys || leaving) return;
+    failedAt = keys;
+    noAnswer('answer', 'sheet');
+  } finally {
+    clearTimeout(waited);
   }
 }
 
 // An old answer must not stand under a new measurement.
-function noAnswer() {
+function noAnswer(...parts) {
   show('failed', true);
-  for (const id of ['answer', 'sheet']) document.getElementById(id)?.replaceChildren();
+  for (const id of parts) document.getElementById(id)?.replaceChildren();
 }
 
 // When bare numbers change their unit, those that stand in the form keep theirs: 1 3/8 becomes 1 3/8 in.
 function keepMeaning(now) {
   const before = now === 'mm' ? 'in' : 'mm';
-  for (const entry of document.querySelectorAll('#inputs [data-length]')) {
-    const text = entry.value.trim();
-    if (/^[\d\s.\/\u2044\u00bc-\u00be\u2150-\u215e-]+$/.test(text)) entry.value = `${text} ${before}`;
-    else if (text && !/[a-wyz"'\u2032\u2033\u2018-\u201d]/i.test(text)) entry.value = `(${text}) ${before}`;
+  for (const entry of document.querySelectorAll('#inputs [data-kind]')) {
+    const { kind } = entry.dataset, text = entry.value;
+    if (kind === 'length') entry.value = withUnit(text, before);
+    if (kind === 'lengths') entry.value = text.split(/[,;]/).map(each => withUnit(each, before)).join(', ');
+    if (kind === 'temperature' && /^[-\u2212\d\s.\/\u00b0]+$/.test(text)) entry.value = `${text.trim()} ${before === 'mm' ? 'C' : 'F'}`;
   }
+}
+
+function withUnit(entry, unit) {
+  const text = entry.trim();
+  if (/^[\d\s.\/\u2044\u00bc-\u00be\u2150-\u215e-]+$/.test(text)) return `${text} ${unit}`;
+  return text && !/[a-wyz"'\u2032\u2033\u2018-\u201d]/i.test(text) ? `(${text}) ${unit}` : text;
 }
 
 function markWrong() {
@@ -162,8 +182,9 @@ function answerWhatWasTyped() {
 const HTMX = document.currentScript.dataset.htmx;
 document.addEventListener('htmx:beforeSwap', beforeSwap);
 document.addEventListener('htmx:afterRequest', afterRequest);
-document.addEventListener('htmx:sendError', noAnswer);
-document.addEventListener('htmx:timeout', noAnswer);
+for (const name of ['htmx:sendError', 'htmx:timeout']) document.addEventListener(name, () => leaving || noAnswer('sheet'));
+addEventListener('pagehide', () => { leaving = true; });
+addEventListener('pageshow', () => { leaving = false; });
 document.addEventListener('input', event => {
   keys += 1;
   if (event.target.id === 'shop-units') keepMeaning(event.target.value);

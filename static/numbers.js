@@ -3,9 +3,9 @@ const numbers = {
   ratio: (top, under) => top / under,
   sin: angle => Math.sin(angle * Math.PI / 180),
   tan: angle => Math.tan(angle * Math.PI / 180),
-  asin: value => Math.asin(value) * 180 / Math.PI,
+  asin: value => real(Math.asin(value)) * 180 / Math.PI,
   atan: value => Math.atan(value) * 180 / Math.PI,
-  root: square => Math.sqrt(square),
+  root: square => real(Math.sqrt(square)),
   attempt: (formula, known, numbers) => {
     try {
       const found = formula(known, numbers);
@@ -23,6 +23,17 @@ function isWhole(found) {
   if (Array.isArray(found)) return found.every(isWhole);
   if (found !== null && typeof found === 'object') return Object.values(found).every(isWhole);
   return typeof found === 'boolean' || Number.isFinite(found);
+}
+
+// What the server refuses to work out stops the formula here too; infinity would go on through a comparison.
+function real(value) {
+  if (Number.isNaN(value)) throw ABSENT;
+  return value;
+}
+
+function divided(over, under) {
+  if (under === 0) throw ABSENT;
+  return over / under;
 }
 
 // A value that is not known stops the formula, as it does on the server: undefined would go on as a number.

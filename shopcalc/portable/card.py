@@ -240,7 +240,7 @@ def show_answer(bench):
     # with a setting left to make, what cannot be is said among the checks
     stopped = [one for one in checks if one["level"] == "stop" and len(settings) == 0]
     return {
-        "first": settings[0:1],
+        "first": [counted(one) for one in settings[0:1]],
         "others": [counted(one) for one in settings[1:]],
         "has_others": len(settings) > 1,
         "stopped": stopped[0:1],

@@ -8,7 +8,7 @@ PART_NUMBERS = ["count", "length", "width", "thickness"]
 
 
 def worked_parts(bench):
-    """The parts that can be cut: their label, how many, and their length, width and thickness."""
+    """The parts that can be cut: their label, how many, their length, width and thickness, and the names of those sizes."""
     parts = []
     known = bench["known"]
     numbers = bench["world"]["numbers"]
@@ -17,7 +17,7 @@ def worked_parts(bench):
         if not part["when"] or holds(key + " when", bench["formulas"], known, numbers):
             found = numbers["attempt"](bench["formulas"][key], known, numbers)
             if found is not None and above(found[0], 0):
-                row = {"label": part["label"]}
+                row = {"label": part["label"], "sizes": part["sizes"]}
                 for place, name in enumerate(PART_NUMBERS):
                     row[name] = found[place]
                 parts.append(row)
@@ -25,13 +25,18 @@ def worked_parts(bench):
 
 
 def shown_parts(bench):
-    """The parts as texts, each length as on the tape."""
+    """The parts as texts, each size written as the card writes it: a pane that is rounded down there is so here."""
     shop = bench["shop"]
+    units = bench["world"]["units"]
     rows = []
     for part in worked_parts(bench):
-        row = {"label": part["label"], "count": write_value(part["count"], "count", 1, "nearest", False, bench["world"]["units"])["text"]}
-        for name in ["length", "width", "thickness"]:
-            written = write_value(part[name], "length", shop["division"], "nearest", shop["metric"], bench["world"]["units"])
+        row = {"label": part["label"], "count": write_value(part["count"], "count", 1, "nearest", False, units)["text"]}
+        for place, name in enumerate(PART_NUMBERS[1 : len(PART_NUMBERS)]):
+            of = part["sizes"][place]
+            if of in bench["written"]:
+                written = bench["written"][of]
+            else:
+                written = write_value(part[name], "length", shop["division"], "nearest", shop["metric"], units)
             row[name] = quoted(written, "length", shop["metric"])
         rows.append(row)
     return rows

@@ -19,7 +19,7 @@ def input_fields(about, entries, shop, world):
                 "help": declared["help"],
                 "text": entries["texts"][name],
                 "is_choice": len(options) > 0,
-                "is_length": declared["kind"] == "length",
+                "kind": declared["kind"],
                 "is_wide": len(options) > 0 or declared["kind"] == "lengths",
                 "options": options,
                 "is_reading": declared["reading"],
@@ -49,9 +49,11 @@ def echo(declared, entries, shop, world):
         return ""
     value = entries["values"][name]
     if kind == "lengths":
-        written = write_as_it_is(value, kind, False, world["units"])
+        written = write_as_it_is(value, kind, shop["metric"], world["units"])
     else:
         written = write_value(value, kind, 64, "nearest", False, world["units"])
+    if kind == "temperature":
+        return written["text"] + " \u00b7 " + write_value(value, kind, 64, "nearest", True, world["units"])["text"]
     if kind != "length":
         return "" if written["text"] == entries["texts"][name] else written["text"]
     # one line under its field: in feet from a foot on, unless that would round it
