@@ -36,13 +36,16 @@ from shopcalc.parts import (
     symbols_of,
 )
 from shopcalc.terms import degrees, forbidden
-from shopcalc.units import KINDS, UnitsError, dimension_of
+from shopcalc.units import KIND_UNITS, KINDS, UnitsError, dimension_of
 
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
-RESERVED = {"tape", "units", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
+RESERVED = {"tape", "units", "parts", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
 
 # A tape is marked in one of these to the inch.
 DIVISIONS = ("8", "16", "32", "64", "128")
+
+# What can be read on a scrap, and corrected.
+READABLE = ("length", "angle", "count", "percent")
 
 
 class Row(Protocol):
@@ -119,6 +122,9 @@ class Setup:
 
         What the table says of the option chosen is a value named after both: `species_radial`.
         """
+        for column, kind in columns.items():
+            if not rows or kind not in ("number", "length", "percent") or any(getattr(row, column) is None for row in rows.values()):
+                self._refuse(f"the table of {name} has no {kind} {column!r} in every row")
         told = tuple(Column(f"{name}_{column}", kind, tuple(getattr(row, column) for row in rows.values())) for column, kind in columns.items())
         for each in told:
             self._claim(each.name)
@@ -150,6 +156,8 @@ class Setup:
 
     def _input(self, declared: Input) -> sympy.Symbol:
         self._claim(declared.name)
+        if declared.reading and declared.kind not in READABLE:
+            self._refuse(f"the reading {declared.name} cannot be of the kind {declared.kind!r}")
         if not declared.help:
             self._refuse(f"{declared.name} has no help: say where to put the calipers")
         if declared.most is not None:
@@ -160,7 +168,7 @@ class Setup:
     def _claim(self, name: str) -> None:
         if not re.fullmatch(r"[a-z][a-z0-9_]*", name) or name in RESERVED or keyword.iskeyword(name):
             self._refuse(f"{name!r} cannot be a name")
-        if name in self.inputs or name in self.results or name in self.checks:
+        if name in self.kinds() or name in self.checks:
             self._refuse(f"{name!r} is declared twice")
 
     # What is worked out.
@@ -201,7 +209,11 @@ class Setup:
 
     def _result(self, declared: Result) -> sympy.Symbol:
         self._claim(declared.name)
-        if declared.rounding not in ROUNDINGS:
+        if declared.kind not in KIND_UNITS or (declared.kind == "ranking") != (declared.role == "inner"):
+            self._refuse(f"{declared.name} cannot be of the kind {declared.kind!r}")
+        if declared.role == "correction" and declared.kind not in READABLE:
+            self._refuse(f"the correction {declared.name} cannot be of the kind {declared.kind!r}")
+        if declared.rounding not in ROUNDINGS or (declared.rounding == "none" and declared.kind not in ("length", "lengths")):
             self._refuse(f"{declared.name} cannot be rounded {declared.rounding!r}")
         if declared.division and declared.division not in (*self.inputs, *DIVISIONS):
             self._refuse(f"{declared.name} is to be rounded to {declared.division!r}, which is no input")
@@ -281,14 +293,17 @@ class Setup:
                 self._formula(where, value, "number")
             if shape.when is not None:
                 self._formula(f"{where} (when)", shape.when, "truth")
-            if shape.of and shape.of not in self.kinds():
+            if shape.of and self.kinds().get(shape.of, "ranking") == "ranking":
                 self._refuse(f"{where} shows {shape.of!r}, which is declared nowhere above it")
         self.pictures.append(Picture(caption, shapes))
 
     def _is_row(self, value: Any) -> bool:
         kinds = self.kinds()
         names = {symbol.name for symbol in symbols_of(value)}
-        return names <= set(kinds) and dimension_of(sympy.sympify(value), kinds) == "lengths"
+        try:
+            return names <= set(kinds) and dimension_of(sympy.sympify(value), kinds) == "lengths"
+        except UnitsError:
+            return False  # the proof of its formula says so, and where
 
     def source(self, text: str) -> None:
         """Where a formula or a constant comes from."""
@@ -330,7 +345,7 @@ class Setup:
         """Refuse a page that is not whole: values quoted nowhere declared, inputs nothing uses, no source."""
         for where, text in self._texts():
             for name in QUOTED.findall(text):
-                if name not in self.kinds():
+                if self.kinds().get(name, "ranking") == "ranking":
                     self._refuse(f"{where} quotes {name!r}, which is declared nowhere")
         for check in self.checks.values():
             for name in check.spoils or ():

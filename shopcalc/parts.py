@@ -53,7 +53,7 @@ class Column:
 
 @dataclass(frozen=True)
 class Result:
-    """One value that is worked out. `role`: setting, size, after (known once the scrap is read), correction."""
+    """One value that is worked out. `role`: setting, size, after (known once the scrap is read), correction, inner (a ranking)."""
 
     name: str
     label: str

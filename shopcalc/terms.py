@@ -1,7 +1,8 @@
 """The terms a setup's formulas may use, as SymPy functions, and nothing else.
 
-Each is one function in both runtimes (`shopcalc/portable/turning.py` and `snap.py`), so a formula means
-the same on the server and on the phone. `inches` and `degrees` put a unit on a number in a formula:
+Each is one function in both runtimes (`turning.py` and `snap.py` in `shopcalc/portable/`, the methods in `rows.py`,
+`choose.py` and `moisture.py`), so a formula means the same on the server and on the phone.
+`inches` and `degrees` put a unit on a number in a formula:
 `tilt > degrees(45)`; without it the unit proof could not tell an angle from a count.
 """
 
@@ -148,18 +149,24 @@ class fahrenheit_constant(sympy.Function):
     """A temperature, or a difference of two, in a formula."""
 
     nargs = 1
+    is_extended_real = True
+    is_comparable = True  # so that it may stand among larger and smaller
 
 
 class inch_constant(sympy.Function):
     """A number of inches in a formula."""
 
     nargs = 1
+    is_extended_real = True
+    is_comparable = True  # so that it may stand among larger and smaller
 
 
 class degree_constant(sympy.Function):
     """A number of degrees in a formula."""
 
     nargs = 1
+    is_extended_real = True
+    is_comparable = True  # so that it may stand among larger and smaller
 
 
 TURNING = {sind: "sind", cosd: "cosd", tand: "tand", atand: "atand", asind: "asind"}

@@ -29,7 +29,7 @@ def registry() -> pint.UnitRegistry[Any]:
     made.define("arc = [arc_length]")
     # a degree of a thermometer: Pint's own have a zero, which a difference of temperatures has not
     made.define("hotness = [hotness]")
-    # rows and rankings are no quantities: dimensions of their own keep them out of every sum
+    # rows and rankings are no quantities: by dimensions of their own they are known, and refused in arithmetic
     made.define("row = [row]")
     made.define("ranking = [ranking]")
     return made
@@ -90,11 +90,19 @@ def _quantity(node: sympy.Basic, kinds: Mapping[str, str]) -> Any:
             _quantity(argument, kinds)
         return None
     if isinstance(node, sympy.core.relational.Relational):
-        _alike(node, list(node.args), kinds)
+        _no_rows(node, [_alike(node, list(node.args), kinds)])
         return None
     if isinstance(node, (sympy.Add, sympy.Max, sympy.Min)):
-        return _alike(node, list(node.args), kinds)
-    return _product_or_function(node, [_quantity(argument, kinds) for argument in node.args])
+        return _no_rows(node, [_alike(node, list(node.args), kinds)])[0]
+    return _product_or_function(node, _no_rows(node, [_quantity(argument, kinds) for argument in node.args]))
+
+
+def _no_rows(node: sympy.Basic, values: list[Any]) -> list[Any]:
+    """The values, unless one is a row or a ranking: only methods and cases take those."""
+    for value in values:
+        if value is not None and any(value.check(registry().Quantity(1, unit).dimensionality) for unit in ("row", "ranking")):
+            raise UnitsError(f"{node}: a row is no quantity")
+    return values
 
 
 def _given_by_method(node: sympy.Basic, kinds: Mapping[str, str]) -> Any:

@@ -8,7 +8,7 @@ import sympy
 
 from shopcalc.declare import DeclarationError, Setup
 from shopcalc.drawing import box, dimension, label
-from shopcalc.terms import cosd, degrees, inches, pick
+from shopcalc.terms import cosd, degrees, inches, pick, row_of
 
 
 def small() -> Setup:
@@ -39,6 +39,18 @@ IMPOSSIBLE: dict[str, tuple[Callable[[Setup], Any], str]] = {
     "a function the phone lacks": (lambda s: s.setting("fence", "Fence", inches(1) * sympy.log(stock / inches(1))), "small: fence uses log"),
     "a cube root": (lambda s: s.setting("fence", "Fence", stock ** sympy.Rational(1, 3)), "small: fence uses stock**(1/3)"),
     "pi": (lambda s: s.setting("fence", "Fence", stock * sympy.pi), "small: fence uses "),
+    "a kind nobody knows": (lambda s: s.size("fence", "Fence", stock, kind="lenght"), "small: fence cannot be of the kind 'lenght'"),
+    "a ranking as a size": (lambda s: s.size("fence", "Fence", stock, kind="ranking"), "small: fence cannot be of the kind 'ranking'"),
+    "a row as a correction": (lambda s: s.correction("move", "Move", row_of(stock), "M.", "L.", kind="lengths"),
+    "small: the correction move cannot be of the kind 'lengths'"),
+    "a row as a reading": (lambda s: s.reading("rows", "Rows", "R.", kind="lengths"), "small: the reading rows cannot be of the kind 'lengths'"),
+    "an angle as it is": (lambda s: s.size("bevel", "Bevel", tilt, kind="angle", rounding="none"), "small: bevel cannot be rounded 'none'"),
+    "twice a row": (lambda s: s.size("rows", "Rows", 2 * row_of(stock), kind="lengths"), "small: rows: 2*row_of(stock): a row is no quantity"),
+    "a row and a row": (lambda s: s.size("rows", "Rows", row_of(stock) + row_of(2 * stock), kind="lengths"), "small: rows: "),
+    "a row as a check": (lambda s: s.note("rows", row_of(stock) > 0, "R."), "small: rows: "),
+    "a table of nothing": (lambda s: s.table("wood", "Wood", "W.", {}, moves="number"), "small: the table of wood has no number 'moves'"),
+    "a part as long as an angle": (lambda s: s.part("Part", 1, tilt, stock, stock), "small: the part Part should be a length"),
+    "a name of the cut list's": (lambda s: s.size("parts", "Parts", stock), "small: 'parts' cannot be a name"),
     "a name twice": (lambda s: s.length("stock", "Stock", "1", "Again."), "small: 'stock' is declared twice"),
     "a result named as an input": (lambda s: s.setting("stock", "Stock", stock), "small: 'stock' is declared twice"),
     "a check named as an input": (lambda s: s.stop("stock", stock > inches(1), "No.", change=stock), "small: 'stock' is declared twice"),

@@ -105,6 +105,17 @@ def test_terms_that_one_side_lacks_are_not_printed(term: sympy.Basic) -> None:
             printer({"it": term})
 
 
+@pytest.mark.parametrize("formula", [pick((a, a / b > 1), otherwise=2 * a), smaller(a * a / b, a), 1 / b, sympy.sqrt(-a)], ids=str)
+def test_what_cannot_be_worked_out_is_absent_on_both_sides(formula: sympy.Basic, phone_brain: MiniRacer) -> None:
+    """Nothing divided by nothing goes on as infinity, nor the root of less than nothing as no number."""
+    exact = compile_exact({"it": formula})["it"]
+    known = {"a": Fraction(3), "b": Fraction(0)}
+
+    assert NUMBERS["attempt"](exact, known, NUMBERS) is None
+    there = f"(known, numbers) => ({print_phone({'it': formula}, {})})[0](byShortName(known, {{ a: 'a', b: 'b' }}), numbers)"
+    assert run(phone_brain, f"numbers.attempt({there}, given[0], numbers)", {"a": 3, "b": 0}) is None
+
+
 def test_the_phone_is_sent_formulas_in_order(phone_brain: MiniRacer) -> None:
     """On the server formulas have their keys, which may be phrases; the phone gets them in the same order, with short names."""
     formulas = {"check thin_cheek": a > b, "shape 0 1": [a]}

@@ -41,3 +41,10 @@ def test_forbidden(term: sympy.Basic, named: str) -> None:
 def test_a_constant_keeps_its_unit() -> None:
     """A quarter inch and a quarter degree are different terms."""
     assert inches("1/4") != degrees("1/4")
+
+
+def test_a_constant_may_stand_among_larger_and_smaller() -> None:
+    """The larger of a value and a length that is written out."""
+    a = sympy.Symbol("a", real=True)
+
+    assert {a, inches(1)} == set(larger(a, inches(1)).args)

@@ -66,6 +66,8 @@ def respond_card(world, slug, query, part):
     shop = read_shop(query)
     worked = read_and_set(world, slug, query, shop)
     entries = worked["entries"]
+    for bench in worked["benches"]:
+        bench["unbroken"] = True
     fields = input_fields(about, entries, shop, world)
     view = page_view(about["title"], about["job"], world)
     view["slug"] = slug

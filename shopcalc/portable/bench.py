@@ -1,12 +1,12 @@
 """Sets a bench: one card being worked, with everything that is known of it.
 
 A `bench` is a dictionary: `about` and `formulas` of its setup, the `shop`, the `texts` typed, the values
-`known`, each of them `written`, the `kinds` of values, the checks `raised`, and the `world` (all setups,
-units, arithmetic).
+`known`, each of them `written`, the `kinds` of values, the checks `raised`, whether numbers in sentences are
+`unbroken` (as on a page), and the `world` (all setups, units, arithmetic).
 """
 
 from shopcalc.portable.snap import above, same
-from shopcalc.portable.work import read_entries, work_out
+from shopcalc.portable.work import column_value, read_entries, work_out
 from shopcalc.portable.writing import DIVISIONS, TAPES, decimal_text, write_as_it_is, write_value
 
 FINEST = 128  # a correction is small, and is read off a rule or calipers rather than the tape
@@ -35,6 +35,7 @@ def set_bench(world, slug, entries, shop):
         "raised": worked["raised"],
         "written": {},
         "kinds": {},
+        "unbroken": False,
     }
     for declared in about["inputs"]:
         if declared["name"] in bench["known"]:
@@ -109,12 +110,16 @@ def included_bench(included, bench, world):
                 return []
             values[name] = value
             texts[name] = given_text(value, declared)
+            for column in declared["columns"]:
+                values[column["name"]] = column_value(column, texts[name], declared, world["numbers"])
         elif name in bench["known"]:
             values[name] = bench["known"][name]
             texts[name] = bench["texts"][name]
             for column in declared["columns"]:
                 values[column["name"]] = bench["known"][column["name"]]
-    return [set_bench(world, included["slug"], {"values": values, "texts": texts}, bench["shop"])]
+    inner = set_bench(world, included["slug"], {"values": values, "texts": texts}, bench["shop"])
+    inner["unbroken"] = bench["unbroken"]
+    return [inner]
 
 
 def given_text(value, declared):
@@ -123,4 +128,7 @@ def given_text(value, declared):
         for place, option in enumerate(declared["options"]):
             if same(place, value):
                 return option[0]
-    return decimal_text(value, 6, True) + (" in" if declared["kind"] == "length" else "")
+    if declared["kind"] == "lengths":
+        return ", ".join([decimal_text(each, 6, True) + " in" for each in value])
+    marks = {"length": " in", "temperature": " F", "percent": "%"}
+    return decimal_text(value, 6, True) + (marks[declared["kind"]] if declared["kind"] in marks else "")

@@ -6,7 +6,7 @@ from shopcalc.portable.form import change_label
 from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.naming import case_key
 from shopcalc.portable.pictures import draw_picture
-from shopcalc.portable.sentences import fill, fill_known, quoted_names, spell, value_text
+from shopcalc.portable.sentences import fill, fill_known, quoted_names, spell, unbroken, value_text
 from shopcalc.portable.snap import above
 from shopcalc.portable.tape import draw_tape
 from shopcalc.portable.work import all_in, holds
@@ -29,7 +29,7 @@ def show_value(name, label, bench):
     if is_length:
         under = written["decimal"] + " in" if metric else written["decimal"] + " in \u00b7 " + written["mm"] + " mm"
         if len(written["feet"]) > 0 and not metric:
-            under = under + " \u00b7 " + written["feet"]
+            under = under + " \u00b7 " + unbroken(written["feet"])
     return {
         "name": name,
         "label": label,
@@ -81,8 +81,10 @@ def shown_tapes(bench):
     for one in settings:
         one["tape"] = []
         if bench["kinds"][one["name"]] == "length":
-            division = division_of(bench["about"]["results"][one["name"]], bench)
-            one["tape"] = [draw_tape(bench["known"][one["name"]], division, bench["shop"]["metric"], bench["world"]["units"])]
+            result = bench["about"]["results"][one["name"]]
+            value = bench["known"][one["name"]]
+            metric = bench["shop"]["metric"]
+            one["tape"] = [draw_tape(value, division_of(result, bench), result["rounding"], metric, bench["world"]["units"])]
     return settings
 
 
@@ -240,13 +242,21 @@ def show_answer(bench):
     # with a setting left to make, what cannot be is said among the checks
     stopped = [one for one in checks if one["level"] == "stop" and len(settings) == 0]
     return {
-        "first": [counted(one) for one in settings[0:1]],
+        "first": [shortened(one) for one in settings[0:1]],
         "others": [counted(one) for one in settings[1:]],
         "has_others": len(settings) > 1,
         "stopped": stopped[0:1],
         "checks": checks,
         "corrections": shown_corrections(bench),
     }
+
+
+def shortened(one):
+    """The first setting; of a long row only how many marks it has."""
+    if len(one["marks"]) > MOST_AT_ONCE:
+        one["text"] = str(len(one["marks"])) + " marks"
+        one["plain"] = one["text"]
+    return one
 
 
 def counted(one):

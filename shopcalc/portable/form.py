@@ -1,5 +1,6 @@
 """The form's fields: what was typed, and how it was understood or why it cannot be."""
 
+from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.writing import write_as_it_is, write_value
 
 
@@ -58,7 +59,7 @@ def echo(declared, entries, shop, world):
         return "" if written["text"] == entries["texts"][name] else written["text"]
     # one line under its field: in feet from a foot on, unless that would round it
     in_feet = len(written["feet"]) > 0 and len(written["lean"]) == 0
-    return (written["feet"] if in_feet else written["decimal"] + " in") + " \u00b7 " + written["mm"] + " mm"
+    return (unbroken(written["feet"]) if in_feet else written["decimal"] + " in") + " \u00b7 " + written["mm"] + " mm"
 
 
 def change_label(about, name):

@@ -14,6 +14,7 @@ def settled_moisture(temperature, humidity):
 
     Air colder than `FIRST_ROW` counts as that.
     """
+    # not larger(FIRST_ROW, temperature): a whole number would divide as one where fractions are exact
     warmth = temperature + larger(FIRST_ROW - temperature, 0)
     squared = warmth * warmth
     # W = 330 + 0.452 T + 0.00415 T2, and 1800 / W

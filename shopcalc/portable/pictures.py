@@ -57,10 +57,10 @@ def place_shape(shape, key, bench):
 def place_boxes(shape, found):
     """A row of boxes as areas: `found` is left, bottom, width and height, each one length or a row of them."""
     rows = shape["rows"]
-    count = 1
+    count = -1 if len(rows) > 0 else 1
     for at, is_row in enumerate(rows):
         if is_row:
-            count = len(found[at])
+            count = len(found[at]) if count < 0 else min(count, len(found[at]))
     boxes = []
     for place in range(count):
         corner = found if len(rows) == 0 else [found[at][place] if is_row else found[at] for at, is_row in enumerate(rows)]
@@ -102,7 +102,8 @@ def fit(shapes, outlined, bench):
         "above": EDGE + ROW * rows["above"],
         "below": EDGE + ROW * rows["below"],
     }
-    wide = (SHEET - room["left"] - room["right"]) / (right - left)
+    # nor has one with no width, such as a plumb line alone
+    wide = TALLEST if same(right, left) else (SHEET - room["left"] - room["right"]) / (right - left)
     # a picture with no height, such as a slope of nothing, is as large as its width lets it be
     tall = wide if same(high, low) else TALLEST / (high - low)
     scale = min(wide, tall) * 100

@@ -79,6 +79,8 @@ def read_count(text, units, numbers):
     """Read a whole number."""
     state = begin(text, units, numbers, "count")
     token = peek(state)
+    if not failed(state) and token["kind"] == "-":
+        fail(state, token["at"], "This cannot be less than zero.")
     if not failed(state) and (token["kind"] != "number" or not token["whole"]):
         fail(state, token["at"], "Type a whole number, such as 4.")
     if not failed(state) and peek_after(state, 1)["kind"] != "end":
@@ -91,6 +93,8 @@ def read_count(text, units, numbers):
 def read_percent(text, units, numbers):
     """Read a part of a hundred: `12`, `12 1/2 %`."""
     state = begin(text, units, numbers, "percent")
+    if not failed(state) and peek(state)["kind"] == "-":
+        fail(state, peek(state)["at"], "This cannot be less than zero.")
     if not failed(state) and peek(state)["kind"] != "number" and peek(state)["kind"] != "vulgar":
         fail(state, peek(state)["at"], misplaced(peek(state)))
     value = 0 if failed(state) else parse_mixed(state)

@@ -41,7 +41,13 @@ def value_text(name, bench, plain):
     written = bench["written"][name]
     if plain:
         return written["text"] if len(written["lean"]) == 0 else written["decimal"]
-    return quoted(written, kind, bench["shop"]["metric"])
+    text = quoted(written, kind, bench["shop"]["metric"])
+    return unbroken(text) if bench["unbroken"] and kind != "lengths" else text
+
+
+def unbroken(text):
+    """A number that no line may end inside: 2 1/4 broken after the 2 reads as 1/4."""
+    return text.replace(" ", "\u00a0")
 
 
 def spell(text):

@@ -4,7 +4,7 @@ Everything is in hundredths of a drawing unit and whole, so that both runtimes d
 """
 
 from shopcalc.portable.snap import floor_of, nearest_of
-from shopcalc.portable.writing import fraction_text, millimetres, split_ticks
+from shopcalc.portable.writing import fraction_text, millimetres, round_to, split_ticks
 
 WIDTH = 340
 # Drawing units to the inch for each division: finer tapes are drawn larger, so that a tick stays a tick.
@@ -13,15 +13,19 @@ CENTIMETRE_WIDE = 68
 TICK_TALL = {"1": 46, "2": 36, "4": 29, "8": 23, "16": 18, "32": 14, "64": 11, "128": 8}
 
 
-def draw_tape(inches, division, metric, units):
-    """The stretch around `inches`: path of the ticks, numerals, where the mark stands, the nearest tick's name."""
+def draw_tape(inches, division, direction, metric, units):
+    """The stretch around `inches`: path of the ticks, numerals, where the mark stands, the name of the tick to use.
+
+    That is the nearest one, or the one below or above for a value that is rounded that way.
+    """
     if metric:
-        return stretch(millimetres(inches, units) / 10, 10, CENTIMETRE_WIDE, True)
-    return stretch(inches, division, INCH_WIDE[str(division)], False)
+        return stretch(millimetres(inches, units) / 10, 10, CENTIMETRE_WIDE, direction, True)
+    return stretch(inches, division, INCH_WIDE[str(division)], direction, False)
 
 
-def stretch(place, division, wide, metric):
+def stretch(place, division, wide, direction, metric):
     """The stretch around `place`, in inches or centimetres of `wide` drawing units and `division` ticks each."""
+    used = round_to(place, division, direction)
     nearest = nearest_of(place * division)
     shown = WIDTH * division // wide
     first = nearest - shown // 2
@@ -42,7 +46,8 @@ def stretch(place, division, wide, metric):
         "ticks": "".join(ticks),
         "numerals": numerals,
         "mark": hundredths(mark),
-        "nearest": str(nearest) + " mm" if metric else fraction_text(nearest, division),
+        "used": str(used) + " mm" if metric else fraction_text(used, division),
+        "which": "the mark below, " if direction == "down" else "the mark above, " if direction == "up" else "nearest mark ",
         "between": floor_of(place * division) != nearest or floor_of(0 - place * division) != 0 - nearest,
     }
 

@@ -27,6 +27,8 @@ EXAMPLES = {
     "temperature": "Type a temperature, such as 70 or 21 C.",
 }
 
+UNITLESS = ["count", "percent", "temperature"]
+
 
 def begin(text, units, numbers, what):
     """A state ready to parse `text` as `what`: length or angle."""
@@ -192,7 +194,8 @@ def token_word(state, chars, at, spaced):
         add_token(state, "*", "*", start, spaced)
         return at
     if plain not in UNIT_WORDS:
-        fail(state, start, "I do not know \u201c" + word + "\u201d: use in, ft, mm, cm or m.")
+        hint = EXAMPLES[state["what"]] if state["what"] in UNITLESS else "use in, ft, mm, cm or m."
+        fail(state, start, "I do not know \u201c" + word + "\u201d: " + hint)
         return at
     add_token(state, "unit", UNIT_WORDS[plain], start, spaced)
     if at < len(chars) and chars[at] == ".":

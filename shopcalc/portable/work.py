@@ -34,8 +34,8 @@ def starting_text(declared, shop):
     """What an input starts with: in inches whatever the shop, so in a metric shop it says so."""
     text = declared["start"]
     if shop["metric"] and declared["kind"] == "lengths" and len(text) > 0:
-        return ", ".join([part + " in" for part in text.split(", ")])
-    if shop["metric"] and declared["kind"] == "temperature":
+        return ", ".join([part + " in" for part in text.split(",")])
+    if shop["metric"] and declared["kind"] == "temperature" and len(text) > 0:
         return text + " F"
     if shop["metric"] and declared["kind"] == "length" and len(text) > 0:
         return "(" + text + ") in" if declared["signed"] else text + " in"
@@ -104,6 +104,7 @@ def read_entries(about, query, shop, world):
     for declared in about["inputs"]:
         name = declared["name"]
         text = query[name] if name in query else starting_text(declared, shop)
+        text = option_meant(declared, text) if declared["kind"] == "choice" else text
         texts[name] = text
         if declared["reading"] and is_blank(text):
             continue
@@ -115,6 +116,20 @@ def read_entries(about, query, shop, world):
         else:
             errors[name] = got["message"]
     return {"texts": texts, "values": values, "errors": errors}
+
+
+def option_meant(declared, text):
+    """The option that is meant: capitals, hyphens and the label on the form are forgiven."""
+    wanted = plain_words(text)
+    for option in declared["options"]:
+        if plain_words(option[0]) == wanted or plain_words(option[1]) == wanted:
+            return option[0]
+    return text
+
+
+def plain_words(text):
+    """Words as they are compared: small letters, with spaces between."""
+    return text.lower().replace("-", " ").replace("_", " ")
 
 
 def column_value(column, text, declared, numbers):

@@ -96,7 +96,7 @@ def _stack_of(ranking: Any, place: int) -> Any:
 
 width = setup.setting("width", "Stack, as wide as it cuts", outer_pair + total_of(_chippers) + total_of(_shims))
 stack = setup.setting("stack", "On the arbor: outer pair, chippers, shims", _stack_of(_chosen, 0), kind="lengths", rounding="none")
-second_pass = setup.setting("second_pass", "Second pass: fence away from the cutter by", wanted - width, when=choices_in(_in_one) < 1)
+second_pass = setup.setting("second_pass", "Last pass: fence away from the cutter, in all", wanted - width, when=choices_in(_in_one) < 1)
 error = setup.size("error", "Stack less the dado wanted", width - wanted, rounding="none")
 passes = setup.size("passes", "Passes", pick((1, _one), otherwise=larger(whole_above(wanted / width), 2)), kind="count")
 chippers_used = setup.size("chippers_used", "Chippers in it", _chippers, kind="lengths", rounding="none", when=count_in(_chippers) > 0)
@@ -170,8 +170,8 @@ shim_move = setup.correction(
     "shim_move",
     "Shims",
     _off,
-    more="Too wide: take out {size} of shims.",
-    less="Too narrow: put in {size} of shims.",
+    more="Too wide by {size}: change the stack as it is chosen again below.",
+    less="Too narrow by {size}: change the stack as it is chosen again below.",
     when=And(_one, abs(_off) <= inches("1/8")),
 )
 fence_move = setup.correction(

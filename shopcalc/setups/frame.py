@@ -4,7 +4,7 @@ from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
 from shopcalc.setups.groove import setup as groove
 from shopcalc.setups.tenon import setup as tenon
-from shopcalc.terms import even_marks, inches, larger, number, shifted
+from shopcalc.terms import even_marks, inches, larger, number, shifted, smaller
 
 setup = Setup(
     slug="frame",
@@ -94,9 +94,9 @@ setup.part("Stile", 2, stile_length, stile, stock)
 setup.part("Top rail", 1, rail_length, top_rail, stock)
 setup.part("Mid rail", mid_rails, rail_length, mid_rail, stock)
 setup.part("Bottom rail", 1, rail_length, bottom_rail, stock)
-setup.part("Pane", mid_rails + 1, panel_height, panel_width, groove_found, when=~shed)
-setup.part("Pane", mid_rails, panel_height, panel_width, groove_found, when=shed & (mid_rails >= 1))
-setup.part("Lowest pane", 1, shed_panel_height, panel_width, groove_found, when=shed)
+setup.part("Pane, at most as thick", mid_rails + 1, panel_height, panel_width, groove_found, when=~shed)
+setup.part("Pane, at most as thick", mid_rails, panel_height, panel_width, groove_found, when=shed & (mid_rails >= 1))
+setup.part("Lowest pane, at most as thick", 1, shed_panel_height, panel_width, groove_found, when=shed)
 
 # What can go wrong
 
@@ -110,13 +110,13 @@ setup.stop(
 setup.stop(
     "no_pane_width",
     frame_width <= 2 * stile,
-    "Two stiles {stile} wide fill a frame {frame_width} wide: no glass is left.",
+    "Two stiles {stile} wide fill an opening {opening_width} wide: no glass is left.",
     change=stile,
 )
 setup.stop(
     "rails_too_tall",
     frame_height <= top_rail + bottom_rail + mid_rails * mid_rail,
-    "The rails are together as tall as the frame, {frame_height}: no glass is left.",
+    "The rails are together as tall as the frame in an opening {opening_height} high: no glass is left.",
     change=bottom_rail,
 )
 setup.stop(
@@ -128,7 +128,27 @@ setup.stop(
     "A pane {panel_clearance} short of the bottom of a groove {groove_depth} deep stands in no groove at all.",
     change=panel_clearance,
 )
-setup.stop("no_cheeks", groove_found >= stock, "A groove of {groove_found} leaves stock {stock} thick no cheeks.", change=groove_width)
+setup.stop(
+    "through_groove",
+    groove_depth >= smaller(stile, top_rail, bottom_rail),
+    "A groove {groove_depth} deep goes through the narrowest of the stiles and rails.",
+    change=groove_depth,
+)
+setup.stop("no_cheeks", groove_width >= stock, "A groove of {groove_width} leaves stock {stock} thick no cheeks.", change=groove_width)
+setup.stop(
+    "reading_past_the_stock",
+    (groove_found >= stock) & (groove_width < stock),
+    "The groove as read is as wide as the stock, {stock}: measure again.",
+    change=_groove["measured_groove"],
+    spoils=(groove_found,),
+)
+setup.caution(
+    "reading_far_off",
+    abs(groove_found - groove_width) > inches("1/8"),
+    "The groove as read is more than 1/8 in from the groove wanted: measure again before tenons and panes follow it.",
+    change=_groove["measured_groove"],
+    source="",
+)
 setup.caution(
     "little_hold",
     groove_depth - panel_clearance < inches("1/4"),
@@ -153,6 +173,12 @@ setup.note(
     "A frame of this height hangs on its corner joints, and tenons {groove_depth} long give them little glue: deeper is stronger.",
     change=groove_depth,
     source=NO_SOURCE,
+)
+setup.caution(
+    "pane_on_sill",
+    shed & (shed_overhang >= gap_foot),
+    "The pane hangs {shed_overhang} below a frame that has {gap_foot} under it: it stands on the sill, unless the sill is lower out there.",
+    change=shed_overhang,
 )
 setup.note(
     "no_drip",

@@ -158,7 +158,7 @@ height_move = setup.correction(
     "Height",
     measured_height - cut_height,
     more="Too high: take {size} off, or it has no room in the heat.",
-    less="Lower by {size} than it may be: it has room; look at the bite as cut.",
+    less="Shorter by {size} than it may be: it has room; look at the bite as cut.",
 )
 _bite_width = (measured_width - opening_width - shrink_width) / 2
 _bite_height = (measured_height - opening_height - shrink_height) / 2

@@ -75,14 +75,14 @@ setup.note(
 )
 setup.note(
     "unusual_top",
-    Or(top_offset + gap_head < inches(5), top_offset > inches(7)),
+    Or(top_offset + gap_head < inches("9/2"), top_offset > inches("15/2")),
     "The top hinge is not where the published customs put it: 5 in below the head of the frame, 6 to 7 in below the top of the door, or 7 in.",
     change=top_offset,
     source="door makers' practice, ICS, Building Trades Pocketbook, and trade custom: no single standard",
 )
 setup.note(
     "unusual_foot",
-    Or(bottom_offset < inches(10), bottom_offset > inches(11)),
+    Or(bottom_offset < inches("19/2"), bottom_offset > inches("23/2")),
     "The bottom hinge is not where the published customs put it: 10 or 11 in above the foot; or, on a framed door, its lower end level with the top of the bottom rail.",
     change=bottom_offset,
     source="door makers' practice, ICS, Building Trades Pocketbook, and trade custom: no single standard",

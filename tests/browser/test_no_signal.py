@@ -92,6 +92,30 @@ def test_a_changed_entry_changes_the_answer(shop):
     until(page, "new URL(location).searchParams.get('stock') === '1 1/8'")
 
 
+def test_entries_keep_their_meaning_when_the_shop_turns_metric(shop):
+    """Bare numbers get the unit they had: lengths, every piece of a row, and temperatures."""
+    page = shop.visit("/dado-stack")
+    wait_for_card(page)
+    before = readout(page).inner_text()
+    page.locator(".shop summary").click()
+    page.locator("#shop-units").select_option("mm")
+    until(page, "document.querySelector('#answer').innerText.includes('mm')")
+
+    assert "23/32 in" == page.locator("#in-target").input_value()
+    assert page.locator("#in-chippers").input_value().startswith("1/8 in, 1/8 in, ")
+    assert "0.723 in" in before
+    assert "18.4 mm" in readout(page).inner_text()
+
+
+def test_temperatures_keep_their_meaning_too(shop):
+    """Seventy degrees stay Fahrenheit when the shop begins to think in Celsius."""
+    page = shop.visit("/wood-movement?by=climate")
+    wait_for_card(page)
+    page.locator(".shop summary").click()
+    page.locator("#shop-units").select_option("mm")
+    until(page, "document.querySelector('#in-temperature_now').value.endsWith(' F')")
+
+
 def test_the_address_bar_is_a_link_to_what_was_typed(shop):
     """The address that follows the form, opened in another page, is the same card."""
     page = shop.visit("/groove")

@@ -198,8 +198,8 @@ def test_counts(typed: str, number: int) -> None:
     {
         "": "Type a whole number, such as 4.",
         "4.5": "Type a whole number, such as 4.",
-        "-1": "Type a whole number, such as 4.",
-        "four": "I do not know \u201cfour\u201d: use in, ft, mm, cm or m.",
+        "-1": "This cannot be less than zero.",
+        "four": "I do not know \u201cfour\u201d: Type a whole number, such as 4.",
         "1/2": "Type one whole number and nothing else.",
         "2 + 2": "Type one whole number and nothing else.",
         "4 in": "Type one whole number and nothing else.",

@@ -9,30 +9,38 @@ from shopcalc.portable.tape import INCH_WIDE, TICK_TALL, WIDTH, draw_tape, hundr
 from ..helpers import UNITS
 
 
+def test_a_value_rounded_one_way_is_named_by_that_mark() -> None:
+    """What must not be too large stands by the mark below, and says so; a clearance by the mark above."""
+    below, above = (draw_tape(Fraction(35, 64), 32, direction, False, UNITS) for direction in ("down", "up"))
+
+    assert ("the mark below, ", "17/32") == (below["which"], below["used"])
+    assert ("the mark above, ", "9/16") == (above["which"], above["used"])
+
+
 def test_the_nearest_mark_is_named() -> None:
     """17/32 on a tape of sixteenths has the nearest mark 9/16, and lies between two."""
-    tape = draw_tape(Fraction(17, 32), 16, False, UNITS)
+    tape = draw_tape(Fraction(17, 32), 16, "nearest", False, UNITS)
 
-    assert ("9/16", True) == (tape["nearest"], tape["between"])
+    assert ("9/16", True) == (tape["used"], tape["between"])
 
 
 def test_a_number_on_a_mark_is_not_between() -> None:
     """17/32 on a tape of thirty-seconds is on its mark."""
-    tape = draw_tape(Fraction(17, 32), 32, False, UNITS)
+    tape = draw_tape(Fraction(17, 32), 32, "nearest", False, UNITS)
 
-    assert ("17/32", False) == (tape["nearest"], tape["between"])
+    assert ("17/32", False) == (tape["used"], tape["between"])
 
 
 def test_the_pointer_stands_at_the_number() -> None:
     """Near the tape's end the stretch starts at zero, and the pointer stands as far in as the number says."""
-    tape = draw_tape(Fraction(1, 2), 32, False, UNITS)
+    tape = draw_tape(Fraction(1, 2), 32, "nearest", False, UNITS)
 
     assert str(INCH_WIDE["32"] // 2) == tape["mark"]
 
 
 def test_further_along_the_pointer_stands_in_the_middle() -> None:
     """Away from the end the number stands in the middle of the stretch, to a tick."""
-    tape = draw_tape(Fraction(40), 32, False, UNITS)
+    tape = draw_tape(Fraction(40), 32, "nearest", False, UNITS)
 
     assert abs(float(tape["mark"]) - WIDTH / 2) <= INCH_WIDE["32"] / 32
 
@@ -40,13 +48,13 @@ def test_further_along_the_pointer_stands_in_the_middle() -> None:
 @pytest.mark.parametrize(("inches", "numerals"), [("1/2", ["1"]), ("40", ["40"]), ("39.5", ["39", "40"])])
 def test_whole_inches_are_numbered(inches: str, numerals: list[str]) -> None:
     """The whole inches in the stretch have their numerals, all but zero."""
-    assert numerals == [each["text"] for each in draw_tape(Fraction(inches), 32, False, UNITS)["numerals"]]
+    assert numerals == [each["text"] for each in draw_tape(Fraction(inches), 32, "nearest", False, UNITS)["numerals"]]
 
 
 @pytest.mark.parametrize("division", [8, 16, 32, 64, 128])
 def test_every_tick_of_the_stretch_is_drawn(division: int) -> None:
     """A stretch has as many ticks as fit its width, and one."""
-    ticks = draw_tape(Fraction(40), division, False, UNITS)["ticks"]
+    ticks = draw_tape(Fraction(40), division, "nearest", False, UNITS)["ticks"]
 
     assert WIDTH * division // INCH_WIDE[str(division)] + 1 == ticks.count("M")
 
@@ -56,14 +64,14 @@ def test_halves_are_longer_than_quarters() -> None:
     tall = [TICK_TALL[each] for each in ("1", "2", "4", "8", "16", "32", "64", "128")]
 
     assert tall == sorted(tall, reverse=True)
-    assert "M0 0v46M6.5 0v14M13 0v18" == draw_tape(Fraction(1, 2), 32, False, UNITS)["ticks"][:24]
+    assert "M0 0v46M6.5 0v14M13 0v18" == draw_tape(Fraction(1, 2), 32, "nearest", False, UNITS)["ticks"][:24]
 
 
 def test_a_metric_tape_counts_millimetres() -> None:
     """In a metric shop the tape shows centimetres of ten ticks each, numbered in millimetres."""
-    tape = draw_tape(Fraction(1), 32, True, UNITS)
+    tape = draw_tape(Fraction(1), 32, "nearest", True, UNITS)
 
-    assert ("25 mm", True, ["10", "20", "30", "40", "50"]) == (tape["nearest"], tape["between"], [each["text"] for each in tape["numerals"]])
+    assert ("25 mm", True, ["10", "20", "30", "40", "50"]) == (tape["used"], tape["between"], [each["text"] for each in tape["numerals"]])
 
 
 @pytest.mark.parametrize(("tick", "tall"), [(10, 46), (5, 29), (15, 29), (3, 16), (0, 46)])

@@ -141,8 +141,8 @@ def test_a_very_wide_dado_is_cut_by_less_than_a_stack_at_a_time():
 @pytest.mark.parametrize(
     ("entries", "words"),
     [
-        ({"measured_dado": "0.72675"}, "Too wide: take out 0.004 in (1/128 scant) of shims."),
-        ({"measured_dado": "0.71875"}, "Too narrow: put in 0.004 in (1/128 scant) of shims."),
+        ({"measured_dado": "0.72675"}, "Too wide by 0.004 in (1/128 scant): change the stack as it is chosen again below."),
+        ({"measured_dado": "0.71875"}, "Too narrow by 0.004 in (1/128 scant): change the stack as it is chosen again below."),
         ({"measured_dado": "0.72275"}, "It is right: leave the setting where it is."),
         ({"measured_dado": "1.514", "target": "1.5"}, "Too wide: at the last pass move the fence 0.010 in (1/128 full) less."),
         ({"measured_dado": "1.494", "target": "1.5"}, "Too narrow: at the last pass move the fence 0.010 in (1/128 full) more."),

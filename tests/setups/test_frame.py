@@ -67,7 +67,8 @@ def test_a_shed_foot_sheds_water() -> None:
     data = door(foot="shed")
 
     assert value(data, "panel_height") - 0.375 + 9 + 0.25 == value(data, "shed_panel_height")
-    assert ["Stile", "Top rail", "Mid rail", "Bottom rail", "Pane", "Lowest pane"] == [part["label"] for part in data["results"]["parts"]["value"]]
+    labels = [part["label"] for part in data["results"]["parts"]["value"]]
+    assert ["Stile", "Top rail", "Mid rail", "Bottom rail", "Pane, at most as thick", "Lowest pane, at most as thick"] == labels
     assert any("saw the outer cheek and the groove away" in step for step in data["steps"])
 
 
@@ -76,7 +77,7 @@ def test_one_shed_pane_has_no_captive_ones() -> None:
     data = worked("frame", foot="shed")
 
     assert "panel_height" not in data["results"]
-    assert ["Lowest pane"] == [part["label"] for part in data["results"]["parts"]["value"] if "pane" in part["label"].lower()]
+    assert ["Lowest pane, at most as thick"] == [part["label"] for part in data["results"]["parts"]["value"] if "pane" in part["label"].lower()]
 
 
 def test_without_mid_rails_nothing_is_marked() -> None:
@@ -113,6 +114,10 @@ CHECKS = {
     "little_hold": {"panel_clearance": "5/16"},
     "groove_too_deep": {"groove_depth": "2 3/8"},
     "tall_without_rail": {"mid_rails": "0"},
+    "through_groove": {"groove_depth": "4 1/2"},
+    "reading_past_the_stock": {"measured_groove": "2"},
+    "reading_far_off": {"measured_groove": "1/2"},
+    "pane_on_sill": {"foot": "shed", "shed_overhang": "3/8"},
     "no_drip": {"foot": "shed", "shed_overhang": "1/16"},
 }
 
@@ -130,6 +135,14 @@ def test_a_tall_frame_is_told_of_its_tenons() -> None:
     assert set() == raised(worked("frame"))
 
 
+def test_a_reading_that_cannot_be_leaves_the_sizes_alone() -> None:
+    """A slip in the reading takes away what follows from the groove, and not the whole frame."""
+    data = door(measured_groove="2")
+
+    assert 22.9375 == value(data, "rail_length")
+    assert "groove_found" not in data["results"]
+
+
 def test_a_stop_leaves_no_sizes() -> None:
     """With no glass left there is nothing to cut."""
     data = door(stile="16")
@@ -144,3 +157,11 @@ def test_wrong_entries_are_refused(name: str, text: str) -> None:
     found = exact.answer("/frame.json", {name: text})
 
     assert (422, [name]) == (found["status"], list(found["data"]["errors"]))
+
+
+def test_the_cut_list_writes_a_size_as_the_card_does() -> None:
+    """A pane that is rounded down on the card is not rounded up in the list of parts."""
+    view = exact.answer("/frame", {"opening_width": "33.3", "tape": "16"})["view"]["sheets"][0]
+    width = next(row["text"] for row in view["settings"] if row["name"] == "panel_width")
+
+    assert ("29 3/8 in full", width) == (width, next(row["width"] for row in view["parts"] if row["label"].startswith("Pane")))

@@ -17,10 +17,10 @@ CHECKS = [
     ("wants_three", {"hinges": "2", **TALL}, {"hinges": "2", "door_height": "90.001"}),
     ("past_three", {"door_height": "90.001"}, TALL),
     ("past_three", {"door_height": "91"}, {"door_height": "91", "hinges": "4"}),
-    ("unusual_top", {"top_offset": "4.874"}, {"top_offset": "4.875"}),
-    ("unusual_top", {"top_offset": "7.001"}, {"top_offset": "7"}),
-    ("unusual_foot", {"bottom_offset": "9.999"}, {"bottom_offset": "10"}),
-    ("unusual_foot", {"bottom_offset": "11.001"}, {"bottom_offset": "11"}),
+    ("unusual_top", {"top_offset": "4.374"}, {"top_offset": "4.375"}),
+    ("unusual_top", {"top_offset": "7.501"}, {"top_offset": "7.5"}),
+    ("unusual_foot", {"bottom_offset": "9.499"}, {"bottom_offset": "9.5"}),
+    ("unusual_foot", {"bottom_offset": "11.501"}, {"bottom_offset": "11.5"}),
     ("head_far_off", {"measured_head": "0.376"}, {"measured_head": "3/8"}),
 ]
 
