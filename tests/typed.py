@@ -109,7 +109,7 @@ def scales(start: str) -> list[int]:
     """How long a length that starts so may be, in inches: a gap is not measured in feet, nor an opening in 64ths."""
     first = start.split(" ")[0]
     if first.isdigit() and int(first) >= 20:
-        return [12, 40, 96]
+        return [24, 60, 96]
     return [1, 1, 3, 12] if "/" in first or first.startswith("0.") else [1, 3, 12, 40]
 
 

@@ -98,8 +98,8 @@ setup.caution(
     source="",
 )
 setup.trial(
-    "Cut one end of a scrap as wide as the sides, and read both angles on it. When they are right, cut a whole ring from scrap, draw it together with tape "
-    "and stand it at its lean: the last joint shows all errors added up."
+    "Cut one end of a scrap as wide as the sides, and read both angles on it. Then cut a whole ring from scrap and draw it together with tape: "
+    "the last joint shows all errors added up."
 )
 
 # At the machine

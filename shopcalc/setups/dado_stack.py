@@ -201,7 +201,7 @@ setup.caution(
 )
 setup.trial(
     "Cut a dado across a scrap of the same stuff, at the depth of the work. Measure its width near the top and at the bottom, try the piece in it, and type the width in as the reading: "
-    "what it is off is put in or taken out as shims, and the stack for the next trial is chosen again with what this one really cut."
+    "the next stack is chosen with what this one really cut."
 )
 
 # At the machine

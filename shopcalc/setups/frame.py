@@ -21,9 +21,7 @@ opening_width = setup.length(
     "opening_width", "Opening width", "33 1/4", "Tape across the opening at head, middle and sill: the smallest of the three."
 )
 opening_height = setup.length("opening_height", "Opening height", "21", "Tape up both sides and the middle: the smallest. Check the diagonals too.")
-gap_side = setup.length(
-    "gap_side", "Gap at each side", "1/16", "What is left between frame and opening, each side: a coin or two as feeler.", zero=True
-)
+gap_side = setup.length("gap_side", "Gap at each side", "1/16", "Between frame and opening, each side.", zero=True)
 gap_head = setup.length("gap_head", "Gap at the head", "1/16", "Between the frame and the head of the opening.", zero=True)
 gap_foot = setup.length("gap_foot", "Gap at the foot", "1/8", "Over the sill or threshold: room for water, paint and swelling.", zero=True)
 
@@ -37,7 +35,7 @@ mid_rails = setup.count("mid_rails", "Mid rails", "0", "How many rails between t
 horn = setup.length("horn", "Horn", "1/2", "What each end of a stile is left long, against splitting; sawn off after glue-up.", zero=True)
 
 setup.group("The joint and the pane")
-groove_width = setup.length("groove_width", "Groove width", "3/8", "The pane with its tape or putty must go in: calipers across it.")
+groove_width = setup.length("groove_width", "Groove width", "3/8", "What the pane needs with its seal.")
 groove_depth = setup.length("groove_depth", "Groove depth", "1/2", "The depth rod of the calipers in the trial groove, at its shallowest.")
 end_play = setup.length(
     "end_play", "Tenon short of the bottom", "1/32", "Room for glue at the bottom of the groove, so that the shoulder closes first.", zero=True
@@ -48,12 +46,12 @@ panel_clearance = setup.length(
 foot = setup.choice(
     "foot",
     "Foot of the lowest pane",
-    "Captive: in a groove all round. Shed: the outer cheek of the bottom rail is cut away, and water runs off over it.",
+    "Shed: the outer cheek of the bottom rail is cut away, and water runs off over it.",
     captive="captive, in a groove",
     shed="shed, over the rail",
 )
 shed_overhang = setup.length(
-    "shed_overhang", "Pane below the rail", "1/4", "How far a shed pane hangs below the bottom rail, so that water drips clear.", zero=True
+    "shed_overhang", "Pane below the rail", "1/4", "How far a shed pane hangs below the rail, so that water drips clear.", zero=True
 )
 
 setup.group("For the groove and the tenon")
@@ -100,6 +98,8 @@ setup.part("Lowest pane, at most as thick", 1, shed_panel_height, panel_width, g
 
 # What can go wrong
 
+_panes = (panel_width, panel_height, shed_panel_height)
+
 setup.stop("no_frame", 2 * gap_side >= opening_width, "The gaps at the sides leave no frame in an opening {opening_width} wide.", change=gap_side)
 setup.stop(
     "no_height",
@@ -127,14 +127,22 @@ setup.stop(
     panel_clearance >= groove_depth,
     "A pane {panel_clearance} short of the bottom of a groove {groove_depth} deep stands in no groove at all.",
     change=panel_clearance,
+    spoils=_panes,
 )
 setup.stop(
     "through_groove",
     groove_depth >= smaller(stile, top_rail, bottom_rail),
     "A groove {groove_depth} deep goes through the narrowest of the stiles and rails.",
     change=groove_depth,
+    spoils=(rail_length, *_panes),
 )
-setup.stop("no_cheeks", groove_width >= stock, "A groove of {groove_width} leaves stock {stock} thick no cheeks.", change=groove_width)
+setup.stop(
+    "no_cheeks",
+    groove_width >= stock,
+    "A groove of {groove_width} leaves stock {stock} thick no cheeks.",
+    change=groove_width,
+    spoils=(groove_found,),
+)
 setup.stop(
     "reading_past_the_stock",
     (groove_found >= stock) & (groove_width < stock),
@@ -190,14 +198,14 @@ setup.note(
 
 # At the bench and the saw
 
-setup.step("Measure the opening in three places each way, and its diagonals. The frame is {frame_width} by {frame_height}.")
+setup.step("Check the opening's diagonals. The frame is {frame_width} by {frame_height}.")
 setup.step("Mill all stock together to {stock}. Rip stiles {stile}, top rail {top_rail}, bottom rail {bottom_rail}.")
 setup.step("Rip the mid rails {mid_rail}.", when=mid_rails >= 1)
 setup.step("Cut two stiles {stile_length} long: a horn of {horn} at each end stays on until after glue-up.", when=horn > 0)
 setup.step("Cut two stiles {stile_length} long.", when=horn <= 0)
 setup.step("Cut every rail {rail_length} against one stop, with square ends. Mark one face of every piece as the reference face.")
 setup.step(
-    "Groove the inner edge of every stile and rail, and both edges of a mid rail: the groove's card stands below. Cut a trial groove, measure it, and type it in as the reading: tenons and panes follow."
+    "Groove every inner edge, and both of a mid rail: the groove's card stands below. Type in the trial groove as it measures: tenons and panes follow."
 )
 setup.step(
     "Hook the tape on the foot of one stile and tick {mid_rail_marks}; square the ticks across both stiles at once. Each mid rail stands above its tick."
@@ -288,9 +296,6 @@ setup.picture(
 )
 
 setup.source("Geometry: rails fill the frame between the stiles and reach into both grooves; equal bays share what the rails leave.")
-setup.source(
-    "Safety glazing: 16 CFR 1201.1(a) names doors; IRC R308.4 names doors and glass near them (read in pages that quote it). The local code decides."
-)
 setup.source("Stub tenons for light frames, 1/4 in of hold for a pane, a mid rail in a tall frame, rails to one stile first: " + NO_SOURCE + ".")
 
 setup.onward("glazing", "The room a pane needs", groove_depth=groove_depth)

@@ -128,8 +128,7 @@ setup.step(
     "Lay a straightedge on the stack so that it hangs over the cutter. Press it down on the stack with one hand: it must lie flat and not rock."
 )
 setup.step(
-    "Raise the cutter, and turn it back and forth by hand as it comes near: at the height its highest tooth just brushes the straightedge and does not lift it. "
-    "A straight bit: turn it until a cutting edge is under the straightedge."
+    "Raise the cutter, turning it by hand as it comes near: its highest tooth just brushes the straightedge and does not lift it."
 )
 setup.step("Come to the height from below, so that the play in the screw is taken up. Too far: go well back and come up again.")
 setup.step(
@@ -147,7 +146,7 @@ _at = _all * number("3/5")
 # the top of a blade seen from its side: shares of its width and of its height
 _ARC = [(number(x) / 8, 1 - (number(x) / 4 - 1) ** 2 / 4) for x in range(9)] + [(number(1), number(0)), (number(0), number(0))]
 setup.picture(
-    "The blocks on the table at the left, a straightedge on them, the cutter at the right raised until it brushes; what the stack lacks hatched, the height wanted broken where the stack is over.",
+    "A straightedge on the blocks, the cutter raised until it brushes; what the stack lacks is hatched, the height wanted broken.",
     box("table", -_wide / 2, -_all / 10, _at + 2 * _wide, _all / 10),
     area("blade", *[(_at + _wide * x, height * y) for x, y in _ARC]),
     box("metal", 0, starts_of(0, stack), _wide, stack),

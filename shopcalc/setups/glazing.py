@@ -177,7 +177,7 @@ setup.caution(
     change=measured_height,
 )
 setup.trial(
-    "Measure the first pane before the others are cut, both ways and from corner to corner, and try it in the dry frame: it goes in with room at every edge. "
+    "Measure the first pane before the others are cut, and try it in the dry frame: it goes in with room at every edge. "
     "Too large is put right; too small is not."
 )
 
@@ -251,7 +251,7 @@ setup.source("Movement = length \u00d7 expansion \u00d7 difference of temperatur
 for _pane in PANES.values():
     setup.source(f"Expansion of {_pane.label}: {_pane.source}.")
 setup.source(
-    "Growth and shrinking are reckoned on the size from groove bottom to groove bottom, a hair more than the pane; the larger direction sets the room at all four edges. "
+    "Reckoned from groove bottom to groove bottom, a hair more than the pane; the larger direction sets all four edges. "
     "The frame's own movement is left out: along the grain wood moves about 2e-6 /\u00b0F (Wood Handbook, from memory)."
 )
 setup.source(

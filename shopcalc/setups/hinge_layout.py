@@ -118,7 +118,7 @@ setup.caution(
     source="",
 )
 setup.trial(
-    "Tick both rows on one lath first and hold it to door and frame. Then cut the top hinge only, hang the door on it with one screw a leaf and a wedge under the foot, "
+    "Tick both rows on one lath and hold it to door and frame. Cut the top hinge only, hang the door on it with one screw a leaf and a wedge under the foot, "
     "and measure the gap above it. What it is off, the top hinge is off: mend that one, or cut the others so that they follow it."
 )
 
@@ -155,8 +155,8 @@ setup.source(
     "Geometry: the last hinge ends at its offset above the foot, and what is left between the first and the last is shared evenly; on the frame the gap above the door is added."
 )
 setup.source(
-    "Where hinges go, no single standard found: 5 in from the head of the frame to the top of the hinge, 10 in from the hinge to the foot, the rest equal, "
-    "measured on the frame (door makers' practice, read in a page that quotes it)."
+    "Where hinges go, no single standard found: 5 in from the head to the hinge, 10 in from the hinge to the foot, the rest equal, "
+    "on the frame (door makers' practice, read in a page that quotes it)."
 )
 setup.source("7 in from the top, 10 or 11 in from the foot: custom in house doors (read in a page that quotes it).")
 setup.source(

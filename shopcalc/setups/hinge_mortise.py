@@ -191,7 +191,7 @@ setup.caution(
 setup.trial(
     "Let the hinge into scraps of both parts just as it is to go into the work, shims too. Close it until the leaves are parallel and measure the gap: "
     "where both leaves are let in, half of what it is off goes on each. Less deep is a shallower mortise or a card under the leaf; under a shimmed leaf, "
-    "deeper is a thinner shim. Measure the length of the mortise too, and let the leaf in by hand pressure only."
+    "deeper is a thinner shim. Measure the length of the mortise too."
 )
 
 # At the bench

@@ -142,7 +142,7 @@ setup.caution(
 )
 setup.trial(
     "Cut the ridge end of two scraps of the rafter stock and hold them up with the ridge board between them, level across their tails: "
-    "both joints close from top to bottom. Measure the plumb cut from a square one. Then cut one pair whole, try it on the building, and mark the rest from it."
+    "both joints close from top to bottom. Measure the plumb cut from a square one. Then cut one pair, try it on the building, and mark the rest from it."
 )
 
 # At the horses

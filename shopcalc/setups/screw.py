@@ -173,19 +173,18 @@ setup.picture(
 )
 
 setup.source(
-    "Body 0.060 in + 0.013 in a gauge: the basic diameters of American numbered screws, Machinery's Handbook, read in the publication for machine screws; "
+    "Body 0.060 in + 0.013 in a gauge: Machinery's Handbook, read in the publication for machine screws; "
     "for wood screws (ANSI B18.6.1) from memory."
 )
 setup.source(
-    "Root of the thread about two thirds of the body: Wood Handbook, chapter 8, read in the publication. NDS, Appendix L, has about four fifths (from memory): "
-    "the smaller root gives the smaller pilot, and the next drill up takes back part of it."
+    "Root of the thread about two thirds of the body: Wood Handbook, chapter 8, read in the publication. NDS, Appendix L, has about four fifths (from memory)."
 )
 setup.source(
-    "Pilot 90% of the root in hardwood, 70% in softwood: the rule of the NDS before 1962, read in its commentary. Drills are the next 1/64 in up: "
-    "fractional drills come in 64ths (ANSI B94.11M, read in a page that quotes it)."
+    "Pilot 90% of the root in hardwood, 70% in softwood: the rule of the NDS before 1962, read in its commentary. Drills come in 64ths: "
+    "ANSI B94.11M, read in a page that quotes it."
 )
 setup.source(
     "Countersink 82\u00b0: flat heads are 80\u00b0 to 82\u00b0, Machinery's Handbook, read in the publication for machine screws. Head 0.119 in + 0.0266 in a gauge: a line "
-    "through the largest heads in sellers' tables, Nos. 2 to 14, within 0.001 in of each. Head sizes are limits: a head in the hand is often a little smaller."
+    "through the largest heads in sellers' tables, within 0.001 in; one in the hand may be smaller."
 )
 setup.source("Clearance no larger than the next drill over the shank, soap or wax, steel before brass: " + NO_SOURCE + ".")

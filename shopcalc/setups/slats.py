@@ -201,7 +201,7 @@ setup.picture(
 )
 
 setup.source(
-    "Geometry: run = slats \u00d7 slat + gaps \u00d7 gap, with one gap fewer than slats between slats at both ends, and one more between gaps. "
+    "Geometry: run = slats \u00d7 slat + gaps \u00d7 gap. "
     "Each mark is the first plus so many times the exact distance, never the mark before plus a rounded one."
 )
 setup.source(

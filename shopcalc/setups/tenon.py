@@ -112,8 +112,8 @@ setup.caution(
     source="",
 )
 setup.trial(
-    "Take a scrap of the rail stock, milled with it. Cut one shoulder, turn it over, cut the other at the same height, and break or saw the waste away. "
-    "Measure what is left between the two shoulder cuts and type it in as the reading: half of what it is off goes on the blade, because both faces are cut. "
+    "On a scrap milled with the rails cut both shoulders at one height, and break the waste away. "
+    "Measure what is left between the two shoulder cuts and type it in as the reading: half of what it is off goes on the blade. "
     "Then cut both cheeks of the scrap in the jig and measure the finished tenon: half of what that is off goes on the jig."
 )
 

@@ -253,14 +253,10 @@ setup.source(
     "Change = width \u00d7 coefficient \u00d7 change of moisture in percent, from 6 to 14%: Wood Handbook, FPL-GTR-190 (2010), equation (13-2), read in the publication."
 )
 setup.source(
-    "The same book warns that across the grain of ordinary commercial lumber this probably gives too much for the width: the gap errs on the large side."
+    "The same book warns that across the grain of ordinary lumber this probably gives too much for the width."
 )
 setup.source(f"Coefficients: hardwoods {READ} of that book; softwoods {RECOMPUTED}, by the rule of Table 13-5; those marked so {MEMORY}.")
-setup.source(
-    "Moisture of wood at rest in air: FPL-RN-0268 (Simpson, 1998), constants for \u00b0F read in a page that quotes them. "
-    "M = 1800/W \u00d7 [KH/(1 \u2212 KH) + (K1KH + 2K1K2K\u00b2H\u00b2)/(1 + K1KH + K1K2K\u00b2H\u00b2)], H = humidity/100, W = 330 + 0.452T + 0.00415T\u00b2, "
-    "K = 0.791 + 0.000463T \u2212 0.000000844T\u00b2, K1 = 6.34 + 0.000775T \u2212 0.0000935T\u00b2, K2 = 1.09 + 0.0284T \u2212 0.0000904T\u00b2."
-)
+setup.source("Moisture of wood at rest in air: FPL-RN-0268 (Simpson, 1998), constants for \u00b0F read in a page that quotes them.")
 setup.source("More than 1/4 in of movement as much for one board, and every board fixed in its middle: " + NO_SOURCE + ".")
 
 setup.onward("slats", "Slats of this width", slat=width)

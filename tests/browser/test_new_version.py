@@ -14,7 +14,7 @@ NEWER = "99.9.9"
 
 def newer_worker() -> str:
     """The worker of a version that differs in its number, and so in its content's name."""
-    return sent.worker().replace(sent.build(), f"{NEWER}-newer").replace(f'VERSION="{__version__}"', f'VERSION="{NEWER}"')
+    return sent.worker().replace(sent.build(), f"{NEWER}-newer").replace(f'="{__version__}"', f'="{NEWER}"')
 
 
 def look_for_newer(page):
