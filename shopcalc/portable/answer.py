@@ -5,7 +5,7 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 `answer`, the settings at once at every key, then the `sheet`, all that is read when the fingers rest.
 """
 
-from shopcalc.portable.bench import included_bench, read_and_set
+from shopcalc.portable.bench import inner_benches, read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
 from shopcalc.portable.cuts import PART_NUMBERS, shown_parts, worked_parts
 from shopcalc.portable.form import grouped, input_fields
@@ -149,9 +149,8 @@ def card_data(bench):
 def included_data(bench):
     """The cards inside this one as data, by their names."""
     found = {}
-    for included in bench["about"]["includes"]:
-        for inner in included_bench(included, bench, bench["world"]):
-            found[included["slug"]] = card_data(inner)
+    for inner in inner_benches(bench):
+        found[inner["about"]["slug"]] = card_data(inner)
     return found
 
 

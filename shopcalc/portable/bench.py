@@ -36,6 +36,7 @@ def set_bench(world, slug, entries, shop):
         "written": {},
         "kinds": {},
         "unbroken": False,
+        "inner": None,
     }
     for declared in about["inputs"]:
         if declared["name"] in bench["known"]:
@@ -91,6 +92,16 @@ def division_of(result, bench):
         if not above(division, bench["known"][result["division"]]):
             found = division
     return found
+
+
+def inner_benches(bench):
+    """The benches of the cards inside this one, worked out when they are first asked for."""
+    if bench["inner"] is None:
+        found = []
+        for included in bench["about"]["includes"]:
+            found = found + included_bench(included, bench, bench["world"])
+        bench["inner"] = found
+    return bench["inner"]
 
 
 def included_bench(included, bench, world):

@@ -1,6 +1,6 @@
 """Decides everything a card says, as strings, truths and lists that the templates only put in their places."""
 
-from shopcalc.portable.bench import FINEST, division_of, included_bench, is_stopped
+from shopcalc.portable.bench import FINEST, division_of, inner_benches, is_stopped
 from shopcalc.portable.cuts import shown_parts
 from shopcalc.portable.form import change_label
 from shopcalc.portable.links import shown_onwards
@@ -91,9 +91,8 @@ def shown_tapes(bench):
 def shown_checks(bench):
     """The checks that hold, stops before cautions before notes; then the stops of the cards inside this one."""
     shown = own_checks(bench)
-    for included in bench["about"]["includes"]:
-        for inner in included_bench(included, bench, bench["world"]):
-            shown = shown + [one for one in own_checks(inner) if one["level"] == "stop"]
+    for inner in inner_benches(bench):
+        shown = shown + [one for one in own_checks(inner) if one["level"] == "stop"]
     return shown
 
 
@@ -239,12 +238,13 @@ def show_answer(bench):
     """What is read at the machine: the settings, what forbids them, what the scrap says of them."""
     settings = shown_results(bench, "setting")
     checks = shown_checks(bench)
+    others = [counted(one) for one in settings[1:] + included_firsts(bench)]
     # with a setting left to make, what cannot be is said among the checks
     stopped = [one for one in checks if one["level"] == "stop" and len(settings) == 0]
     return {
         "first": [shortened(one) for one in settings[0:1]],
-        "others": [counted(one) for one in settings[1:]],
-        "has_others": len(settings) > 1,
+        "others": others,
+        "has_others": len(others) > 0,
         "stopped": stopped[0:1],
         "checks": checks,
         "corrections": shown_corrections(bench),
@@ -327,9 +327,16 @@ def shown_cautions(bench):
 def included_cards(bench):
     """The cards that stand inside this one, worked out from this one's values."""
     cards = []
-    world = bench["world"]
-    for included in bench["about"]["includes"]:
-        inner = included_bench(included, bench, world)
-        if len(inner) > 0:
-            cards.append({"slug": included["slug"], "answers": [show_answer(inner[0])], "sheets": [show_sheet(inner[0])]})
+    for inner in inner_benches(bench):
+        cards.append({"slug": inner["about"]["slug"], "answers": [show_answer(inner)], "sheets": [show_sheet(inner)]})
     return cards
+
+
+def included_firsts(bench):
+    """The first setting of each card inside this one, under that card's name."""
+    firsts = []
+    for inner in inner_benches(bench):
+        for one in shown_results(inner, "setting")[0:1]:
+            one["label"] = inner["about"]["title"] + ": " + one["label"]
+            firsts.append(one)
+    return firsts

@@ -4,7 +4,7 @@ from typing import Any
 
 from sympy import And
 
-from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.declare import Setup
 from shopcalc.drawing import Point, area, box, label, line, turn
 from shopcalc.terms import asind, atand, cosd, degrees, inches, number, sind, tand
 
@@ -187,6 +187,5 @@ setup.source(
     "the tilt its angle from square to that face."
 )
 setup.source("The same relation is derived in Snyder and Gottesman, Compound-Angle Joinery; only its title and introduction were read.")
-setup.source("A tilt of 45\u00b0 at most, and gluing up halves of a ring of many sides: " + NO_SOURCE + ".")
 
 setup.onward("bevel", "The bevel for edges that stand flat", tilt=lean)

@@ -4,7 +4,7 @@ from typing import Any
 
 from sympy import And
 
-from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.declare import Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
 from shopcalc.terms import (
     choices_in,
@@ -299,9 +299,6 @@ setup.picture(
 
 setup.source(
     "Arithmetic: every set of the chippers and shims is weighed, and of two that cut one width the one with fewer shims, then fewer pieces, is taken."
-)
-setup.source(
-    "The nut holding by all its threads, a stack at most 0.005 in too wide, no more than four shims, a reading within 1/8 in: " + NO_SOURCE + "."
 )
 
 setup.onward("gauge-stack", "Its height, set by blocks")

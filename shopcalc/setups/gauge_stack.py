@@ -4,7 +4,7 @@ from typing import Any
 
 from sympy import And
 
-from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.declare import Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
 from shopcalc.terms import choices_in, choose_blocks, chosen_mains, count_in, inches, larger, number, smaller, starts_of, total_of
 
@@ -179,7 +179,6 @@ setup.picture(
 )
 
 setup.source("Arithmetic: every set of at most so many blocks is weighed, and of two that reach one height the one of fewer pieces is taken.")
-setup.source("A stack within 1/64 in, no more than four pieces, coming to the height from below, a reading within 1/8 in: " + NO_SOURCE + ".")
 
 setup.onward("groove", "The groove of that depth", groove_depth=height)
 setup.onward("dado-stack", "The width of a dado head")

@@ -2,7 +2,7 @@
 
 from sympy import And, Ne
 
-from shopcalc.declare import NO_SOURCE, Setup
+from shopcalc.declare import Setup
 from shopcalc.drawing import area, box, dimension, label, line
 from shopcalc.terms import inches, larger, number, pick, smaller
 
@@ -157,6 +157,5 @@ setup.picture(
 )
 
 setup.source("Geometry: two cuts that mirror each other about the middle of the stock leave equal cheeks of (stock \u2212 groove) / 2.")
-setup.source("Cheeks of 1/4 in or more, and a groove of a quarter to a half of the stock: " + NO_SOURCE + ".")
 
 setup.onward("tenon", "The tenon for this groove", stock=stock, groove_width=(measured_groove, groove_width), groove_depth=groove_depth)

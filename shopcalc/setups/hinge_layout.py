@@ -163,6 +163,5 @@ setup.source(
     "Top butt 6 to 7 in below the top of the door, lower end of the lower butt level with the top of the bottom rail: ICS, Building Trades Pocketbook, read in the publication."
 )
 setup.source("Three hinges for hollow metal doors over 5 ft and up to 7 ft 6 in: HMMA, read in a page that quotes it.")
-setup.source("One hinge more for each further 30 in, and no less than a hinge's length between two: " + NO_SOURCE + ".")
 
 setup.onward("hinge-mortise", "How deep, and the template", hinge_length=hinge_length)

@@ -205,4 +205,3 @@ setup.picture(
 setup.source(
     "Geometry: the step is width \u00d7 depth; the lip is stock \u2212 depth. The first blade's far side is the shoulder, so its fence is width \u2212 kerf."
 )
-setup.source("A lip of 1/4 in or more, a depth of two thirds of the stock at most, the reach of a dado head: " + NO_SOURCE + ".")

@@ -153,7 +153,7 @@ def test_cautions_and_sources_are_on_every_card() -> None:
     """A card ends with the cautions of its machines and its sources."""
     found = sheet("groove")
 
-    assert ("Guard and riving knife on for every cut that goes through.", 2) == (found["cautions"][0], len(found["sources"]))
+    assert ("Guard and riving knife on for every cut that goes through.", 1) == (found["cautions"][0], len(found["sources"]))
 
 
 def test_pieces_stand_in_one_line() -> None:
