@@ -35,14 +35,12 @@ from shopcalc.parts import (
     Step,
     symbols_of,
 )
-from shopcalc.terms import degrees, forbidden
+from shopcalc.portable.writing import TAPES
+from shopcalc.terms import degrees, forbidden, is_row
 from shopcalc.units import KIND_UNITS, KINDS, UnitsError, dimension_of
 
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
 RESERVED = {"tape", "units", "parts", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
-
-# A tape is marked in one of these to the inch.
-DIVISIONS = ("8", "16", "32", "64", "128")
 
 # What can be read on a scrap, and corrected.
 READABLE = ("length", "angle", "count", "percent")
@@ -147,7 +145,7 @@ class Setup:
 
     def division(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
         """A tape's division, 8 to 128 to the inch."""
-        pairs = tuple((each, f"1/{each} in") for each in DIVISIONS)
+        pairs = tuple((each, f"1/{each} in") for each in TAPES)
         return self._input(Input(name, "division", label, start, help, options=pairs))
 
     def reading(self, name: str, label: str, help: str, kind: str = "length") -> sympy.Symbol:
@@ -215,7 +213,7 @@ class Setup:
             self._refuse(f"the correction {declared.name} cannot be of the kind {declared.kind!r}")
         if declared.rounding not in ROUNDINGS or (declared.rounding == "none" and declared.kind not in ("length", "lengths")):
             self._refuse(f"{declared.name} cannot be rounded {declared.rounding!r}")
-        if declared.division and declared.division not in (*self.inputs, *DIVISIONS):
+        if declared.division and declared.division not in (*self.inputs, *TAPES):
             self._refuse(f"{declared.name} is to be rounded to {declared.division!r}, which is no input")
         self._formula(declared.name, declared.formula, declared.kind)
         if declared.when is not None:
@@ -288,7 +286,7 @@ class Setup:
         for place, shape in enumerate(shapes):
             where = f"picture {len(self.pictures) + 1}, shape {place + 1} ({shape.kind})"
             for value in (each for point in shape.points for each in point):
-                self._formula(where, value, "lengths" if shape.kind == "box" and self._is_row(value) else "length")
+                self._formula(where, value, "lengths" if shape.kind == "box" and is_row(value, self.kinds()) else "length")
             for value in (each for direction in shape.directions for each in direction):
                 self._formula(where, value, "number")
             if shape.when is not None:
@@ -296,14 +294,6 @@ class Setup:
             if shape.of and self.kinds().get(shape.of, "ranking") == "ranking":
                 self._refuse(f"{where} shows {shape.of!r}, which is declared nowhere above it")
         self.pictures.append(Picture(caption, shapes))
-
-    def _is_row(self, value: Any) -> bool:
-        kinds = self.kinds()
-        names = {symbol.name for symbol in symbols_of(value)}
-        try:
-            return names <= set(kinds) and dimension_of(sympy.sympify(value), kinds) == "lengths"
-        except UnitsError:
-            return False  # the proof of its formula says so, and where
 
     def source(self, text: str) -> None:
         """Where a formula or a constant comes from."""

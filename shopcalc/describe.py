@@ -13,30 +13,8 @@ from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
 from shopcalc.parts import Check, DeclarationError, Input, Part, Result, symbols_of
 from shopcalc.reference.cautions import CAUTIONS
-from shopcalc.units import dimension_of
+from shopcalc.terms import is_row
 from shopcalc.working import working_cases
-
-# What most lines of a card say of themselves; the phone is sent the rest.
-USUAL: dict[str, dict[str, Any]] = {
-    "inputs": {
-        "zero": False, "most": [], "options": [], "reading": False, "signed": False, "items": 0, "columns": [], "kind": "length",
-        "group": "What you measure",
-    },
-    "results": {
-        "role": "size", "kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": "",
-    },
-    "checks": {"level": "caution", "change": "", "spoils": [], "source": ""},
-    "steps": {"when": False},
-    "shapes": {"kind": "box", "style": "", "of": "", "text": "", "side": "", "row": 1, "when": False, "rows": []},
-}  # fmt: skip
-# All that a line of each sort says; on the way to the phone the place of a word here stands for the word.
-KEYS: dict[str, tuple[str, ...]] = {
-    "inputs": ("name", "label", "start", "help", *USUAL["inputs"]),
-    "results": ("label", "working", *USUAL["results"]),
-    "checks": ("text", *USUAL["checks"]),
-    "steps": ("text", *USUAL["steps"]),
-    "shapes": tuple(USUAL["shapes"]),
-}
 
 
 def describe(setup: Setup) -> dict[str, Any]:
@@ -164,7 +142,8 @@ def _with_followers(setup: Setup, names: list[str]) -> list[str]:
 
 def _rows(setup: Setup, shape: Shape) -> list[bool]:
     """Which of a box's four numbers are rows; nothing if none is."""
-    rows = [shape.kind == "box" and dimension_of(each, setup.kinds()) == "lengths" for each in shape.numbers()]
+    kinds = setup.kinds()
+    rows = [shape.kind == "box" and is_row(each, kinds) for each in shape.numbers()]
     return rows if any(rows) else []
 
 

@@ -1,7 +1,7 @@
 """Packs the setups for the phone as small as they go; `static/brain.js` unpacks them.
 
 What follows from something else is not sent: the keys of formulas and the names of values follow from a card's data
-(`portable/naming.py`), what most lines say from `describe.USUAL`, which word stands where from `describe.KEYS`.
+(`portable/naming.py`), what most lines say from `USUAL`, which word stands where from `KEYS`.
 """
 
 import json
@@ -9,9 +9,31 @@ from collections.abc import Mapping
 from typing import Any
 
 from shopcalc.declare import Setup
-from shopcalc.describe import KEYS, USUAL, describe
+from shopcalc.describe import describe
 from shopcalc.formulas import print_phone
 from shopcalc.portable.naming import short_name, value_names
+
+# What most lines of a card say of themselves; the phone is sent the rest.
+USUAL: dict[str, dict[str, Any]] = {
+    "inputs": {
+        "zero": False, "most": [], "options": [], "reading": False, "signed": False, "items": 0, "columns": [], "kind": "length",
+        "group": "What you measure",
+    },
+    "results": {
+        "role": "size", "kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": "",
+    },
+    "checks": {"level": "caution", "change": "", "spoils": [], "source": ""},
+    "steps": {"when": False},
+    "shapes": {"kind": "box", "style": "", "of": "", "text": "", "side": "", "row": 1, "when": False, "rows": []},
+}  # fmt: skip
+# All that a line of each sort says; on the way to the phone the place of a word here stands for the word.
+KEYS: dict[str, tuple[str, ...]] = {
+    "inputs": ("name", "label", "start", "help", *USUAL["inputs"]),
+    "results": ("label", "working", *USUAL["results"]),
+    "checks": ("text", *USUAL["checks"]),
+    "steps": ("text", *USUAL["steps"]),
+    "shapes": tuple(USUAL["shapes"]),
+}
 
 
 def setups_script(found: Mapping[str, Setup]) -> str:
@@ -20,13 +42,14 @@ def setups_script(found: Mapping[str, Setup]) -> str:
     Like stands beside like (the inputs of all setups, then the steps of all), since a phone's download is packed
     by what its neighbours have in common.
     """
-    described = {slug: _packed(describe(setup)) for slug, setup in found.items()}
+    described = {slug: describe(setup) for slug, setup in found.items()}
+    packed = {slug: _packed(about) for slug, about in described.items()}
     calls = []
     for slug, setup in found.items():
-        names = {name: short_name(place) for place, name in enumerate(value_names(describe(setup)))}  # type: ignore[no-untyped-call]
+        names = {name: short_name(place) for place, name in enumerate(value_names(described[slug]))}  # type: ignore[no-untyped-call]
         calls.append(f"addFormulas({text_literal(slug)},()=>{print_phone(setup.formulas(), names)});")
-    for part in next(iter(described.values()), {}):
-        for slug, about in described.items():
+    for part in next(iter(packed.values()), {}):
+        for slug, about in packed.items():
             text = json.dumps(about[part], separators=(",", ":"), ensure_ascii=False)
             calls.append(f"addPart({text_literal(slug)},{text_literal(part)},{text_literal(text)});")
     return "\n".join(calls)

@@ -21,8 +21,7 @@ import shopcalc.portable
 from shopcalc import __version__, files
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
-from shopcalc.describe import KEYS, USUAL
-from shopcalc.packing import setups_script, text_literal
+from shopcalc.packing import KEYS, USUAL, setups_script, text_literal
 from shopcalc.parts import STANDS
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.render import ESCAPES

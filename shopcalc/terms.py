@@ -6,6 +6,7 @@ Each is one function in both runtimes (`turning.py` and `snap.py` in `shopcalc/p
 `tilt > degrees(45)`; without it the unit proof could not tell an angle from a count.
 """
 
+from collections.abc import Mapping
 from fractions import Fraction
 
 import sympy
@@ -247,6 +248,15 @@ def smaller(*terms: sympy.Expr) -> sympy.Expr:
 def pick(*cases: tuple[object, object], otherwise: object) -> sympy.Expr:
     """The value of the first case `(value, condition)` whose condition holds."""
     return sympy.Piecewise(*cases, (otherwise, True))
+
+
+def is_row(value: object, kinds: Mapping[str, str]) -> bool:
+    """Whether a value is a row of lengths: one by its kind, one that a method gives, or cases of such."""
+    if isinstance(value, sympy.Symbol):
+        return kinds.get(value.name) == "lengths"
+    if isinstance(value, sympy.Piecewise):
+        return is_row(value.args[0][0], kinds)
+    return METHODS.get(type(value), ((), ""))[1] == "lengths"
 
 
 def forbidden(expression: sympy.Basic) -> str:

@@ -62,8 +62,8 @@ const seesNoQuery = Boolean(document.querySelector('meta[name="shopcalc-static"]
 
 // Every card is a link: the address says what is typed, also while it cannot be read.
 function afterRequest(event) {
-  const { elt, xhr, requestConfig } = event.detail;
-  if (elt.id !== 'sheet' || isLate(xhr) || (xhr.status !== 200 && xhr.status !== 422)) return;
+  const { xhr, requestConfig } = event.detail;
+  if (isLate(xhr) || (xhr.status !== 200 && xhr.status !== 422)) return;
   if (requestConfig.triggeringEvent?.type === 'input') history.replaceState(null, '', event.detail.pathInfo.finalRequestPath);
   markWrong();
 }
@@ -71,7 +71,7 @@ function afterRequest(event) {
 // A sheet that was under way when another key was pressed belongs to what was typed before.
 let keys = 0;
 const askedAt = new WeakMap();
-const isLate = xhr => askedAt.has(xhr) && askedAt.get(xhr) !== keys;
+const isLate = xhr => askedAt.get(xhr) !== keys;
 
 // Only the part that was asked for may take its place: a static host would send its whole page.
 function beforeSwap(event) {
@@ -191,9 +191,7 @@ document.addEventListener('input', event => {
   const form = event.target.closest('#inputs');
   if (form) askAnswer(form);
 }, true);
-document.addEventListener('htmx:beforeRequest', event => {
-  if (event.detail.elt.id === 'sheet') askedAt.set(event.detail.xhr, keys);
-});
+document.addEventListener('htmx:beforeRequest', event => askedAt.set(event.detail.xhr, keys));
 if (seesNoQuery) document.documentElement.hidden = true;
 if (document.readyState === 'complete') afterPaint();
 else addEventListener('load', afterPaint);

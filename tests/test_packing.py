@@ -5,7 +5,8 @@ from py_mini_racer import MiniRacer
 
 from shopcalc import exact, phone
 from shopcalc.catalogue import setups
-from shopcalc.packing import text_literal
+from shopcalc.describe import describe
+from shopcalc.packing import KEYS, text_literal
 
 from .helpers import run
 
@@ -22,6 +23,16 @@ def test_the_phone_has_the_same_data() -> None:
         engine.eval(phone.brain(setups()))
         for slug in setups():
             assert exact.world()["setups"][slug]["about"] == run(engine, "world.setups[given[0]].about", slug)
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_every_line_says_what_its_sort_says(slug: str) -> None:
+    """The phone unpacks a line by the keys of its sort: it has all of them, and no others."""
+    about = describe(setups()[slug])
+    lines = {"inputs": about["inputs"], "steps": about["steps"], "results": about["results"].values(), "checks": about["checks"].values()}
+    lines["shapes"] = [shape for picture in about["pictures"] for shape in picture["shapes"]]
+
+    assert [] == [(sort, line) for sort, keys in KEYS.items() for line in lines[sort] if set(keys) != set(line)]
 
 
 @pytest.mark.parametrize("text", ["", "it's \"quoted\"", "back\\slash", "line\u2028separator", "\u00bd \U0001f600", "</script>"])

@@ -7,7 +7,7 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 
 from shopcalc.portable.bench import inner_benches, read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
-from shopcalc.portable.cuts import PART_NUMBERS, shown_parts, worked_parts
+from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
 from shopcalc.portable.form import grouped, input_fields
 from shopcalc.portable.links import with_shop
 from shopcalc.portable.sentences import fill_known
@@ -163,13 +163,15 @@ def parts_data(bench):
     """The parts for the cut list, as a result."""
     plain = bench["world"]["numbers"]["plain"]
     rows = []
+    texts = []
     for part in worked_parts(bench):
         row = {"label": part["label"]}
         for name in PART_NUMBERS:
             row[name] = plain(part[name])
         rows.append(row)
-    text = ", ".join([part["count"] + " " + part["label"] + " " + part["length"] for part in shown_parts(bench)])
-    return {"value": rows, "text": text, "kind": "parts", "decimal": None, "mm": None}
+        shown = shown_part(part, bench)
+        texts.append(shown["count"] + " " + shown["label"] + " " + shown["length"])
+    return {"value": rows, "text": ", ".join(texts), "kind": "parts", "decimal": None, "mm": None}
 
 
 def result_data(name, bench):

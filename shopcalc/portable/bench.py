@@ -6,8 +6,8 @@ A `bench` is a dictionary: `about` and `formulas` of its setup, the `shop`, the 
 """
 
 from shopcalc.portable.snap import above, same
-from shopcalc.portable.work import column_value, read_entries, work_out
-from shopcalc.portable.writing import DIVISIONS, TAPES, decimal_text, write_as_it_is, write_value
+from shopcalc.portable.work import read_columns, read_entries, work_out
+from shopcalc.portable.writing import DIVISIONS, TAPES, decimal_text, write_value
 
 FINEST = 128  # a correction is small, and is read off a rule or calipers rather than the tape
 
@@ -40,18 +40,14 @@ def set_bench(world, slug, entries, shop):
     }
     for declared in about["inputs"]:
         if declared["name"] in bench["known"]:
-            write_known(bench, declared["name"], declared["kind"], FINEST, "nearest")
+            write_known(bench, declared["name"], declared["kind"], FINEST, "none" if declared["kind"] == "lengths" else "nearest")
             as_measured(bench["written"][declared["name"]], declared["kind"], shop)
-            if declared["kind"] == "lengths":
-                bench["written"][declared["name"]] = write_as_it_is(bench["known"][declared["name"]], "lengths", shop["metric"], world["units"])
             for column in declared["columns"]:
                 write_known(bench, column["name"], column["kind"], FINEST, "nearest")
     for name in about["results"]:
         result = about["results"][name]
         if name in bench["known"] and result["kind"] != "ranking":
             write_known(bench, name, result["kind"], division_of(result, bench), result["rounding"])
-            if result["rounding"] == "none":
-                bench["written"][name] = write_as_it_is(bench["known"][name], result["kind"], shop["metric"], world["units"])
     return bench
 
 
@@ -121,13 +117,11 @@ def included_bench(included, bench, world):
                 return []
             values[name] = value
             texts[name] = given_text(value, declared)
-            for column in declared["columns"]:
-                values[column["name"]] = column_value(column, texts[name], declared, world["numbers"])
         elif name in bench["known"]:
             values[name] = bench["known"][name]
             texts[name] = bench["texts"][name]
-            for column in declared["columns"]:
-                values[column["name"]] = bench["known"][column["name"]]
+        if name in values:
+            read_columns(declared, values, world["numbers"])
     inner = set_bench(world, included["slug"], {"values": values, "texts": texts}, bench["shop"])
     inner["unbroken"] = bench["unbroken"]
     return [inner]

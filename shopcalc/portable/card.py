@@ -261,12 +261,9 @@ def shortened(one):
 
 def counted(one):
     """A setting among the others at the top of the card: a short row mark by mark, of a long one only how many there are."""
-    one["listed"] = []
-    if len(one["marks"]) > MOST_AT_ONCE:
-        one["text"] = str(len(one["marks"])) + " marks"
-    elif len(one["marks"]) > 0:
-        one["listed"] = one["marks"]
-        one["text"] = ""
+    short = len(one["marks"]) > 0 and len(one["marks"]) <= MOST_AT_ONCE
+    one["listed"] = one["marks"] if short else []
+    one["text"] = "" if short else shortened(one)["text"]
     return one
 
 

@@ -25,18 +25,20 @@ def worked_parts(bench):
 
 
 def shown_parts(bench):
-    """The parts as texts, each size written as the card writes it: a pane that is rounded down there is so here."""
+    """The parts as texts."""
+    return [shown_part(part, bench) for part in worked_parts(bench)]
+
+
+def shown_part(part, bench):
+    """One part as texts, each size written as the card writes it: a pane that is rounded down there is so here."""
     shop = bench["shop"]
     units = bench["world"]["units"]
-    rows = []
-    for part in worked_parts(bench):
-        row = {"label": part["label"], "count": write_value(part["count"], "count", 1, "nearest", False, units)["text"]}
-        for place, name in enumerate(PART_NUMBERS[1 : len(PART_NUMBERS)]):
-            of = part["sizes"][place]
-            if of in bench["written"]:
-                written = bench["written"][of]
-            else:
-                written = write_value(part[name], "length", shop["division"], "nearest", shop["metric"], units)
-            row[name] = quoted(written, "length", shop["metric"])
-        rows.append(row)
-    return rows
+    row = {"label": part["label"], "count": write_value(part["count"], "count", 1, "nearest", False, units)["text"]}
+    for place, name in enumerate(PART_NUMBERS[1 : len(PART_NUMBERS)]):
+        of = part["sizes"][place]
+        if of in bench["written"]:
+            written = bench["written"][of]
+        else:
+            written = write_value(part[name], "length", shop["division"], "nearest", shop["metric"], units)
+        row[name] = quoted(written, "length", shop["metric"])
+    return row

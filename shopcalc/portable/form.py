@@ -1,7 +1,7 @@
 """The form's fields: what was typed, and how it was understood or why it cannot be."""
 
 from shopcalc.portable.sentences import unbroken
-from shopcalc.portable.writing import write_as_it_is, write_value
+from shopcalc.portable.writing import write_value
 
 
 def input_fields(about, entries, shop, world):
@@ -50,7 +50,7 @@ def echo(declared, entries, shop, world):
         return ""
     value = entries["values"][name]
     if kind == "lengths":
-        written = write_as_it_is(value, kind, shop["metric"], world["units"])
+        written = write_value(value, kind, 64, "none", shop["metric"], world["units"])
     else:
         written = write_value(value, kind, 64, "nearest", False, world["units"])
     if kind == "temperature":

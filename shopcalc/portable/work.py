@@ -5,7 +5,7 @@
 """
 
 from shopcalc.portable.reading import read_angle, read_count, read_length, read_lengths, read_percent, read_sum, read_temperature
-from shopcalc.portable.snap import above, same
+from shopcalc.portable.snap import above, nearest_of, same
 from shopcalc.portable.writing import TAPES, quoted, write_value
 
 BARE_UNITS = ["in", "mm"]
@@ -111,8 +111,7 @@ def read_entries(about, query, shop, world):
         got = read_entry(declared, text, shop, world)
         if got["ok"]:
             values[name] = got["value"]
-            for column in declared["columns"]:
-                values[column["name"]] = column_value(column, text, declared, world["numbers"])
+            read_columns(declared, values, world["numbers"])
         else:
             errors[name] = got["message"]
     return {"texts": texts, "values": values, "errors": errors}
@@ -132,12 +131,11 @@ def plain_words(text):
     return text.lower().replace("-", " ").replace("_", " ")
 
 
-def column_value(column, text, declared, numbers):
-    """What a table says of the option chosen, in one of its columns."""
-    for place, option in enumerate(declared["options"]):
-        if option[0] == text:
-            return numbers["ratio"](column["values"][place][0], column["values"][place][1])
-    return None
+def read_columns(declared, values, numbers):
+    """Add to `values` what a table says of the option chosen, whose place is the value of the choice."""
+    for column in declared["columns"]:
+        told = column["values"][nearest_of(values[declared["name"]])]
+        values[column["name"]] = numbers["ratio"](told[0], told[1])
 
 
 def is_blank(text):

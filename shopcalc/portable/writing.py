@@ -137,7 +137,12 @@ def feet_text(x, division, direction):
 
 
 def write_value(x, kind, division, direction, metric, units):
-    """Any value as `{"text", "decimal", "mm"}` and, for a length, the parts of its fraction."""
+    """Any value as `{"text", "decimal", "mm"}` and, for a length, the parts of its fraction.
+
+    Lengths with the direction "none" are picked up and not marked off, and are written as they are.
+    """
+    if kind == "length" and direction == "none":
+        return write_piece(x, metric, units)
     if kind == "length":
         return write_length(x, division, direction, metric, units)
     if kind == "lengths":
@@ -156,27 +161,17 @@ def write_value(x, kind, division, direction, metric, units):
 
 def write_row(row, division, direction, metric, units):
     """A row of lengths: each written, and the text of all."""
-    each = [write_length(x, division, direction, metric, units) for x in row]
-    written = plain_value(", ".join([one["text"] for one in each]))
-    written["each"] = each
-    return written
-
-
-def write_as_it_is(x, kind, metric, units):
-    """A length, or a row of them, that is picked up and not marked off: a fraction only where it is exactly one.
-
-    A shim of eight thousandths is no 128th, and in tenths of a mm a shim of two would be gone.
-    """
-    if kind == "length":
-        return write_piece(x, metric, units)
-    each = [write_piece(length, metric, units) for length in x]
+    each = [write_value(x, "length", division, direction, metric, units) for x in row]
     written = plain_value(", ".join([one["text"] for one in each]))
     written["each"] = each
     return written
 
 
 def write_piece(x, metric, units):
-    """One length as it is."""
+    """A length that is picked up and not marked off: a fraction only where it is exactly one.
+
+    A shim of eight thousandths is no 128th, and in tenths of a mm a shim of two would be gone.
+    """
     written = write_length(x, FINEST_PIECE, "nearest", metric, units)
     if metric:
         written["text"] = decimal_text(millimetres(x, units), 2, True) + " mm"

@@ -4,7 +4,8 @@ from sympy import And, Not
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import box, dimension, line
-from shopcalc.terms import even_marks, inches, larger, number, pick, row_of, shifted, smaller, whole_below, whole_nearest
+from shopcalc.reference.species import SPECIES
+from shopcalc.terms import even_marks, inches, larger, pick, row_of, shifted, smaller, whole_below, whole_nearest
 
 setup = Setup(
     slug="slats",
@@ -136,7 +137,7 @@ setup.note(
 )
 setup.caution(
     "gap_closes",
-    even_gap < slat * 8 * number("0.00369"),
+    even_gap < slat * 8 * SPECIES["red oak"].tangential,
     "A gap of {even_gap} can close when slats of {slat} swell: then they hold water, push one another off their screws or cup. "
     "Work out how far the wood moves before it is fixed.",
     change=slat,

@@ -14,7 +14,6 @@ from shopcalc.portable.writing import (
     quoted,
     round_to,
     split_ticks,
-    write_as_it_is,
     write_length,
     write_value,
 )
@@ -139,6 +138,6 @@ def test_a_piece_is_written_as_it_is(length: str, text: str, mm: str, phone_brai
     """A fraction only where it is exactly a 64th or coarser, else thousandths; hundredths of a mm in a metric shop."""
     x = Fraction(exactly(length)) if not length.startswith("-") else -exactly(length[1:])
 
-    assert (text, mm) == tuple(write_as_it_is(x, "length", metric, UNITS)["text"] for metric in (False, True))
-    assert f"{text}, {text}" == write_as_it_is([x, x], "lengths", False, UNITS)["text"]
-    assert mm == run(phone_brain, "write_as_it_is(given[0], 'length', true, given[1]).text", float(x), UNITS)
+    assert (text, mm) == tuple(write_value(x, "length", 128, "none", metric, UNITS)["text"] for metric in (False, True))
+    assert f"{text}, {text}" == write_value([x, x], "lengths", 128, "none", False, UNITS)["text"]
+    assert mm == run(phone_brain, "write_value(given[0], 'length', 128, 'none', true, given[1]).text", float(x), UNITS)
