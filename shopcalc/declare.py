@@ -77,7 +77,7 @@ class Setup:
     includes: list[Included] = field(default_factory=list)
     parts: list[Part] = field(default_factory=list)
     trial_text: str = ""
-    program: list[tuple[str, str]] = field(default_factory=list)
+    program: list[str] = field(default_factory=list)
     heading: str = "What you measure"
 
     def __post_init__(self) -> None:
@@ -219,7 +219,7 @@ class Setup:
         if declared.when is not None:
             self._formula(f"{declared.name} (when)", declared.when, "truth")
         self.results[declared.name] = declared
-        self.program.append(("result", declared.name))
+        self.program.append(declared.name)
         return sympy.Symbol(declared.name, real=True)
 
     def kinds(self) -> dict[str, str]:
@@ -267,7 +267,7 @@ class Setup:
             self._refuse(f"{name} tells the reader to change {change.name!r}, which is no input")
         spoiled = None if spoils is None else tuple(each.name for each in spoils)
         self.checks[name] = Check(name, level, sympy.sympify(relation), text, "" if change is None else change.name, spoiled, source)
-        self.program.append(("check", name))
+        self.program.append(name)
 
     # How it is done.
 

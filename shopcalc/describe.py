@@ -27,7 +27,7 @@ def describe(setup: Setup) -> dict[str, Any]:
         "inputs": [_describe_input(each) for each in setup.inputs.values()],
         "results": {each.name: _describe_result(each) for each in setup.results.values()},
         "checks": {each.name: _describe_check(setup, each) for each in setup.checks.values()},
-        "program": [name for _, name in setup.program],
+        "program": list(setup.program),
         "steps": [
             {
                 "text": step.text,

@@ -12,7 +12,6 @@ from quicktions import Fraction
 from sympy.printing.jscode import JavascriptCodePrinter
 from sympy.printing.pycode import PythonCodePrinter
 
-from shopcalc import terms
 from shopcalc.portable import choose, moisture, rows, snap, turning
 from shopcalc.terms import CONSTANTS, METHODS, TURNING, WHOLE, forbidden
 
@@ -31,7 +30,7 @@ class _ShopPrinter:
 
     def _print_Function(self, node: Any) -> str:
         if type(node) in METHODS:
-            return self._method(type(node).__name__, [self._print(each) for each in node.args])  # type: ignore[attr-defined]
+            return self._method(node)
         first: str = self._print(node.args[0])  # type: ignore[attr-defined]
         if type(node) in CONSTANTS:
             return f"({first})"
@@ -42,8 +41,9 @@ class _ShopPrinter:
     def _whole(self, call: str) -> str:
         return call
 
-    def _method(self, name: str, args: Sequence[str]) -> str:
-        return f"{name}({', '.join(args)})"
+    def _method(self, node: Any) -> str:
+        args = ", ".join(self._print(each) for each in node.args)  # type: ignore[attr-defined]
+        return f"{type(node).__name__}({args})"
 
     def _nested(self, function: str, args: Sequence[sympy.Basic]) -> str:
         printed: list[str] = [self._print(each) for each in args]  # type: ignore[attr-defined]
@@ -98,9 +98,9 @@ class ExactPrinter(_ShopPrinter, PythonCodePrinter):
     def _whole(self, call: str) -> str:
         return f"Fraction({call})"
 
-    def _method(self, name: str, args: Sequence[str]) -> str:
-        call = super()._method(name, args)
-        return f"Fraction({call})" if METHODS[getattr(terms, name)][1] in ("length", "number") else call
+    def _method(self, node: Any) -> str:
+        call = super()._method(node)
+        return f"Fraction({call})" if METHODS[type(node)].gives in ("length", "number") else call
 
     def _print_Integer(self, node: sympy.Integer) -> str:
         return f"Fraction({node.p})"

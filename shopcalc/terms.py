@@ -8,6 +8,7 @@ Each is one function in both runtimes (`turning.py` and `snap.py` in `shopcalc/p
 
 from collections.abc import Mapping
 from fractions import Fraction
+from typing import NamedTuple
 
 import sympy
 from sympy.core.relational import Relational
@@ -60,6 +61,14 @@ class whole_nearest(sympy.Function):
     """The nearest whole number; a tie goes up."""
 
     nargs = 1
+
+
+class Method(NamedTuple):
+    """An algorithm as a term: the kinds it takes, the kind it gives, and how the working words it."""
+
+    takes: tuple[str, ...]
+    gives: str
+    words: str
 
 
 class even_marks(sympy.Function):
@@ -173,22 +182,22 @@ class degree_constant(sympy.Function):
 TURNING = {sind: "sind", cosd: "cosd", tand: "tand", atand: "atand", asind: "asind"}
 WHOLE = {whole_below: "floor_of", whole_above: "ceiling_of", whole_nearest: "nearest_of"}
 CONSTANTS = {inch_constant: "inch", degree_constant: "degree", fahrenheit_constant: "fahrenheit"}
-# What is an algorithm and no formula: the kinds it takes, and the kind it gives.
+# What is an algorithm and no formula.
 METHODS = {
-    even_marks: (("length", "length", "number"), "lengths"),
-    starts_of: (("length", "lengths"), "lengths"),
-    shifted: (("lengths", "length"), "lengths"),
-    joined: (("lengths", "lengths"), "lengths"),
-    row_of: (("length",), "lengths"),
-    total_of: (("lengths",), "length"),
-    count_in: (("lengths",), "number"),
-    choose_pieces: (("length", "lengths", "lengths", "length", "number"), "ranking"),
-    choose_between: (("length", "lengths", "lengths", "length", "length"), "ranking"),
-    choose_blocks: (("length", "lengths", "number"), "ranking"),
-    choices_in: (("ranking",), "number"),
-    chosen_mains: (("ranking", "number"), "lengths"),
-    chosen_fills: (("ranking", "number"), "lengths"),
-    settled_moisture: (("temperature", "number"), "number"),
+    even_marks: Method(("length", "length", "number"), "lengths", "{2} marks from {0} every {1}"),
+    starts_of: Method(("length", "lengths"), "lengths", "{1} laid end to end from {0}"),
+    shifted: Method(("lengths", "length"), "lengths", "{0}, each + {1}"),
+    joined: Method(("lengths", "lengths"), "lengths", "{0} and {1}"),
+    row_of: Method(("length",), "lengths", "{0}"),
+    total_of: Method(("lengths",), "length", "sum of ({0})"),
+    count_in: Method(("lengths",), "number", "number of ({0})"),
+    choose_pieces: Method(("length", "lengths", "lengths", "length", "number"), "ranking", "nearest to {0}"),
+    choose_between: Method(("length", "lengths", "lengths", "length", "length"), "ranking", "nearest to {0}"),
+    choose_blocks: Method(("length", "lengths", "number"), "ranking", "nearest to {0}"),
+    choices_in: Method(("ranking",), "number", "number of choices"),
+    chosen_mains: Method(("ranking", "number"), "lengths", "the larger pieces of the choice ranked {1}, the best being 0"),
+    chosen_fills: Method(("ranking", "number"), "lengths", "the smaller pieces of the choice ranked {1}, the best being 0"),
+    settled_moisture: Method(("temperature", "number"), "number", "moisture of wood at rest in air of {0} and {1}"),
 }
 ALLOWED = (
     sympy.Symbol,
@@ -256,7 +265,7 @@ def is_row(value: object, kinds: Mapping[str, str]) -> bool:
         return kinds.get(value.name) == "lengths"
     if isinstance(value, sympy.Piecewise):
         return is_row(value.args[0][0], kinds)
-    return METHODS.get(type(value), ((), ""))[1] == "lengths"
+    return type(value) in METHODS and METHODS[type(value)].gives == "lengths"
 
 
 def forbidden(expression: sympy.Basic) -> str:

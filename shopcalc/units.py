@@ -107,12 +107,12 @@ def _no_rows(node: sympy.Basic, values: list[Any]) -> list[Any]:
 
 def _given_by_method(node: sympy.Basic, kinds: Mapping[str, str]) -> Any:
     """What a method gives, once it is sure that it takes what it is given; zero goes with any number."""
-    takes, gives = METHODS[type(node)]
-    for argument, kind in zip(node.args, takes, strict=True):
+    method = METHODS[type(node)]
+    for argument, kind in zip(node.args, method.takes, strict=True):
         found = dimension_of(argument, kinds)
         if found != kind and argument != 0:
             raise UnitsError(f"{node}: {type(node).__name__} takes a {kind}, and {argument} is a {found}")
-    return registry().Quantity(Fraction(1), KIND_UNITS[gives])
+    return registry().Quantity(Fraction(1), KIND_UNITS[method.gives])
 
 
 def _alike(node: sympy.Basic, terms: list[sympy.Basic], kinds: Mapping[str, str]) -> Any:

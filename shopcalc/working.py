@@ -13,15 +13,6 @@ MINUS = "\u2212"
 _TURNS = {"sind": "sin", "cosd": "cos", "tand": "tan", "atand": "arctan", "asind": "arcsin"}
 _WHOLES = {"floor_of": "whole number below", "ceiling_of": "whole number above", "nearest_of": "nearest whole number to"}
 CONSTANT_MARKS = {"inch": "", "degree": "\u00b0", "fahrenheit": " \u00b0F"}
-_METHODS = {
-    "even_marks": "{2} marks from {0} every {1}", "starts_of": "{1} laid end to end from {0}", "shifted": "{0}, each + {1}",
-    "joined": "{0} and {1}", "row_of": "{0}", "total_of": "sum of ({0})", "count_in": "number of ({0})",
-    "choose_pieces": "nearest to {0}", "choose_between": "nearest to {0}", "choose_blocks": "nearest to {0}",
-    "choices_in": "number of choices", "chosen_mains":
-    "the larger pieces of the choice ranked {1}, the best being 0",
-    "chosen_fills": "the smaller pieces of the choice ranked {1}, the best being 0",
-    "settled_moisture": "moisture of wood at rest in air of {0} and {1}",
-}  # fmt: skip
 _COMPARED = {">": "is more than", "<": "is less than", ">=": "is at least", "<=": "is at most", "==": "is", "!=": "is not"}
 
 _SUM, _PRODUCT, _POWER, _ATOM = 1, 2, 3, 4
@@ -122,7 +113,7 @@ def _write_function(node: Any) -> str:
     if isinstance(node, sympy.Abs):
         return f"the size of ({inner[0]})"
     if type(node) in METHODS:
-        return _METHODS[type(node).__name__].format(*inner)
+        return METHODS[type(node)].words.format(*inner)
     if type(node) in TURNING:
         return f"{_TURNS[TURNING[type(node)]]}({inner[0]})"
     if type(node) in WHOLE:
