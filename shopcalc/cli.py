@@ -4,7 +4,7 @@ import json
 import sys
 from collections.abc import Sequence
 from pathlib import Path
-from typing import Any
+from typing import Any, TextIO
 
 import click
 
@@ -72,6 +72,32 @@ def card(slug: str, entries: Sequence[str], as_json: bool) -> None:
         _print_card(found["data"], {**view["sheets"][0], **view["answers"][0]})
 
 
+@main.command("job")
+@click.argument("file", type=click.File("r", encoding="utf-8"))
+@click.option("--json", "as_json", is_flag=True, help="Print the job as JSON.")
+def work_job(file: TextIO, as_json: bool) -> None:
+    """Print the order of work, the cut list and the boards of a job FILE.
+
+    A file that is refused, or a job with entries that cannot be read, prints the reason and ends with status 2.
+    """
+    try:
+        text = file.read()
+    except UnicodeDecodeError:
+        text = ""
+    found = exact.answer_document("/job.json", text)
+    if found["status"] != 200:
+        _fail(found["data"]["errors"], as_json)
+    data = found["data"]
+    if as_json:
+        click.echo(json.dumps(data, indent=2, ensure_ascii=False))
+    else:
+        _print_job(exact.answer_document("/job", text)["view"])
+    if data["errors"]:
+        if not as_json:
+            _complain(data["errors"])
+        sys.exit(2)
+
+
 @main.command()
 @click.argument("folder", type=click.Path(file_okay=False, path_type=Path))
 def export(folder: Path) -> None:
@@ -87,9 +113,63 @@ def _fail(errors: dict[str, str], as_json: bool) -> None:
     if as_json:
         click.echo(json.dumps({"errors": errors}, indent=2, ensure_ascii=False))
     else:
-        for name, message in errors.items():
-            click.echo(f"{name}: {message}", err=True)
+        _complain(errors)
     sys.exit(2)
+
+
+def _complain(errors: dict[str, str]) -> None:
+    """The errors as text, each at its place."""
+    for name, message in errors.items():
+        click.echo(f"{name}: {message}" if name else message, err=True)
+
+
+def _print_job(view: dict[str, Any]) -> None:
+    """A job as text: order of work, cut list, boards."""
+    click.echo(view["title"])
+    for item in view["items"]:
+        click.echo(f"  {item['quantity']} x {item['label']} ({item['card']})")
+        for wrong in item["wrong"]:
+            click.echo(f"    {wrong['label'].upper()}: {wrong['note']}")
+    click.echo(f"\nOrder of work ({view['progress']})")
+    for stage in view["stages"]:
+        click.echo(f"  {stage['stage'].upper()}")
+        for run in stage["runs"]:
+            _print_run(run)
+    click.echo("\nCut list")
+    for section in view["sections"]:
+        click.echo(f"  {section['section']}" + (" (panes)" if section["pane"] else ""))
+        for row in section["rows"]:
+            rough = f"   rough {row['rough']}" if row["rough"] else ""
+            click.echo(f"    {row['count'] + ' ' + row['label']:30} {row['finished']:14}{rough}   {row['of']}")
+    click.echo("\nBoards")
+    for laid in view["laid"]:
+        _print_laid(laid)
+
+
+def _print_run(run: dict[str, Any]) -> None:
+    """One run of the order of work."""
+    settings = ", ".join(f"{setting['label']} {setting['text']}" for setting in run["settings"])
+    click.echo(f"    [{'x' if run['done'] else ' '}] {run['label']} ({run['machine']})" + (f": {settings}" if settings else ""))
+    click.echo("        " + ", ".join(piece["text"] for piece in run["pieces"]))
+    for text in (run["face"], *(each["text"] for each in run["changed"]), *(each["text"] for each in run["corrections"]), run["near"]):
+        if text:
+            click.echo(f"        {text}")
+    if run["reading"]:
+        click.echo(f"        {run['reading_label']}: {run['reading']}")
+
+
+def _print_laid(laid: dict[str, Any]) -> None:
+    """One section on its boards."""
+    click.echo(f"  {laid['section']}")
+    if laid["none"]:
+        click.echo("    No boards of this section yet.")
+        return
+    for each in laid["too_long"]:
+        click.echo(f"    Longer than any board: {each['text']}")
+    for board in laid["bars"]["boards"]:
+        click.echo(f"    {board['words']}")
+    if laid["is_bought"]:
+        click.echo("    Buy " + ", ".join(row["text"] for row in laid["bought"]) + f"; {laid['waste']} left over" + ("; fewest possible" if laid["proven"] else ""))
 
 
 def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:

@@ -196,14 +196,14 @@ class Setup:
         """A ranking of choices, from which results are taken; it is not shown itself."""
         return self._result(Result(name, name, sympy.sympify(formula), "ranking", "inner"))
 
-    def part(self, label: str, count: Any, length: Any, width: Any, thickness: Any, when: Any = None) -> None:
-        """A part for the cut list."""
+    def part(self, label: str, count: Any, length: Any, width: Any, thickness: Any, when: Any = None, pane: bool = False) -> None:
+        """A part for the cut list; a `pane` is no wood, and is not laid on boards."""
         numbers = tuple(sympy.sympify(each) for each in (count, length, width, thickness))
         for each, kind in zip(numbers, ("number", "length", "length", "length"), strict=True):
             self._formula(f"the part {label}", each, kind)
         if when is not None:
             self._formula(f"the part {label} (when)", when, "truth")
-        self.parts.append(Part(label, numbers, None if when is None else sympy.sympify(when)))
+        self.parts.append(Part(label, numbers, None if when is None else sympy.sympify(when), pane))
 
     def _result(self, declared: Result) -> sympy.Symbol:
         self._claim(declared.name)

@@ -90,7 +90,7 @@ def _describe_input(declared: Input) -> dict[str, Any]:
 def _describe_part(part: Part) -> dict[str, Any]:
     """A part; a size that is a value of the card is named, so that it is written as that is."""
     sizes = ["" if not isinstance(each, sympy.Symbol) else each.name for each in part.numbers[1:]]
-    return {"label": part.label, "when": part.when is not None, "sizes": sizes}
+    return {"label": part.label, "when": part.when is not None, "sizes": sizes, "pane": part.pane}
 
 
 def _limit(most: Any) -> list[int]:

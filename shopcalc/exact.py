@@ -1,5 +1,6 @@
 """The server's side of a card: the portable code over exact fractions."""
 
+import json
 import re
 from collections.abc import Mapping
 from functools import cache
@@ -11,8 +12,8 @@ from shopcalc.declare import Setup
 from shopcalc.describe import describe
 from shopcalc.formulas import compile_exact
 from shopcalc.numbers import NUMBERS
-from shopcalc.parts import STANDS
-from shopcalc.portable.answer import respond
+from shopcalc.parts import STAGES, STANDS
+from shopcalc.portable.answer import respond, respond_document
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.units import length_factors
 
@@ -43,4 +44,21 @@ def world() -> dict[str, Any]:
 def answer(path: str, query: Mapping[str, str], part: str = "") -> dict[str, Any]:
     """What `respond` in `shopcalc/portable/answer.py` gives for a request, exactly."""
     found: dict[str, Any] = respond(world(), path, {_plain_name(name): text for name, text in query.items()}, part)  # type: ignore[no-untyped-call]
+    return found
+
+
+def _no_number(name: str) -> None:
+    """NaN and Infinity, which Python would read and JSON does not have."""
+    raise ValueError(name)
+
+
+def answer_document(path: str, text: str) -> dict[str, Any]:
+    """What `respond_document` gives for a job sent as JSON text; a text that is no JSON is a job refused."""
+    try:
+        document = json.loads(text, parse_constant=_no_number)
+        # half a character, which JSON can name, cannot be shown
+        json.dumps(document, ensure_ascii=False).encode()
+    except (ValueError, RecursionError):
+        document = None
+    found: dict[str, Any] = respond_document(world(), path, document)  # type: ignore[no-untyped-call]
     return found

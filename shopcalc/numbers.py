@@ -66,6 +66,16 @@ def plain(x: Fraction) -> int | float:
     return int(x) if x == int(x) else float(x)
 
 
+def kind_of(value: Any) -> str:
+    """What sort of JSON value this is."""
+    if value is None:
+        return "nothing"
+    for kind, types in (("truth", bool), ("text", str), ("number", (int, float)), ("list", list)):
+        if isinstance(value, types):  # type: ignore[arg-type]
+            return kind
+    return "object"
+
+
 NUMBERS: dict[str, Callable[..., Any]] = {
     "ratio": Fraction,
     "sin": partial(_of_angle, _context.sin),
@@ -75,4 +85,5 @@ NUMBERS: dict[str, Callable[..., Any]] = {
     "root": exact_root,
     "attempt": attempt,
     "plain": plain,
+    "kind_of": kind_of,
 }

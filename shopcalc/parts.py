@@ -97,6 +97,7 @@ class Part:
     label: str
     numbers: tuple[Any, ...]
     when: sympy.Basic | None = None
+    pane: bool = False
 
 
 @dataclass(frozen=True)

@@ -34,6 +34,9 @@ KEPT = (
     "/static/style.css",
     "/static/app.js",
     "/static/vendor/htmx-2.0.11.min.js",
+    "/static/job.js",
+    "/static/vendor/idb-keyval-6.2.2.js",
+    "/static/boathouse.json",
     "/static/icons/icon.svg",
     "/manifest.webmanifest",
 )

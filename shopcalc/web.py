@@ -10,12 +10,17 @@ from flask import Flask, Response, request, send_from_directory
 from shopcalc import exact, files, phone
 from shopcalc.render import render
 
+LARGEST_JOB = 1_000_000  # bytes; the page refuses a larger one too
+
 
 def create_app() -> Flask:
     """The app, with every setup worked out once so that the first visitor does not wait for it."""
     app = Flask("shopcalc", static_folder=None)
     exact.world()
     phone.worker()
+    app.config["MAX_CONTENT_LENGTH"] = LARGEST_JOB
+    app.add_url_rule("/job", "job", job, methods=["POST"])
+    app.add_url_rule("/job<any('.json', '.csv'):kind>", "job_as", job, methods=["POST"])
     app.add_url_rule("/worker.js", view_func=worker)
     app.add_url_rule("/manifest.webmanifest", view_func=manifest)
     app.add_url_rule("/static/<path:name>", view_func=static)
@@ -30,6 +35,18 @@ def card(path: str) -> Response:
     found = exact.answer("/" + path, request.args.to_dict(), request.headers.get("HX-Target", ""))
     if "data" in found:
         return Response(json.dumps(found["data"], ensure_ascii=False), found["status"], mimetype="application/json")
+    response = Response(render(found["template"], found["view"]), found["status"], mimetype="text/html")
+    response.headers["X-Part"] = found["template"]
+    return response
+
+
+def job(kind: str = "") -> Response:
+    """What is said of the job that is sent along: its page, its data or its cut list. Nothing of it is kept."""
+    found = exact.answer_document(f"/job{kind}", request.get_data(as_text=True))
+    if "data" in found:
+        return Response(json.dumps(found["data"], ensure_ascii=False), found["status"], mimetype="application/json")
+    if "text" in found:
+        return Response(found["text"], found["status"], mimetype="text/csv")
     response = Response(render(found["template"], found["view"]), found["status"], mimetype="text/html")
     response.headers["X-Part"] = found["template"]
     return response

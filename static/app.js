@@ -123,11 +123,16 @@ function noAnswer(...parts) {
 function keepMeaning(now) {
   const before = now === 'mm' ? 'in' : 'mm';
   for (const entry of document.querySelectorAll('#inputs [data-kind]')) {
-    const { kind } = entry.dataset, text = entry.value;
-    if (kind === 'length') entry.value = withUnit(text, before);
-    if (kind === 'lengths') entry.value = text.split(/[,;]/).map(each => withUnit(each, before)).join(', ');
-    if (kind === 'temperature' && /^[-\u2212\d\s.\/\u00b0]+$/.test(text)) entry.value = `${text.trim()} ${before === 'mm' ? 'C' : 'F'}`;
+    entry.value = meantIn(before, entry.dataset.kind, entry.value);
   }
+}
+
+// An entry as it is written where bare numbers are of another unit.
+function meantIn(unit, kind, text) {
+  if (kind === 'length') return withUnit(text, unit);
+  if (kind === 'lengths') return text.split(/[,;]/).map(each => withUnit(each, unit)).join(', ');
+  if (kind === 'temperature' && /^[-\u2212\d\s.\/\u00b0]+$/.test(text)) return `${text.trim()} ${unit === 'mm' ? 'C' : 'F'}`;
+  return text;
 }
 
 function withUnit(entry, unit) {
@@ -159,7 +164,7 @@ function loadHtmx() {
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  const start = () => { loadHtmx(); keepWorker(); };
+  const start = () => { loadHtmx(); keepWorker(); import('/static/job.js'); };
   if (document.hidden) start();
   else requestAnimationFrame(() => setTimeout(start));
 }

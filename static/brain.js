@@ -61,7 +61,22 @@ function decide(path, pairs, part) {
 }
 
 function answer(path, pairs, part) {
-  const found = decide(path, pairs, part);
+  return rendered(decide(path, pairs, part));
+}
+
+// What is said of a job that is sent as JSON text; a text that is no JSON is a job refused.
+function decideDocument(path, text) {
+  let job = null;
+  try { job = JSON.parse(text); } catch { /* no job */ }
+  return respond_document(world, path, job);
+}
+
+function answerDocument(path, text) {
+  return rendered(decideDocument(path, text));
+}
+
+function rendered(found) {
   if (found.data) return { status: found.status, type: 'application/json', body: JSON.stringify(found.data) };
+  if ('text' in found) return { status: found.status, type: 'text/csv; charset=utf-8', body: found.text };
   return { status: found.status, type: 'text/html; charset=utf-8', part: found.template, body: Mustache.render(TEMPLATES[found.template], found.view, TEMPLATES) };
 }

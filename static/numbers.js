@@ -16,6 +16,8 @@ const numbers = {
     }
   },
   plain: value => value,
+  kind_of: value => value === null ? 'nothing' : Array.isArray(value) ? 'list'
+    : { string: 'text', number: 'number', boolean: 'truth' }[typeof value] ?? 'object',
 };
 
 // Rows and rankings hold numbers some levels down; a hole in one of them spoils the whole.

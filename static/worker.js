@@ -9,7 +9,9 @@ self.addEventListener('message', event => {
 });
 self.addEventListener('fetch', event => {
   const url = new URL(event.request.url);
-  if (event.request.method !== 'GET' || url.origin !== self.location.origin) return;
+  if (url.origin !== self.location.origin) return;
+  if (event.request.method === 'POST' && url.pathname.startsWith('/job')) return event.respondWith(aboutJob(event.request, url));
+  if (event.request.method !== 'GET') return;
   event.respondWith(KEPT.includes(url.pathname) ? keptFile(event.request, url) : answerHere(event.request, url));
 });
 
@@ -30,11 +32,18 @@ async function keptFile(request, url) {
   return await caches.match(url.pathname, { cacheName: CACHE }) || fetch(request);
 }
 
+async function aboutJob(request, url) {
+  return asResponse(answerDocument(url.pathname, await request.text()));
+}
+
 function answerHere(request, url) {
   const path = decoded(url.pathname);
   if (path.startsWith('/static/') || path === '/worker.js') return fetch(request);
   // scripts run where a worker runs, so a page may open with its answer and fetch the rest once that is painted
-  const found = answer(path, [...url.searchParams], request.headers.get('HX-Target') || 'opening');
+  return asResponse(answer(path, [...url.searchParams], request.headers.get('HX-Target') || 'opening'));
+}
+
+function asResponse(found) {
   const headers = { 'Content-Type': found.type, 'X-Content-Type-Options': 'nosniff' };
   if (found.part) headers['X-Part'] = found.part;
   // a part of a card lives under the policy of the page that it joins

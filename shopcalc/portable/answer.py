@@ -9,6 +9,8 @@ from shopcalc.portable.bench import inner_benches, read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
 from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
 from shopcalc.portable.form import grouped, input_fields
+from shopcalc.portable.job import read_job
+from shopcalc.portable.jobview import cut_list_csv, job_data, job_view
 from shopcalc.portable.links import with_shop
 from shopcalc.portable.sentences import fill_known
 from shopcalc.portable.snap import nearest_of
@@ -34,9 +36,30 @@ def respond(world, path, query, part):
         return {"status": 200, "template": "list", "view": list_view(world, read_shop(query))}
     if name.endswith(".json"):
         return respond_data(world, name[0 : len(name) - 5], query)
+    if name == "job":
+        return {"status": 200, "template": "job", "view": page_view("The job", "Order of work, cut list and boards for all that is built together.", world)}
     if name in world["setups"]:
         return respond_card(world, name, query, part)
     return {"status": 404, "template": "missing", "view": page_view("No such card", "", world)}
+
+
+def respond_document(world, path, document):
+    """What is said of a job: its page, its data or its cut list, as a pure function of the document sent along.
+
+    `document` is the job as decoded from JSON, or None where there was no JSON. Returns `{"status", "template", "view"}`,
+    `{"status", "data"}`, or `{"status", "text"}` for the cut list as CSV. A document that is refused is a 422 that says where and why.
+    """
+    got = read_job(document, world)
+    if not got["ok"]:
+        if path == "/job.json":
+            return {"status": 422, "data": {"errors": {got["place"]: got["why"]}}}
+        view = {"place": got["place"], "has_place": len(got["place"]) > 0, "why": got["why"]}
+        return {"status": 422, "template": "refused", "view": view}
+    if path == "/job.json":
+        return {"status": 200, "data": job_data(got["job"], world)}
+    if path == "/job.csv":
+        return {"status": 200, "text": cut_list_csv(got["job"], world)}
+    return {"status": 200, "template": "work", "view": job_view(got["job"], world)}
 
 
 def page_view(title, job, world):

@@ -17,7 +17,7 @@ def worked_parts(bench):
         if not part["when"] or holds(key + " when", bench["formulas"], known, numbers):
             found = numbers["attempt"](bench["formulas"][key], known, numbers)
             if found is not None and above(found[0], 0):
-                row = {"label": part["label"], "sizes": part["sizes"]}
+                row = {"label": part["label"], "sizes": part["sizes"], "pane": part["pane"]}
                 for place, name in enumerate(PART_NUMBERS):
                     row[name] = found[place]
                 parts.append(row)

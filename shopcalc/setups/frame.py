@@ -92,9 +92,9 @@ setup.part("Stile", 2, stile_length, stile, stock)
 setup.part("Top rail", 1, rail_length, top_rail, stock)
 setup.part("Mid rail", mid_rails, rail_length, mid_rail, stock)
 setup.part("Bottom rail", 1, rail_length, bottom_rail, stock)
-setup.part("Pane, at most as thick", mid_rails + 1, panel_height, panel_width, groove_found, when=~shed)
-setup.part("Pane, at most as thick", mid_rails, panel_height, panel_width, groove_found, when=shed & (mid_rails >= 1))
-setup.part("Lowest pane, at most as thick", 1, shed_panel_height, panel_width, groove_found, when=shed)
+setup.part("Pane, at most as thick", mid_rails + 1, panel_height, panel_width, groove_found, when=~shed, pane=True)
+setup.part("Pane, at most as thick", mid_rails, panel_height, panel_width, groove_found, when=shed & (mid_rails >= 1), pane=True)
+setup.part("Lowest pane, at most as thick", 1, shed_panel_height, panel_width, groove_found, when=shed, pane=True)
 
 # What can go wrong
 

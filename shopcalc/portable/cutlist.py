@@ -1,0 +1,197 @@
+"""The cut list of a job by section, and its parts on boards.
+
+A section is a thickness and a width. Boards of a section serve it, and so do wider boards of its thickness, from
+which strips are ripped.
+"""
+
+from shopcalc.portable.boards import lay_parts
+from shopcalc.portable.cuts import worked_parts
+from shopcalc.portable.order import job_shop, merged_sort
+from shopcalc.portable.reading import read_length, read_pieces, read_stock
+from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same
+from shopcalc.portable.writing import decimal_text
+
+MOST_PIECES = 400
+
+
+def read_setting(text, job, world, errors, place):
+    """One length of the job, or nothing and an error."""
+    got = read_length(text, job_shop(job), world["units"], world["numbers"])
+    if got["ok"] and at_least(got["value"], 0):
+        return got["value"]
+    errors[place] = got["message"] if not got["ok"] else "This cannot be less than zero."
+    return 0
+
+
+def all_parts(worked, job, world, errors):
+    """Every part of the job: label, how many, finished length, width, thickness, which item it is of, whether a pane."""
+    parts = []
+    for each in worked:
+        for bench in each["found"]["benches"]:
+            for part in worked_parts(bench):
+                parts.append(
+                    {
+                        "label": part["label"],
+                        "count": nearest_of(part["count"]) * each["item"]["quantity"],
+                        "length": part["length"],
+                        "width": part["width"],
+                        "thickness": part["thickness"],
+                        "pane": part["pane"],
+                        "of": each["item"]["label"],
+                        "id": each["item"]["id"],
+                    }
+                )
+    for at, loose in enumerate(job["parts"]):
+        place = "parts " + str(at + 1)
+        before = len(errors.keys())
+        part = {"label": loose["label"], "count": loose["count"], "pane": False, "of": "", "id": 1000000 + at}
+        for name in ["length", "width", "thickness"]:
+            part[name] = read_setting(loose[name], job, world, errors, place)
+        if len(errors.keys()) == before:
+            parts.append(part)
+    return parts
+
+
+def section_name(part):
+    """What is the same for parts of one section: to the thousandth, as calipers tell."""
+    kind = "pane" if part["pane"] else "wood"
+    return kind + " " + decimal_text(part["thickness"], 3, True) + " x " + decimal_text(part["width"], 3, True)
+
+
+def by_section(parts):
+    """Parts of one section together, the widest first, and the longest part first in each."""
+    named = {}
+    sections = []
+    for part in parts:
+        name = section_name(part)
+        if name not in named:
+            named[name] = {"name": name, "thickness": part["thickness"], "width": part["width"], "pane": part["pane"], "parts": []}
+            sections.append(named[name])
+        named[name]["parts"].append(part)
+    for section in sections:
+        section["parts"] = merged_sort(section["parts"], is_earlier_part)
+    return merged_sort(sections, is_earlier_section)
+
+
+def is_earlier_part(one, other):
+    """The longest first; parts of one length in the order of their items."""
+    if not same(one["length"], other["length"]):
+        return above(one["length"], other["length"])
+    if one["id"] != other["id"]:
+        return one["id"] < other["id"]
+    return one["label"] < other["label"]
+
+
+def is_earlier_section(one, other):
+    """Wood before panes, the thick before the thin, the wide before the narrow."""
+    if one["pane"] != other["pane"]:
+        return other["pane"]
+    if not same(one["thickness"], other["thickness"]):
+        return above(one["thickness"], other["thickness"])
+    if not same(one["width"], other["width"]):
+        return above(one["width"], other["width"])
+    return one["name"] < other["name"]
+
+
+def read_lumber_lines(job, world, errors):
+    """The boards on hand and to buy, read; a line that cannot be read is an error and left out."""
+    shop = job_shop(job)
+    lines = []
+    for at, typed in enumerate(job["lumber"]):
+        place = "lumber " + str(at + 1)
+        before = len(errors.keys())
+        line = {"place": at, "on_hand": [], "to_buy": []}
+        for name in ["thickness", "width"]:
+            line[name] = read_setting(typed[name], job, world, errors, place)
+        if len(typed["on_hand"]) > 0:
+            got = read_pieces(typed["on_hand"], 200, shop, world["units"], world["numbers"])
+            if got["ok"]:
+                for piece in got["value"]:
+                    for _ in range(piece["count"]):
+                        line["on_hand"].append(piece["length"])
+            else:
+                errors[place] = got["message"]
+        if len(typed["to_buy"]) > 0:
+            got = read_stock(typed["to_buy"], 50, shop, world["units"], world["numbers"])
+            if got["ok"]:
+                line["to_buy"] = got["value"]
+            else:
+                errors[place] = got["message"]
+        if len(errors.keys()) == before:
+            lines.append(line)
+    return lines
+
+
+def lay_sections(sections, job, world, errors):
+    """The wood of every section on boards, the widest section first; a board used for one is gone for the next."""
+    kerf = read_setting(job["kerf"], job, world, errors, "kerf")
+    trim = read_setting(job["trim"], job, world, errors, "trim")
+    rough = read_setting(job["rough"], job, world, errors, "rough")
+    lines = read_lumber_lines(job, world, errors)
+    laid = []
+    for section in sections:
+        if not section["pane"]:
+            laid.append(lay_section(section, lines, kerf, trim, rough))
+    return {"laid": laid, "rough": rough}
+
+
+def strips_of(line, section, kerf):
+    """How many strips of a section's width a board gives: none if it is too narrow or of another thickness."""
+    if not same(line["thickness"], section["thickness"]) or above(section["width"], line["width"]):
+        return 0
+    return int(floor_of((line["width"] + kerf) / (section["width"] + kerf)))
+
+
+def lay_section(section, lines, kerf, trim, rough):
+    """One section's pieces, with the rough allowance on each, on the strips that its boards give."""
+    lengths = []
+    labels = []
+    for part in section["parts"]:
+        for _ in range(part["count"]):
+            if len(lengths) < MOST_PIECES:
+                lengths.append(part["length"] + rough)
+                labels.append({"label": part["label"], "of": part["of"], "length": part["length"]})
+    owned = []
+    to_buy = []
+    for line in lines:
+        strips = strips_of(line, section, kerf)
+        if strips > 0:
+            for at in range(len(line["on_hand"])):
+                for _ in range(strips if above(line["on_hand"][at], 0) else 0):
+                    owned.append({"length": line["on_hand"][at], "line": line, "at": at})
+            for board in line["to_buy"]:
+                price = board["price"]
+                to_buy.append({"length": board["length"], "price": None if price is None else price / strips, "strips": strips, "whole": price})
+    layout = lay_parts(lengths, [each["length"] for each in owned], to_buy, kerf, trim)
+    take_used(layout, owned)
+    return {"section": section, "lengths": lengths, "labels": labels, "layout": layout, "has_boards": len(owned) + len(to_buy) > 0, "shopping": shopping(layout, to_buy)}
+
+
+def take_used(layout, owned):
+    """Boards on hand of which a strip was used are no longer there for the next section."""
+    taken = {}
+    for board in layout["boards"]:
+        if board["owned"]:
+            for place, strip in enumerate(owned):
+                if str(place) not in taken and same(strip["length"], board["length"]):
+                    taken[str(place)] = strip
+                    break
+    for place in taken:
+        strip = taken[place]
+        strip["line"]["on_hand"][strip["at"]] = 0
+
+
+def shopping(layout, to_buy):
+    """What to buy: of each length how many boards, and what they cost; a wide board gives several strips."""
+    rows = []
+    for board in to_buy:
+        strips = 0
+        for each in layout["boards"]:
+            if not each["owned"] and same(each["length"], board["length"]):
+                strips = strips + 1
+        known = [row for row in rows if same(row["length"], board["length"])]
+        if strips > 0 and len(known) == 0:
+            count = (strips + board["strips"] - 1) // board["strips"]
+            cost = None if board["whole"] is None else board["whole"] * count
+            rows.append({"length": board["length"], "count": count, "cost": cost, "strips": board["strips"]})
+    return rows

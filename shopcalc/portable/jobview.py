@@ -1,0 +1,326 @@
+"""What the page of a job shows and what its data says: order of work, cut list, boards."""
+
+from shopcalc.portable.boards import shown_boards
+from shopcalc.portable.cutlist import all_parts, by_section, lay_sections
+from shopcalc.portable.links import encoded, shop_query
+from shopcalc.portable.order import is_done, job_shop, nearly_one, passing_parts, run_reading, was_cut_otherwise, work_job
+from shopcalc.portable.writing import decimal_text, quoted, write_value
+
+
+def solve_job(job, world):
+    """A job worked through: items, runs, sections with their parts, boards, and what could not be read, by place."""
+    errors = {}
+    work = work_job(job, world)
+    for each in work["worked"]:
+        found = each["found"]["entries"]["errors"]
+        for name in found:
+            place = "item " + str(each["item"]["id"]) + ", " + name
+            errors[place] = found[name]
+    sections = by_section(all_parts(work["worked"], job, world, errors))
+    laid = lay_sections(sections, job, world, errors)
+    return {"worked": work["worked"], "runs": work["runs"], "sections": sections, "laid": laid["laid"], "rough": laid["rough"], "errors": errors}
+
+
+def length_text(value, rounding, solved_shop, world):
+    """A length of the job as a sentence has it."""
+    written = write_value(value, "length", solved_shop["division"], rounding, solved_shop["metric"], world["units"])
+    return quoted(written, "length", solved_shop["metric"])
+
+
+def job_view(job, world):
+    """All that the page of a job shows, under the page's own head."""
+    solved = solve_job(job, world)
+    shop = job_shop(job)
+    items = [shown_item(each, job, shop) for each in solved["worked"]]
+    stages = shown_stages(solved["runs"], world)
+    sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
+    laid = [shown_laid(each, shop, world) for each in solved["laid"]]
+    return {
+        "title": job["title"],
+        "notes": job["notes"],
+        "items": items,
+        "has_items": len(items) > 0,
+        "stages": stages,
+        "has_stages": len(stages) > 0,
+        "progress": progress_text(solved["runs"]),
+        "sections": sections,
+        "has_sections": len(sections) > 0,
+        "laid": laid,
+        "has_laid": len(laid) > 0,
+        "kerf": shown_entry("kerf", "Kerf", job["kerf"], solved["errors"]),
+        "trim": shown_entry("trim", "Squared off one end", job["trim"], solved["errors"]),
+        "rough": shown_entry("rough", "Left long, each part", job["rough"], solved["errors"]),
+        "lumber": shown_lines(job["lumber"], "lumber", solved["errors"]),
+        "loose": shown_lines(job["parts"], "parts", solved["errors"]),
+        "shop_says": "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches"),
+    }
+
+
+def shown_entry(name, label, text, errors):
+    """One length of the job as a field."""
+    wrong = name in errors
+    return {"name": name, "label": label, "text": text, "wrong": wrong, "note": errors[name] if wrong else ""}
+
+
+def shown_lines(lines, name, errors):
+    """Lines that are typed in a table, and an empty one to go on with."""
+    rows = []
+    for at, line in enumerate(lines):
+        place = name + " " + str(at + 1)
+        row = {"place": str(at), "wrong": place in errors, "note": errors[place] if place in errors else ""}
+        for key in line:
+            row[key] = str(line[key])
+        rows.append(row)
+    row = {"place": str(len(lines)), "wrong": False, "note": "", "label": "", "count": "", "length": "", "width": "", "thickness": "", "on_hand": "", "to_buy": ""}
+    rows.append(row)
+    return rows
+
+
+def shown_item(each, job, shop):
+    """One item: what it is, how many, where its card is, what is wrong with it."""
+    item = each["item"]
+    parts = [name + "=" + encoded(each["query"][name]) for name in each["query"]] + shop_query(shop)
+    errors = each["found"]["entries"]["errors"]
+    wrong = []
+    for declared in each["about"]["inputs"]:
+        if declared["name"] in errors:
+            wrong.append({"label": declared["label"], "note": errors[declared["name"]]})
+    for bench in each["found"]["benches"]:
+        for name in bench["raised"]:
+            check = bench["about"]["checks"][name]
+            if check["level"] == "stop":
+                wrong.append({"label": "Stop", "note": "it cannot be made so; its card says why."})
+                break
+    return {
+        "id": str(item["id"]),
+        "label": item["label"],
+        "card": each["about"]["title"],
+        "quantity": str(item["quantity"]),
+        "address": "/" + item["setup"] + ("?" + "&".join(parts) if len(parts) > 0 else ""),
+        "wrong": wrong,
+        "is_wrong": len(wrong) > 0,
+    }
+
+
+def shown_stages(runs, world):
+    """The runs under the stages of the work, those that have any."""
+    stages = []
+    for place, name in enumerate(world["stages"]):
+        rows = []
+        for at, run in enumerate(runs):
+            if run["operation"]["stage"] == place:
+                rows.append(shown_run(run, runs, at))
+        if len(rows) > 0:
+            stages.append({"stage": name, "runs": rows, "slug": name.replace(" ", "-")})
+    return stages
+
+
+def shown_run(run, runs, at):
+    """One run: its setting, what passes, which face goes where, its tick and its reading."""
+    operation = run["operation"]
+    stints = run["stints"]
+    names = " ".join([stint["name"] for stint in stints])
+    done = [stint for stint in stints if is_done(stint)]
+    left = [stint for stint in stints if not is_done(stint)]
+    settings = [
+        {"label": setting["label"], "text": setting["text"], "mark": setting["mark"]} for setting in operation["settings"]
+    ]
+    reading = run_reading(run)
+    near = [other for place, other in enumerate(runs) if place != at and nearly_one(run, other)]
+    return {
+        "place": str(at),
+        "names": names,
+        "label": operation["label"],
+        "machine": operation["machine"],
+        "settings": settings,
+        "has_settings": len(settings) > 0,
+        "setting": stints[0]["setting"],
+        "pieces": pieces_of(stints),
+        "face": operation["face"],
+        "has_face": len(operation["face"]) > 0,
+        "done": len(left) == 0,
+        "partly": len(done) > 0 and len(left) > 0,
+        "left": ", ".join([one["text"] for one in pieces_of(left)]) if len(done) > 0 else "",
+        "changed": [
+            {"text": stint["item"]["label"] + " was cut at " + stint["ticked"] + "; it now comes out at " + stint["setting"] + "."}
+            for stint in stints
+            if was_cut_otherwise(stint)
+        ],
+        "has_reading": len(operation["reading"]) > 0,
+        "reading_label": operation["reading_label"],
+        "reading": reading,
+        "reading_note": reading_fault(run),
+        "reading_wrong": len(reading_fault(run)) > 0,
+        "corrections": [{"text": text} for text in operation["corrections"]],
+        "near": near_text(near),
+        "is_near": len(near) > 0,
+    }
+
+
+def reading_fault(run):
+    """Why what was typed as a reading cannot be read."""
+    return run["fault"] if "fault" in run else ""
+
+
+def near_text(near):
+    """That another run's setting is within reach of this one."""
+    if len(near) == 0:
+        return ""
+    return "Within 1/64 in of the run at " + near[0]["stints"][0]["setting"] + ": if its parts may differ by so little, one setting serves both."
+
+
+def pieces_of(stints):
+    """What passes at a run: how many of which part, of which item."""
+    rows = []
+    for stint in stints:
+        for part in passing_parts(stint):
+            count = decimal_text(part["count"], 0, False)
+            of = "" if part["whole"] else " (" + stint["item"]["label"] + ")"
+            rows.append({"text": count + " " + part["label"] + of, "count": count, "label": part["label"], "of": stint["item"]["label"]})
+    return rows
+
+
+def progress_text(runs):
+    """How far the work has come."""
+    done = 0
+    for run in runs:
+        if len([stint for stint in run["stints"] if not is_done(stint)]) == 0:
+            done = done + 1
+    return str(done) + " of " + str(len(runs)) + " runs done"
+
+
+def section_title(section, shop, world):
+    """A section as the lumber rack names it."""
+    thick = length_text(section["thickness"], "nearest", shop, world)
+    return thick + " x " + length_text(section["width"], "nearest", shop, world)
+
+
+def shown_section(section, rough, shop, world):
+    """The parts of one section for the cut list."""
+    rows = []
+    for part in section["parts"]:
+        left_long = part["length"] if section["pane"] else part["length"] + rough
+        rows.append(
+            {
+                "count": decimal_text(part["count"], 0, False),
+                "label": part["label"],
+                "of": part["of"],
+                "finished": length_text(part["length"], "nearest", shop, world),
+                "rough": "" if section["pane"] else length_text(left_long, "up", shop, world),
+            }
+        )
+    return {"section": section_title(section, shop, world), "pane": section["pane"], "rows": rows}
+
+
+def shown_laid(laid, shop, world):
+    """One section on boards: the bars, what to buy, what is missing."""
+    layout = laid["layout"]
+    too_long = [laid["labels"][place]["label"] + ", " + length_text(laid["lengths"][place], "up", shop, world) for place in layout["too_long"]]
+    bought = []
+    for row in laid["shopping"]:
+        cost = "" if row["cost"] is None else ", " + decimal_text(row["cost"], 2, False)
+        bought.append({"text": decimal_text(row["count"], 0, False) + " of " + length_text(row["length"], "nearest", shop, world) + cost})
+    labels = [one["label"] for one in laid["labels"]]
+    return {
+        "section": section_title(laid["section"], shop, world),
+        "none": not laid["has_boards"],
+        "bars": shown_boards(layout, labels, laid["lengths"], shop, world),
+        "too_long": [{"text": text} for text in too_long],
+        "is_too_long": laid["has_boards"] and len(too_long) > 0,
+        "bought": bought,
+        "is_bought": len(bought) > 0,
+        "waste": waste_text(layout),
+        "has_waste": len(waste_text(layout)) > 0,
+        "proven": layout["proven"] and laid["has_boards"],
+    }
+
+
+def waste_text(layout):
+    """How much of the boards is left over, in percent."""
+    return decimal_text(layout["waste"] * 100 / layout["used"], 0, False) + "%" if layout["used"] > 0 else ""
+
+
+def job_data(job, world):
+    """A job as data for a script: lengths in inches, settings with their texts."""
+    solved = solve_job(job, world)
+    plain = world["numbers"]["plain"]
+    order = []
+    for run in solved["runs"]:
+        operation = run["operation"]
+        order.append(
+            {
+                "stage": world["stages"][operation["stage"]],
+                "machine": operation["machine"],
+                "operation": operation["label"],
+                "settings": [{"name": one["name"], "label": one["label"], "text": one["text"]} for one in operation["settings"]],
+                "parts": [{"label": one["label"], "count": int(one["count"]), "item": one["of"]} for one in pieces_of(run["stints"])],
+                "face": operation["face"],
+                "reading": run_reading(run),
+                "done": len([stint for stint in run["stints"] if not is_done(stint)]) == 0,
+                "stints": [stint["name"] for stint in run["stints"]],
+            }
+        )
+    cuts = []
+    for section in solved["sections"]:
+        for part in section["parts"]:
+            cuts.append(
+                {
+                    "label": part["label"],
+                    "item": part["of"],
+                    "count": plain(part["count"]),
+                    "length": plain(part["length"]),
+                    "rough": plain(part["length"] if section["pane"] else part["length"] + solved["rough"]),
+                    "width": plain(part["width"]),
+                    "thickness": plain(part["thickness"]),
+                }
+            )
+    boards = [laid_data(laid, plain) for laid in solved["laid"]]
+    return {"order": order, "cuts": cuts, "boards": boards, "errors": solved["errors"]}
+
+
+def laid_data(laid, plain):
+    """One section on boards, as data."""
+    layout = laid["layout"]
+    rows = []
+    for board in layout["boards"]:
+        rows.append(
+            {
+                "length": plain(board["length"]),
+                "owned": board["owned"],
+                "cuts": [{"label": laid["labels"][place]["label"], "length": plain(laid["lengths"][place])} for place in board["pieces"]],
+                "rest": plain(board["rest"]),
+            }
+        )
+    return {
+        "thickness": plain(laid["section"]["thickness"]),
+        "width": plain(laid["section"]["width"]),
+        "layout": rows,
+        "buy": [
+            {"length": plain(row["length"]), "count": plain(row["count"]), "cost": None if row["cost"] is None else plain(row["cost"])}
+            for row in laid["shopping"]
+        ],
+        "too_long": [laid["labels"][place]["label"] for place in layout["too_long"]],
+        "waste": plain(layout["waste"]),
+        "proven": layout["proven"],
+    }
+
+
+def csv_field(text):
+    """A field of a CSV file (RFC 4180); one that a spreadsheet would take for a formula is kept a text."""
+    if len(text) > 0 and text[0] in "=+-@\t":
+        text = "'" + text
+    return '"' + text.replace('"', '""') + '"'
+
+
+def cut_list_csv(job, world):
+    """The cut list as a CSV file (RFC 4180), a line for each part."""
+    lines = ["Section,Count,Part,Item,Finished,Rough,Finished inches"]
+    solved = solve_job(job, world)
+    shop = job_shop(job)
+    for section in solved["sections"]:
+        shown = shown_section(section, solved["rough"], shop, world)
+        for place, row in enumerate(shown["rows"]):
+            exact = decimal_text(section["parts"][place]["length"], 4, True)
+            fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"], exact]
+            lines.append(",".join([csv_field(field) for field in fields]))
+    return "\r\n".join(lines) + "\r\n"

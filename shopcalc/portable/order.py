@@ -1,0 +1,201 @@
+"""The order of work of a job: what every item asks for, run together where one machine setting serves.
+
+A `stint` is one operation of one item; a run is all stints with the same operation, machine and setting, to the
+tape's division. A reading taken at a run flows into every item of it, and so may move the settings of later runs.
+"""
+
+from shopcalc.portable.bench import read_and_set
+from shopcalc.portable.operations import worked_operations
+from shopcalc.portable.snap import above, same, size_of
+from shopcalc.portable.work import read_shop
+
+NEAR = 64  # settings within one part in this of an inch could be one
+BETWEEN = "\n"
+
+
+def job_shop(job):
+    """The shop's tape and unit for a job."""
+    return read_shop(job["shop"])
+
+
+def work_job(job, world):
+    """Every item worked out with the readings of its runs: `{"worked": [...], "runs": [...]}`.
+
+    Readings flow one stage at a time, so there are at most as many rounds as stages.
+    """
+    done = {}
+    worked = [work_item(item, {}, job, world, done) for item in job["items"]]
+    runs = gather(worked, job)
+    for _ in world["stages"]:
+        given = flow(runs, worked)
+        if not given["moved"]:
+            break
+        worked = [work_item(item, given["readings"][str(item["id"])], job, world, done) for item in job["items"]]
+        runs = gather(worked, job)
+    return {"worked": worked, "runs": runs}
+
+
+def work_item(item, readings, job, world, done):
+    """One item worked out. Equal items share their bench: `done` remembers them by card and entries."""
+    about = world["setups"][item["setup"]]["about"]
+    query = {}
+    for declared in about["inputs"]:
+        name = declared["name"]
+        if name in readings:
+            query[name] = readings[name]
+        elif name in item["inputs"]:
+            query[name] = item["inputs"][name]
+        elif name in job["shop"]:
+            query[name] = job["shop"][name]
+    key = item["setup"] + BETWEEN + BETWEEN.join([name + "=" + query[name] for name in query])
+    if key not in done:
+        found = read_and_set(world, item["setup"], query, job_shop(job))
+        found["operations"] = worked_operations(found["benches"][0]) if len(found["benches"]) > 0 else []
+        done[key] = found
+    return {"item": item, "about": about, "query": query, "found": done[key]}
+
+
+def gather(worked, job):
+    """All stints in runs, in the trade's order."""
+    by_key = {}
+    runs = []
+    for each in worked:
+        for operation in each["found"]["operations"]:
+            stint = make_stint(each["item"], operation, job)
+            key = BETWEEN.join([str(operation["stage"]), operation["key"], operation["machine"], stint["setting"]])
+            if key not in by_key:
+                by_key[key] = {"key": key, "stints": [], "operation": operation}
+                runs.append(by_key[key])
+            by_key[key]["stints"].append(stint)
+    for run in runs:
+        run["stints"] = merged_sort(run["stints"], is_earlier_stint)
+    return merged_sort(runs, is_earlier_run)
+
+
+def make_stint(item, operation, job):
+    """One operation of one item: what it was ticked with, what was read for it."""
+    name = str(item["id"]) + "/" + operation["of"] + "/" + operation["name"]
+    return {
+        "name": name,
+        "item": item,
+        "operation": operation,
+        "setting": ", ".join([setting["mark"] for setting in operation["settings"]]),
+        "ticked": job["ticks"][name] if name in job["ticks"] else "",
+        "is_ticked": name in job["ticks"],
+        "reading": reading_of(name, item, operation, job),
+    }
+
+
+def reading_of(name, item, operation, job):
+    """What was typed for a stint: at the run, or on its own card before it came into the job."""
+    if name in job["readings"]:
+        return job["readings"][name]
+    return item["inputs"][operation["reading"]] if operation["reading"] in item["inputs"] else ""
+
+
+def run_reading(run):
+    """What was read at a run: one scrap serves all of it, so the first reading that there is."""
+    for stint in run["stints"]:
+        if len(stint["operation"]["reading"]) > 0 and len(stint["reading"]) > 0:
+            return stint["reading"]
+    return ""
+
+
+def flow(runs, worked):
+    """The readings of every item from the runs it is part of, and whether that changes any item."""
+    readings = {}
+    moved = False
+    for each in worked:
+        readings[str(each["item"]["id"])] = {}
+    for run in runs:
+        text = run_reading(run)
+        for stint in run["stints"]:
+            if len(stint["operation"]["reading"]) > 0:
+                readings[str(stint["item"]["id"])][stint["operation"]["reading"]] = text
+    for each in worked:
+        given = readings[str(each["item"]["id"])]
+        for name in given:
+            if given[name] != (each["query"][name] if name in each["query"] else ""):
+                moved = True
+    return {"readings": readings, "moved": moved}
+
+
+def is_earlier_stint(one, other):
+    """Stints of a run stand in the order of their items."""
+    if one["item"]["id"] == other["item"]["id"]:
+        return one["name"] < other["name"]
+    return one["item"]["id"] < other["item"]["id"]
+
+
+def is_earlier_run(one, other):
+    """The trade's order; then like by like, the larger setting first, as a fence is moved in one direction."""
+    mine = one["operation"]
+    theirs = other["operation"]
+    if mine["stage"] != theirs["stage"]:
+        return mine["stage"] < theirs["stage"]
+    if mine["key"] != theirs["key"]:
+        return mine["key"] < theirs["key"]
+    for place in range(min(len(mine["settings"]), len(theirs["settings"]))):
+        here = mine["settings"][place]
+        there = theirs["settings"][place]
+        if here["kind"] != "lengths" and there["kind"] != "lengths" and not same(here["value"], there["value"]):
+            return above(here["value"], there["value"])
+    return one["key"] < other["key"]
+
+
+def merged_sort(rows, is_earlier):
+    """`rows` sorted by a comparison of two, stable: only numbers can be the key of a sort on both runtimes."""
+    if len(rows) < 2:
+        return rows
+    middle = len(rows) // 2
+    left = merged_sort(rows[0:middle], is_earlier)
+    right = merged_sort(rows[middle : len(rows)], is_earlier)
+    out = []
+    taken = 0
+    for row in left:
+        while taken < len(right) and is_earlier(right[taken], row):
+            out.append(right[taken])
+            taken = taken + 1
+        out.append(row)
+    while taken < len(right):
+        out.append(right[taken])
+        taken = taken + 1
+    return out
+
+
+def nearly_one(one, other):
+    """Whether two runs of one operation differ by so little that one setting could serve both."""
+    mine = one["operation"]
+    theirs = other["operation"]
+    if mine["stage"] != theirs["stage"] or mine["key"] != theirs["key"] or mine["machine"] != theirs["machine"]:
+        return False
+    if len(mine["settings"]) != len(theirs["settings"]):
+        return False
+    for place, here in enumerate(mine["settings"]):
+        there = theirs["settings"][place]
+        if here["kind"] != there["kind"]:
+            return False
+        if here["kind"] == "length":
+            if above(size_of(here["value"] - there["value"]) * NEAR, 1):
+                return False
+        elif here["mark"] != there["mark"]:
+            return False
+    return len(mine["settings"]) > 0
+
+
+def is_done(stint):
+    """Whether a stint is ticked, with the setting that it has now."""
+    return stint["is_ticked"] and stint["ticked"] == stint["setting"]
+
+
+def was_cut_otherwise(stint):
+    """Whether a stint was ticked with another setting than it has now."""
+    return stint["is_ticked"] and stint["ticked"] != stint["setting"]
+
+
+def passing_parts(stint):
+    """Which parts of an item pass at a run, and how many: label and count."""
+    quantity = stint["item"]["quantity"]
+    if len(stint["operation"]["parts"]) == 0:
+        return [{"label": stint["item"]["label"], "count": quantity, "whole": True}]
+    return [{"label": part["label"], "count": part["count"] * quantity, "whole": False} for part in stint["operation"]["parts"]]

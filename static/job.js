@@ -1,0 +1,309 @@
+// Keeps jobs on this device, and carries them off it. What a job says is decided where every answer is: it is sent
+// along, and comes back as a page.
+import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.2.js';
+
+const store = createStore('shopcalc', 'jobs');
+const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
+const LAST = 'shopcalc.job', LARGEST = 1e6;
+const find = id => document.getElementById(id);
+const page = find('job'), work = find('work');
+
+// What the storage would not take is kept here until it does: nothing that was typed is lost while the tab is open.
+const unsaved = new Map();
+
+function say(text) {
+  const line = find(page ? 'job-says' : 'job-added');
+  line.textContent = text;
+  line.hidden = !text;
+}
+
+function remember(id) {
+  try { localStorage[LAST] = id; } catch { /* the choice is only forgotten */ }
+}
+
+function lastJob() {
+  try { return localStorage[LAST] ?? ''; } catch { return ''; }
+}
+
+async function read(id) {
+  if (unsaved.has(id)) return unsaved.get(id);
+  try { return await get(id, store); } catch { return undefined; }
+}
+
+// Every change is made to what is stored now, in one transaction, so two tabs with one job lose nothing.
+async function change(id, edit, usual) {
+  let job;
+  try {
+    await update(id, kept => {
+      job = unsaved.get(id) ?? kept ?? usual;
+      edit(job);
+      return job;
+    }, store);
+    if (unsaved.delete(id)) say('Saved again.');
+  } catch (fault) {
+    if (!job) edit(job = structuredClone(unsaved.get(id) ?? usual ?? { format: 'shopcalc job', version: 1 }));
+    unsaved.set(id, job);
+    say(fault.name === 'QuotaExceededError'
+      ? 'Not saved: the storage of this device is full. Save the job as a file before you close this page.'
+      : 'Not saved: this browser keeps nothing for this page. Save the job as a file before you close it.');
+  }
+  others?.postMessage(id);
+}
+
+async function everyJob() {
+  let kept = [];
+  try { kept = await entries(store); } catch { /* no storage: only what this tab holds */ }
+  const all = new Map([...kept, ...unsaved]);
+  return [...all].sort((one, other) => String(one[1].title).localeCompare(String(other[1].title)));
+}
+
+const blank = title => ({ format: 'shopcalc job', version: 1, title, notes: '', shop: shopNow(), items: [], parts: [], readings: {}, ticks: {}, lumber: [] });
+
+function shopNow() {
+  try { return JSON.parse(localStorage['shopcalc.shop'] ?? '{}'); } catch { return {}; }
+}
+
+async function keepNew(job) {
+  const id = crypto.randomUUID?.() ?? String(Date.now());
+  await change(id, () => {}, job);
+  remember(id);
+  navigator.storage?.persist?.().catch(() => {});
+  return id;
+}
+
+const asked = (job, kind = '') => fetch(`/job${kind}`, { method: 'POST', body: JSON.stringify(job), headers: { 'Content-Type': 'application/json' } });
+
+// On a card: its entries become an item of the job.
+
+async function offerToAdd() {
+  const button = find('add-to-job'), form = find('inputs');
+  const [, job, item] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
+  const kept = job && await read(job);
+  const known = kept?.items.find(each => String(each.id) === item);
+  if (known) button.textContent = 'Save to the job';
+  button.hidden = false;
+  button.addEventListener('click', async () => {
+    const id = known ? job : await jobForNew();
+    const shop = (await read(id))?.shop ?? {};
+    const inputs = typed(form, shop);
+    await change(id, doc => {
+      const line = known && doc.items.find(each => String(each.id) === item);
+      if (line) line.inputs = inputs;
+      else doc.items.push({ id: Math.max(0, ...doc.items.map(each => each.id)) + 1, setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
+    });
+    if (unsaved.has(id)) return;
+    const title = (await read(id)).title;
+    find('job-added').replaceChildren(`${known ? 'Saved to' : 'Added to'} “${title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
+    find('job-added').hidden = false;
+  });
+}
+
+async function jobForNew() {
+  const id = lastJob();
+  return await read(id) ? id : keepNew(blank('My job'));
+}
+
+// Bare numbers keep their meaning in a job whose bare numbers are of another unit.
+function typed(form, shop) {
+  const inputs = {}, unit = form.elements.units.value;
+  for (const [name, text] of new FormData(form)) {
+    const { kind } = form.elements[name].dataset ?? {};
+    if (name === 'tape' || name === 'units' || (!text && form.elements[name].closest('.read'))) continue;
+    inputs[name] = unit === (shop.units ?? 'in') ? text : meantIn(unit, kind, text);
+  }
+  return inputs;
+}
+
+// On the page of the jobs.
+
+let current = '', draws = 0, before = null;
+
+async function choose(id) {
+  const all = await everyJob();
+  current = all.some(([each]) => each === id) ? id : all[0]?.[0] ?? '';
+  remember(current);
+  find('job-choice').replaceChildren(...all.map(([each, job]) => new Option(job.title, each, false, each === current)));
+  find('job-choice').parentElement.classList.toggle('none', !all.length);
+  find('job-keep').hidden = work.hidden = !current;
+  find('job-code').replaceChildren();
+  if (current) await draw();
+  find('job-choice').classList.add('ready');
+}
+
+async function draw() {
+  const mine = ++draws, job = await read(current);
+  if (!job) return choose('');
+  try {
+    const response = await asked(job), text = await response.text();
+    if (mine !== draws) return;
+    if (!response.headers.get('X-Part')) throw new Error('not an answer');
+    const { id } = document.activeElement ?? {};
+    work.innerHTML = text.replaceAll('#item=', `#item=${current}/`);
+    // the empty line at the end is not focused by its place alone: it may be a new one
+    if (id) find(id)?.focus({ preventScroll: true });
+    show('failed', false);
+  } catch {
+    if (mine === draws) show('failed', true);
+  }
+}
+
+// Where a field of the page stands in the document.
+function put(job, field) {
+  const { set, id, key, place, names, setting } = field.dataset, value = field.value;
+  if (set === 'ticks') for (const name of names.split(' ')) field.checked ? job.ticks[name] = setting : delete job.ticks[name];
+  else if (set === 'readings') for (const name of names.split(' ')) job.readings[name] = value;
+  else if (set === 'items') {
+    const item = job.items.find(each => String(each.id) === id);
+    if (item && (key !== 'quantity' || isCount(value))) item[key] = key === 'quantity' ? Number(value) : value;
+  } else if (place) {
+    const rows = job[set], row = rows[place] ??= set === 'lumber' ? { thickness: '', width: '', on_hand: '', to_buy: '' } : { label: '', count: 1, length: '', width: '', thickness: '' };
+    if (key !== 'count') row[key] = value;
+    else if (isCount(value)) row.count = Number(value);
+  } else job[set] = value;
+}
+
+const isCount = text => /^[1-9]\d{0,2}$/.test(text.trim());
+const isEmpty = line => Object.entries(line).every(([key, value]) => key === 'count' || !value);
+
+function tidy(job) {
+  for (const name of ['lumber', 'parts']) job[name] = job[name].filter(line => !isEmpty(line));
+}
+
+function whole(job) {
+  for (const [name, usual] of Object.entries(blank(''))) job[name] ??= usual;
+}
+
+async function fieldChanged(event, ended) {
+  const field = event.target.closest('[data-set]');
+  if (!field) return;
+  draws += 1;
+  await change(current, job => { whole(job); put(job, field); if (ended) tidy(job); });
+  if (!ended) return;
+  if (field.dataset.set === 'title') find('job-choice').selectedOptions[0].textContent = field.value;
+  await draw();
+}
+
+async function remove(id) {
+  before = structuredClone(await read(current));
+  await change(current, job => { job.items = job.items.filter(each => String(each.id) !== id); });
+  await draw();
+  say('Taken out. ');
+  const undo = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Put it back' });
+  undo.addEventListener('click', async () => {
+    await change(current, job => { job.items = before.items; });
+    say('');
+    await draw();
+  });
+  find('job-says').append(undo);
+}
+
+// A job from outside is checked field by field before anything here changes.
+async function takeIn(text, from) {
+  let job;
+  if (text.length > LARGEST) return say(`${from} is larger than a job can be. Nothing was changed.`);
+  try { job = JSON.parse(text); } catch { return say(`${from} is cut short, or is no job. Nothing was changed.`); }
+  const response = await asked(job).catch(() => null);
+  if (!response?.headers.get('X-Part')) return say('It cannot be checked without a signal or a copy of this page here. Nothing was changed.');
+  if (response.status !== 200) {
+    const why = new DOMParser().parseFromString(await response.text(), 'text/html').body.textContent.trim();
+    return say(`${from} was not taken. ${why}`);
+  }
+  whole(job);
+  await choose(await keepNew(job));
+  if (!unsaved.size) say(`${from} is kept here as “${job.title}”.`);
+}
+
+async function packed(text) {
+  const bytes = new Uint8Array(await new Response(new Blob([text]).stream().pipeThrough(new CompressionStream('deflate-raw'))).arrayBuffer());
+  return btoa(String.fromCharCode(...bytes)).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
+}
+
+async function unpacked(code) {
+  const bytes = Uint8Array.from(atob(code.replaceAll('-', '+').replaceAll('_', '/')), mark => mark.charCodeAt(0));
+  const reader = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw')).pipeThrough(new TextDecoderStream()).getReader();
+  let text = '';
+  for (let part = await reader.read(); !part.done && text.length <= LARGEST; part = await reader.read()) text += part.value;
+  return text;
+}
+
+const linkTo = async job => `${location.origin}/job#job=${await packed(JSON.stringify(job))}`;
+
+function download(text, name, type) {
+  const link = Object.assign(document.createElement('a'), { href: URL.createObjectURL(new Blob([text], { type })), download: name });
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+}
+
+const fileName = (job, ending) => `${job.title.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '').toLowerCase() || 'job'}.${ending}`;
+
+async function showCode(job) {
+  try {
+    const { renderSVG } = await import('./vendor/uqr-0.1.2.mjs');
+    find('job-code').innerHTML = renderSVG(await linkTo(job), { ecc: 'L' });
+    say('');
+  } catch (fault) {
+    say(fault instanceof RangeError ? 'This job is too large for a code. Send it as a file or a link.' : 'The code needs a signal the first time.');
+  }
+}
+
+async function copyLink(job) {
+  const link = await linkTo(job);
+  try {
+    await navigator.clipboard.writeText(link);
+    say('The link is copied. It carries the whole job.');
+  } catch {
+    const field = Object.assign(document.createElement('input'), { value: link, readOnly: true, ariaLabel: 'Link to the job' });
+    find('job-code').replaceChildren(field);
+    field.select();
+  }
+}
+
+const DO = {
+  start: async () => choose(await keepNew(blank('New job'))),
+  boathouse: async () => takeIn(await (await fetch('/static/boathouse.json')).text(), 'The boathouse'),
+  save: job => download(JSON.stringify(job, null, 2), fileName(job, 'json'), 'application/json'),
+  csv: async job => download(await (await asked(job, '.csv')).text(), fileName(job, 'csv'), 'text/csv'),
+  link: copyLink,
+  code: showCode,
+  print: () => print(),
+  delete: async job => {
+    if (!confirm(`Delete “${job.title}” from this device? Save it as a file first if it may be wanted again.`)) return;
+    await del(current, store).catch(() => {});
+    unsaved.delete(current);
+    others?.postMessage(current);
+    await choose('');
+  },
+};
+
+function startPage() {
+  page.addEventListener('input', event => fieldChanged(event, false));
+  page.addEventListener('change', event => fieldChanged(event, true));
+  page.addEventListener('click', async event => {
+    const button = event.target.closest('[data-do]');
+    if (!button) return;
+    const { do: name, id } = button.dataset;
+    if (name === 'remove') return remove(id);
+    DO[name](await read(current));
+  });
+  find('job-choice').addEventListener('change', event => choose(event.target.value));
+  find('job-file').addEventListener('change', async event => {
+    const [file] = event.target.files;
+    event.target.value = '';
+    if (file) await takeIn(file.size > LARGEST ? ' '.repeat(LARGEST + 1) : await file.text(), 'The file');
+  });
+  others?.addEventListener('message', event => { if (event.data === current && !work.contains(document.activeElement)) draw(); });
+  addEventListener('hashchange', fromAddress);
+  fromAddress();
+}
+
+async function fromAddress() {
+  const carried = /^#job=([\w-]+)$/.exec(location.hash);
+  if (!carried) return choose(location.hash.slice(1) || lastJob());
+  history.replaceState(null, '', '/job');
+  await choose(lastJob());
+  const text = await unpacked(carried[1]).catch(() => '');
+  await takeIn(text, 'The link');
+}
+
+if (page) startPage();
+else if (find('add-to-job')) offerToAdd();

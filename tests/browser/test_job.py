@@ -1,0 +1,224 @@
+"""A job in the hand: put together, ticked, measured, carried off, and kept through what goes wrong."""
+
+import json
+
+import pytest
+
+from shopcalc import files
+
+from .phone import Phone, borrowed, until, wait_for_card
+
+pytestmark = pytest.mark.browser
+
+BOATHOUSE = files.static_text("boathouse.json")
+
+
+@pytest.fixture(scope="module")
+def carried(lasting):
+    """A phone with the app on it, carried to where there is no signal."""
+    phone = lasting()
+    phone.install()
+    phone.lose_signal()
+    return phone
+
+
+@pytest.fixture
+def shop(carried: Phone):
+    """That phone with no job on it, for one test."""
+    with borrowed(carried):
+        page = carried.visit("/job")
+        until(page, "document.getElementById('job-choice') !== null")
+        page.evaluate("new Promise(done => { const gone = indexedDB.deleteDatabase('shopcalc'); gone.onsuccess = gone.onblocked = () => done(null); })")
+        page.evaluate("localStorage.clear()")
+        page.close()
+        yield carried
+
+
+def job_page(phone: Phone, path: str = "/job"):
+    """The page of the jobs, when its script listens."""
+    page = phone.visit(path)
+    until(page, "document.querySelector('#job-choice.ready') !== null")
+    return page
+
+
+def with_boathouse(phone: Phone):
+    """The page of the jobs with the boathouse on it."""
+    page = job_page(phone)
+    page.get_by_role("button", name="Show the boathouse").click()
+    page.locator("#work .run").first.wait_for()
+    return page
+
+
+def kept(page):
+    """The document as the device keeps it."""
+    return page.evaluate(
+        """async () => { const { createStore, entries } = await import('/static/vendor/idb-keyval-6.2.2.js');
+        return (await entries(createStore('shopcalc', 'jobs'))).map(each => each[1]); }"""
+    )
+
+
+def take(page, name, text):
+    """Give the page a file."""
+    page.locator("#job-file").set_input_files({"name": name, "mimeType": "application/json", "buffer": text.encode()})
+    page.locator("#job-says").wait_for()
+    return page.locator("#job-says")
+
+
+def test_the_boathouse_shows_order_cuts_and_boards(shop: Phone) -> None:
+    """One tap loads the demo, and every view of it stands there with no signal."""
+    page = with_boathouse(shop)
+
+    assert page.locator(".items li").count() == 7
+    assert page.locator(".stage h3").first.inner_text().lower() == "mill"
+    assert page.locator("#work .parts").count() >= 3
+    assert page.locator(".laid svg").count() >= 2
+
+
+def test_a_card_is_added_and_edited_from_the_job(shop: Phone) -> None:
+    """The card's button puts it into a job; its link goes back to the card with what was typed, and saving changes the item."""
+    page = shop.visit("/tenon?stock=1+1/2")
+    wait_for_card(page)
+    page.get_by_role("button", name="Add to the job").click()
+    page.get_by_role("link", name="See the job").click()
+    page.locator("#work .run").first.wait_for()
+    assert page.locator("#label-1").input_value() == "Stub tenon"
+
+    page.get_by_role("link", name="Its card").click()
+    wait_for_card(page)
+    assert page.locator("#in-stock").input_value() == "1 1/2"
+    page.locator("#in-stock").fill("1 3/4")
+    page.get_by_role("button", name="Save to the job").click()
+    page.get_by_role("link", name="See the job").wait_for()
+
+    [job] = kept(page)
+    assert [(item["id"], item["inputs"]["stock"]) for item in job["items"]] == [(1, "1 3/4")]
+
+
+def test_a_tick_is_kept_over_a_cold_start(shop: Phone) -> None:
+    """What was done stays done when the page is closed and opened again."""
+    page = with_boathouse(shop)
+    page.locator(".tick").first.click()
+    page.locator(".run.done").first.wait_for()
+    page.close()
+
+    again = job_page(shop)
+
+    again.locator(".run.done").first.wait_for()
+    assert again.locator(".tick input").first.is_checked()
+
+
+def test_a_reading_moves_what_follows_from_it_and_flags_what_is_cut(shop: Phone) -> None:
+    """A groove that came out wide changes the cheeks of every frame; what was ticked before says how it was cut."""
+    page = with_boathouse(shop)
+    cheeks = page.locator(".run", has_text="heek").first
+    before = cheeks.locator(".set").inner_text()
+    cheeks.locator(".tick").click()
+    page.locator(".run.done").first.wait_for()
+
+    groove = page.locator("[data-set=readings]").first
+    groove.fill("21/64")
+    groove.press("Tab")
+    page.locator(".run .check.stop").first.wait_for()
+
+    assert page.locator(".run", has_text="heek").first.locator(".set").inner_text() != before
+    assert "was cut at" in page.locator(".run .check.stop").first.inner_text()
+
+
+def test_a_tab_closed_in_mid_typing_loses_nothing(shop: Phone) -> None:
+    """Every key is kept, not only a field that was left."""
+    page = with_boathouse(shop)
+    page.locator("#job-notes").fill("Cedar for the cap")
+    until(page, "true")
+    page.wait_for_timeout(100)
+    page.close()
+
+    assert job_page(shop).locator("#job-notes").input_value() == "Cedar for the cap"
+
+
+def test_two_tabs_with_one_job_lose_nothing(shop: Phone) -> None:
+    """Each tab changes what is stored now and not what it once read, and shows what the other did."""
+    one = with_boathouse(shop)
+    other = job_page(shop)
+    other.locator("#work .run").first.wait_for()
+    one.locator("#job-notes").fill("From the first tab")
+    other.locator("#job-title").fill("From the second tab")
+    other.locator("#job-title").press("Tab")
+    one.locator("#job-notes").press("Tab")
+    one.wait_for_timeout(300)
+
+    [job] = kept(one)
+    assert (job["notes"], job["title"]) == ("From the first tab", "From the second tab")
+
+
+def test_a_full_storage_says_so_and_keeps_the_page(shop: Phone) -> None:
+    """With no room left the page says how to save the job, and goes on with what was typed."""
+    page = with_boathouse(shop)
+    page.evaluate("IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); }")
+
+    page.locator("#job-notes").fill("One more thing")
+    page.locator("#job-notes").press("Tab")
+    page.locator("#job-says").wait_for()
+
+    assert "storage of this device is full" in page.locator("#job-says").inner_text()
+    assert page.locator("#job-notes").input_value() == "One more thing"
+
+
+@pytest.mark.parametrize(
+    ("text", "says"),
+    [
+        (BOATHOUSE[:400], "cut short"),
+        ("x" * 1_100_000, "larger than a job can be"),
+        (json.dumps({"format": "shopcalc job", "version": 9}), "newer shopcalc"),
+        (json.dumps({"format": "shopcalc job", "version": 1, "title": "<img src=x onerror=alert(1)>", "items": [{"id": 1, "setup": "<script>"}]}), "no card called"),
+        (json.dumps([]), "This is no job"),
+    ],
+    ids=["truncated", "huge", "newer", "hostile", "list"],
+)
+def test_a_bad_file_is_refused_whole_and_changes_nothing(shop: Phone, text: str, says: str) -> None:
+    """The reason is said, and the job that was there is as it was."""
+    page = with_boathouse(shop)
+    shop.excuse("422")
+    before = kept(page)
+
+    said = take(page, "job.json", text)
+    until(page, f"document.getElementById('job-says').textContent.includes({json.dumps(says)})")
+
+    assert says in said.inner_text()
+    assert kept(page) == before
+
+
+def test_a_hostile_title_is_only_text(shop: Phone) -> None:
+    """What is typed never becomes part of the page's markup."""
+    page = job_page(shop)
+    take(page, "job.json", json.dumps({"format": "shopcalc job", "version": 1, "title": "<b>x</b>", "notes": "</textarea><script>1</script>"}))
+    page.locator("#job-title").wait_for()
+
+    assert page.locator("#job-title").input_value() == "<b>x</b>"
+    assert page.locator("#job b, #work script").count() == 0
+
+
+def test_a_link_carries_the_whole_job(shop: Phone) -> None:
+    """The link that is copied opens as the same job on another page, checked like a file."""
+    page = with_boathouse(shop)
+    link = page.evaluate("navigator.clipboard.writeText = text => { window.copied = text; return Promise.resolve(); }, 0")
+    page.get_by_role("button", name="Copy a link").click()
+    until(page, "window.copied !== undefined")
+    link = page.evaluate("window.copied")
+
+    other = job_page(shop, link.replace(shop.serving.address, ""))
+    until(other, "document.getElementById('job-says').textContent.includes('is kept here')")
+
+    jobs = kept(other)
+    assert len(jobs) == 2
+    assert jobs[0]["items"] == jobs[1]["items"]
+
+
+def test_an_item_taken_out_can_be_put_back(shop: Phone) -> None:
+    """A slip of the thumb costs nothing."""
+    page = with_boathouse(shop)
+    page.get_by_role("button", name="Take Side door out").click()
+    page.get_by_role("button", name="Put it back").wait_for()
+    assert page.locator(".items li").count() == 6
+
+    page.get_by_role("button", name="Put it back").click()
+    until(page, "document.querySelectorAll('.items li').length === 7")

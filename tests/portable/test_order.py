@@ -1,0 +1,171 @@
+"""The order of work: runs that share a setting, readings that flow, ticks that stay with what was cut."""
+
+import json
+import random
+from copy import deepcopy
+from typing import Any
+
+import pytest
+
+from shopcalc import exact, files
+from shopcalc.portable.job import read_job
+from shopcalc.portable.order import merged_sort, work_job
+from shopcalc.portable.jobview import job_data, job_view
+
+BOATHOUSE = json.loads(files.static_text("boathouse.json"))
+
+
+def job_of(**changed: Any) -> dict[str, Any]:
+    """The boathouse with some fields changed, taken."""
+    found = read_job({**deepcopy(BOATHOUSE), **changed}, exact.world())
+    assert found["ok"], found
+    return dict(found["job"])
+
+
+def runs_of(job: dict[str, Any]) -> list[dict[str, Any]]:
+    """The runs of a job."""
+    return list(work_job(job, exact.world())["runs"])
+
+
+def frames(**inputs: str) -> list[dict[str, Any]]:
+    """Two frames, the second with these inputs."""
+    first = {"id": 1, "setup": "frame", "label": "Door", "quantity": 1, "inputs": {"stock": "1 3/8"}}
+    return [first, {**first, "id": 2, "label": "Sash", "quantity": 2, "inputs": {"stock": "1 3/8", **inputs}}]
+
+
+def run_of(job: dict[str, Any], key: str, item: int) -> dict[str, Any]:
+    """The run of one operation of one item."""
+    [found] = [run for run in runs_of(job) if any(stint["item"]["id"] == item and stint["operation"]["key"] == key for stint in run["stints"])]
+    return found
+
+
+def stint_name(job: dict[str, Any], key: str, item: int) -> str:
+    """The name of one operation of one item."""
+    [name] = [stint["name"] for stint in run_of(job, key, item)["stints"] if stint["item"]["id"] == item]
+    return str(name)
+
+
+def test_the_same_setting_is_one_run() -> None:
+    """Two frames of one stock and one groove are grooved with one fence setting."""
+    run = run_of(job_of(items=frames()), "groove/groove", 1)
+
+    assert [stint["item"]["label"] for stint in run["stints"]] == ["Door", "Sash"]
+
+
+def test_another_setting_is_another_run() -> None:
+    """A frame of another groove has the fence moved for it."""
+    job = job_of(items=frames(groove_width="1/4"))
+
+    assert run_of(job, "groove/groove", 1) is not run_of(job, "groove/groove", 2)
+    assert len(run_of(job, "groove/groove", 2)["stints"]) == 1
+
+
+def test_pieces_are_counted_over_all_of_an_item() -> None:
+    """Two sash have four stiles to groove."""
+    view = job_view(job_of(items=frames()), exact.world())
+    [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/groove/groove" in run["names"]]
+
+    assert {"4 Stile (Sash)", "2 Stile (Door)"} <= {piece["text"] for piece in run["pieces"]}
+
+
+def test_every_operation_is_in_exactly_one_run() -> None:
+    """No operation is lost and none stands twice."""
+    job = job_of()
+    work = work_job(job, exact.world())
+    stints = [stint["name"] for run in work["runs"] for stint in run["stints"]]
+    wanted = [
+        f"{each['item']['id']}/{operation['of']}/{operation['name']}" for each in work["worked"] for operation in each["found"]["operations"]
+    ]
+
+    assert sorted(stints) == sorted(wanted)
+    assert len(set(stints)) == len(stints)
+
+
+@pytest.mark.parametrize("seed", range(10))
+def test_the_order_does_not_depend_on_what_was_added_first(seed: int) -> None:
+    """The items in any order give the same work."""
+    items = deepcopy(BOATHOUSE["items"])
+    random.Random(seed).shuffle(items)
+
+    assert job_data(job_of(items=items), exact.world()) == job_data(job_of(), exact.world())
+
+
+def test_the_stages_come_in_the_trades_order() -> None:
+    """Mill, rip, crosscut, groove, shoulders, cheeks, and so on to the fit: the order never turns back."""
+    stages = [run["operation"]["stage"] for run in runs_of(job_of())]
+
+    assert stages == sorted(stages)
+    assert len(set(stages)) >= 8
+
+
+def test_a_reading_flows_into_every_item_of_its_run() -> None:
+    """One scrap serves both frames: their tenons follow the groove as it is."""
+    job = job_of(items=frames())
+    before = [run_of(job, "tenon/cheeks", item)["stints"][0]["setting"] for item in (1, 2)]
+    job["readings"] = {stint_name(job, "groove/groove", 2): "21/64"}
+    after = [run_of(job, "tenon/cheeks", item)["stints"][0]["setting"] for item in (1, 2)]
+
+    assert after[0] == after[1]
+    assert after[0] != before[0]
+
+
+def test_a_reading_leaves_other_runs_alone() -> None:
+    """A frame of another groove keeps its settings."""
+    job = job_of(items=frames(groove_width="1/4"))
+    before = run_of(job, "tenon/cheeks", 2)["stints"][0]["setting"]
+    job["readings"] = {stint_name(job, "groove/groove", 1): "25/64"}
+
+    assert run_of(job, "tenon/cheeks", 2)["stints"][0]["setting"] == before
+
+
+def test_what_was_cut_before_a_reading_is_flagged_and_not_changed() -> None:
+    """The tick stays with the setting it was cut at, and the page says both."""
+    job = job_of(items=frames())
+    cheeks = run_of(job, "tenon/cheeks", 1)
+    cut_at = cheeks["stints"][0]["setting"]
+    job["ticks"] = {stint["name"]: cut_at for stint in cheeks["stints"]}
+    job["readings"] = {stint_name(job, "groove/groove", 1): "21/64"}
+    view = job_view(job, exact.world())
+    [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/tenon/cheeks" in run["names"]]
+
+    assert not run["done"]
+    assert run["changed"][0]["text"].startswith(f"Door was cut at {cut_at}; it now comes out at ")
+
+
+def test_a_run_is_done_when_all_of_it_is() -> None:
+    """A frame added later opens the run again, and says what is still to pass."""
+    job = job_of(items=frames())
+    run = run_of(job, "groove/groove", 1)
+    job["ticks"] = {run["stints"][0]["name"]: run["stints"][0]["setting"]}
+    view = job_view(job, exact.world())
+    [shown] = [each for stage in view["stages"] for each in stage["runs"] if "1/groove/groove" in each["names"]]
+
+    assert (shown["done"], shown["partly"]) == (False, True)
+    assert "Sash" in shown["left"]
+    assert "Door" not in shown["left"]
+
+
+def test_settings_that_nearly_agree_are_pointed_out() -> None:
+    """Within a sixty-fourth one setting could serve both; beyond it nothing is said."""
+    near = job_view(job_of(items=frames(groove_depth="33/64")), exact.world())
+    far = job_view(job_of(items=frames(groove_depth="5/8")), exact.world())
+
+    assert [True, True] == [run["is_near"] for stage in near["stages"] for run in stage["runs"] if "groove/groove" in run["names"]]
+    assert [False, False] == [run["is_near"] for stage in far["stages"] for run in stage["runs"] if "groove/groove" in run["names"]]
+
+
+def test_an_item_that_cannot_be_read_says_so_and_stops_nothing_else() -> None:
+    """The other items keep their work."""
+    job = job_of(items=frames(stock="rough"))
+    data = job_data(job, exact.world())
+
+    assert list(data["errors"]) == ["item 2, stock"]
+    assert {part["item"] for run in data["order"] for part in run["parts"]} == {"Door"}
+
+
+def test_sorting_is_stable_and_whole() -> None:
+    """Every row comes out once, by the comparison given, equals in their order."""
+    rng = random.Random(3)
+    rows = [(rng.randrange(9), place) for place in range(200)]
+
+    assert merged_sort(rows, lambda one, other: one[0] < other[0]) == sorted(rows, key=lambda row: row[0])
