@@ -11,7 +11,7 @@ from shopcalc.declare import Setup
 from shopcalc.describe import describe
 from shopcalc.formulas import compile_exact
 from shopcalc.numbers import NUMBERS
-from shopcalc.parts import STANDS
+from shopcalc.parts import STAGES, STANDS
 from shopcalc.portable.answer import respond
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.units import length_factors
@@ -24,6 +24,7 @@ def make_world(found: Mapping[str, Setup]) -> dict[str, Any]:
         "numbers": NUMBERS,
         "units": length_factors(),
         "stands": list(STANDS),
+        "stages": list(STAGES),
         "cautions": {machine: list(texts) for machine, texts in CAUTIONS.items()},
         "setups": {slug: {"about": describe(setup), "formulas": compile_exact(setup.formulas())} for slug, setup in found.items()},
     }
