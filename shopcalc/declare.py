@@ -19,9 +19,12 @@ import sympy
 from shopcalc.drawing import Picture, Shape
 from shopcalc.formulas import Formula
 from shopcalc.parts import (
+    MACHINES,
     NO_SOURCE,
     QUOTED,
     ROUNDINGS,
+    RUNS,
+    STAGES,
     STANDS,
     Check,
     Choice,
@@ -30,6 +33,7 @@ from shopcalc.parts import (
     Included,
     Input,
     Onward,
+    Operation,
     Part,
     Result,
     Step,
@@ -76,6 +80,7 @@ class Setup:
     onwards: list[Onward] = field(default_factory=list)
     includes: list[Included] = field(default_factory=list)
     parts: list[Part] = field(default_factory=list)
+    operations: dict[str, Operation] = field(default_factory=dict)
     trial_text: str = ""
     program: list[str] = field(default_factory=list)
     heading: str = "What you measure"
@@ -281,6 +286,62 @@ class Setup:
         """What to cut on scrap and what to measure there."""
         self.trial_text = text
 
+    def operation(
+        self,
+        name: str,
+        stage: str,
+        label: str,
+        *settings: sympy.Symbol | tuple[str, sympy.Symbol],
+        machine: str = "table saw",
+        face: str = "",
+        parts: Sequence[str] = (),
+        reading: sympy.Symbol | None = None,
+        when: Any = None,
+        run: str = "",
+    ) -> None:
+        """What is run at one machine with one setting, at a stage of the trade's order.
+
+        `settings` are what the machine is set to, alone or with the label they have here; `face` says which face goes where;
+        `parts` are the labels of the parts that pass, none for the whole piece; `reading` is taken on this run's scrap.
+        `run` is a word that operations of other setups share, to be merged where their settings are the same.
+        """
+        where = f"the operation {name}"
+        if not re.fullmatch(r"[a-z][a-z0-9_]*", name):
+            self._refuse(f"{name!r} cannot be the name of an operation")
+        if name in self.operations:
+            self._refuse(f"{where} is declared twice")
+        if stage not in STAGES:
+            self._refuse(f"{where} belongs to {stage!r}, which is no stage: use one of {', '.join(STAGES)}")
+        if machine not in MACHINES:
+            self._refuse(f"{where} is run at {machine!r}: use one of {', '.join(MACHINES)}")
+        pairs = tuple((each[1].name, each[0]) if isinstance(each, tuple) else (each.name, "") for each in settings)
+        for value, _ in pairs:
+            if self.kinds().get(value, "ranking") in ("ranking", "choice"):
+                self._refuse(f"{where} is set to {value!r}, which is no value declared above it")
+        self._parts_known(where, parts)
+        if reading is not None and not (reading.name in self.inputs and self.inputs[reading.name].reading):
+            self._refuse(f"{where} is read by {reading.name!r}, which is no reading")
+        if when is not None:
+            self._formula(f"{where} (when)", when, "truth")
+        read = "" if reading is None else reading.name
+        self.operations[name] = Operation(
+            name, stage, machine, label, pairs, face, tuple(parts), read, None if when is None else sympy.sympify(when), run
+        )
+
+    def run(self, word: str, *settings: sympy.Symbol, face: str = "", **more: Any) -> None:
+        """An operation that many setups run alike, such as `rip` or `crosscut`. `more`: parts, reading, when."""
+        if word not in RUNS or len(settings) != len(RUNS[word].settings):
+            self._refuse(f"{word!r} set to {len(settings)} is no run that setups share")
+        alike = RUNS[word]
+        name = "_".join([re.sub(r"[ -]", "_", word), *(each.name for each in settings)])
+        pairs = zip(alike.settings, settings, strict=True)
+        self.operation(name, alike.stage, alike.label, *pairs, machine=alike.machine, face=face or alike.face, run=word, **more)
+
+    def _parts_known(self, where: str, labels: Sequence[str]) -> None:
+        for label in labels:
+            if label not in [part.label for part in self.parts]:
+                self._refuse(f"{where} passes {label!r}, which is no part")
+
     def picture(self, caption: str, *shapes: Shape) -> None:
         """A drawing to scale. Its points must be lengths and its directions plain numbers, of values declared above."""
         for place, shape in enumerate(shapes):
@@ -310,11 +371,16 @@ class Setup:
             names[target] = tuple(symbol.name for symbol in symbols)
         self.onwards.append(Onward(slug, label, names))
 
-    def include(self, setup: "Setup", **given: Any) -> dict[str, sympy.Symbol]:
+    def include(self, setup: "Setup", passes: Mapping[str, Sequence[str]] | None = None, **given: Any) -> dict[str, sympy.Symbol]:
         """Put another setup's card inside this one, with `given` for some of its inputs.
 
-        Its other inputs join this setup's own; they are returned by name, for use in formulas here.
+        Its other inputs join this setup's own; they are returned by name, for use in formulas here. `passes` says by labels which
+        parts of this setup go through its operations.
         """
+        passing = {name: tuple(labels) for name, labels in (passes or {}).items()}
+        for name in passing:
+            if name not in setup.operations:
+                self._refuse(f"{setup.slug} has no operation {name!r}")
         lifted = {}
         for name, declared in setup.inputs.items():
             if name in given:
@@ -326,7 +392,7 @@ class Setup:
             if name not in setup.inputs:
                 self._refuse(f"{setup.slug} has no input {name!r}")
             self._formula(f"{setup.slug}.{name}", formula, setup.inputs[name].kind)
-        self.includes.append(Included(setup, {name: sympy.sympify(formula) for name, formula in given.items()}))
+        self.includes.append(Included(setup, {name: sympy.sympify(formula) for name, formula in given.items()}, passing))
         return lifted
 
     # What everything else reads.
@@ -341,6 +407,9 @@ class Setup:
             for name in check.spoils or ():
                 if name not in self.results:
                     self._refuse(f"the check {check.name} spoils {name!r}, which is no result")
+        for include in self.includes:
+            for name, labels in include.passes.items():
+                self._parts_known(f"{include.setup.slug}'s operation {name}", labels)
         used = {symbol.name for formula in self.formulas().values() for symbol in symbols_of(formula)}
         used |= {name for include in self.includes for name in include.setup.inputs}
         used |= {result.division for result in self.results.values()}
@@ -360,6 +429,7 @@ class Setup:
         # {size} in a correction is the correction itself, without its sign
         texts += [(f"the correction {each.name}", (each.more + each.less).replace("{size}", "")) for each in self.results.values()]
         texts += [("the trial", self.trial_text)]
+        texts += [(f"the operation {each.name}", each.face) for each in self.operations.values()]
         texts += [("a picture", shape.text) for picture in self.pictures for shape in picture.shapes]
         return texts
 
@@ -391,6 +461,9 @@ class Setup:
         for place, include in enumerate(self.includes):
             for name, formula in include.given.items():
                 found[f"given {place} {name}"] = formula
+        for place, operation in enumerate(self.operations.values()):
+            if operation.when is not None:
+                found[f"run {place}"] = operation.when
         return found
 
 

@@ -11,7 +11,7 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.parts import Check, DeclarationError, Input, Part, Result, symbols_of
+from shopcalc.parts import STAGES, Check, DeclarationError, Input, Operation, Part, Result, symbols_of
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.terms import is_row
 from shopcalc.working import working_cases
@@ -53,9 +53,11 @@ def describe(setup: Setup) -> dict[str, Any]:
             {
                 "slug": each.setup.slug,
                 "given": [[name, f"given {place} {name}"] for name in each.given],
+                "passes": {name: _places(setup, labels) for name, labels in each.passes.items()},
             }
             for place, each in enumerate(setup.includes)
         ],
+        "operations": [_describe_operation(setup, each) for each in setup.operations.values()],
     }
 
 
@@ -91,6 +93,26 @@ def _describe_part(part: Part) -> dict[str, Any]:
     """A part; a size that is a value of the card is named, so that it is written as that is."""
     sizes = ["" if not isinstance(each, sympy.Symbol) else each.name for each in part.numbers[1:]]
     return {"label": part.label, "when": part.when is not None, "sizes": sizes, "pane": part.pane}
+
+
+def _places(setup: Setup, labels: Iterable[str]) -> list[int]:
+    """Where in the cut list the parts with these labels stand."""
+    return [place for place, part in enumerate(setup.parts) if part.label in labels]
+
+
+def _describe_operation(setup: Setup, declared: Operation) -> dict[str, Any]:
+    return {
+        "name": declared.name,
+        "stage": STAGES.index(declared.stage),
+        "label": declared.label,
+        "machine": declared.machine,
+        "settings": [list(each) for each in declared.settings],
+        "face": declared.face,
+        "parts": _places(setup, declared.parts),
+        "reading": declared.reading,
+        "when": declared.when is not None,
+        "run": declared.run,
+    }
 
 
 def _limit(most: Any) -> list[int]:

@@ -25,6 +25,7 @@ def make_world(found: Mapping[str, Setup]) -> dict[str, Any]:
         "numbers": NUMBERS,
         "units": length_factors(),
         "stands": list(STANDS),
+        "stages": list(STAGES),
         "cautions": {machine: list(texts) for machine, texts in CAUTIONS.items()},
         "setups": {slug: {"about": describe(setup), "formulas": compile_exact(setup.formulas())} for slug, setup in found.items()},
     }

@@ -24,6 +24,7 @@ USUAL: dict[str, dict[str, Any]] = {
     },
     "checks": {"level": "caution", "change": "", "spoils": [], "source": ""},
     "steps": {"when": False},
+    "operations": {"machine": "table saw", "settings": [], "face": "", "parts": [], "reading": "", "when": False, "run": ""},
     "shapes": {"kind": "box", "style": "", "of": "", "text": "", "side": "", "row": 1, "when": False, "rows": []},
 }  # fmt: skip
 # All that a line of each sort says; on the way to the phone the place of a word here stands for the word.
@@ -32,6 +33,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "results": ("label", "working", *USUAL["results"]),
     "checks": ("text", *USUAL["checks"]),
     "steps": ("text", *USUAL["steps"]),
+    "operations": ("name", "stage", "label", *USUAL["operations"]),
     "shapes": tuple(USUAL["shapes"]),
 }
 
@@ -64,6 +66,7 @@ def _packed(about: dict[str, Any]) -> dict[str, Any]:
         "program": [sum(name in about["results"] for name in program[: program.index(check)]) for check in about["checks"]],
         "inputs": [_packed_line(each, "inputs") for each in about["inputs"]],
         "steps": [_packed_line(each, "steps") for each in about["steps"]],
+        "operations": [_packed_line(each, "operations") for each in about["operations"]],
         "results": {name: _packed_line(each, "results") for name, each in about["results"].items()},
         "checks": {name: _packed_line(_of_all(each, about), "checks") for name, each in about["checks"].items()},
         "pictures": [{**picture, "shapes": [_packed_line(each, "shapes") for each in picture["shapes"]]} for picture in about["pictures"]],

@@ -12,6 +12,12 @@ if TYPE_CHECKING:
 
 STANDS = ("at the saw", "at the bench", "on the building", "at the desk")
 
+# The order of the trade: what is run on every piece before anything that follows it.
+STAGES = (
+    "mill", "rip", "crosscut", "groove and rabbet", "shoulders", "cheeks", "dry fit", "panes", "glue-up", "hinges", "edge bevel", "fit",
+)  # fmt: skip
+MACHINES = ("table saw", "planer", "drill", "router", "saw in the hand", "bench")
+
 ROUNDINGS = ("nearest", "down", "up", "none")  # none: a piece is no mark on a tape, and keeps its own size
 NO_SOURCE = "common practice, no published source"
 
@@ -101,6 +107,49 @@ class Part:
 
 
 @dataclass(frozen=True)
+class Run:
+    """What many setups run alike: its stage, machine and labels, and which face goes where."""
+
+    stage: str
+    machine: str
+    label: str
+    settings: tuple[str, ...]
+    face: str
+
+
+# Runs that merge across setups when their settings are the same.
+RUNS = {
+    "mill": Run("mill", "planer", "Mill to thickness", ("Thickness",), "Flat face down; mark it as the reference face."),
+    "rip": Run("rip", "table saw", "Rip to width", ("Fence to blade",), "Jointed edge to the fence."),
+    "crosscut": Run("crosscut", "table saw", "Cut to length", ("Stop to blade",), "Squared end to the stop."),
+    "dry fit": Run("dry fit", "bench", "Dry fit", (), "Reference faces to one side."),
+    "pane width": Run("panes", "bench", "Cut panes to width", ("Width",), "Straight edge to the fence."),
+    "pane height": Run("panes", "bench", "Cut panes to height", ("Height",), "Straight edge to the fence."),
+    "glue-up": Run("glue-up", "bench", "Glue up", (), "Reference faces to one side."),
+}
+
+
+@dataclass(frozen=True)
+class Operation:
+    """What is run at one machine with one setting; `run` is the word by which it merges with those of other setups.
+
+    `settings` are names of values, each with the label that it has in this run, or none for its own. `parts` are the labels
+    of the parts that pass, none for the whole piece; `reading` is the input that is read on the scrap of this run.
+    """
+
+    name: str
+    stage: str
+    machine: str
+    label: str
+    settings: tuple[tuple[str, str], ...]
+    face: str = ""
+    parts: tuple[str, ...] = ()
+    reading: str = ""
+    when: sympy.Basic | None = None
+    run: str = ""
+
+
+@dataclass(frozen=True)
 class Onward:
     """A card this one leads to: its inputs, each from the first of these names that has been given."""
 
@@ -111,10 +160,11 @@ class Onward:
 
 @dataclass(frozen=True)
 class Included:
-    """A setup whose card stands inside another's, with some of its inputs worked out there."""
+    """A setup whose card stands inside another's, with some of its inputs worked out there; `passes` are the parts in its operations."""
 
     setup: "Setup"
     given: Mapping[str, sympy.Basic]
+    passes: Mapping[str, tuple[str, ...]]
 
 
 class Choice:

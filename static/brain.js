@@ -1,6 +1,6 @@
 // Answers a request with what the portable code decides, rendered by the templates. No browser needed.
 const setups = {}, texts = {};
-const world = { version: VERSION, numbers, units: UNITS, stands: STANDS, cautions: CAUTIONS, setups };
+const world = { version: VERSION, numbers, units: UNITS, stands: STANDS, stages: STAGES, cautions: CAUTIONS, setups };
 
 // A setup's data is read and its formulas are made when they are first asked for: a cold start needs one card.
 function addFormulas(slug, make) {
@@ -24,7 +24,7 @@ function withFormulas(about, made) {
 function readParts(texts) {
   const about = {};
   for (const part in texts) about[part] = JSON.parse(texts[part]);
-  for (const part of ['inputs', 'steps', 'results', 'checks']) unpack(about[part], part);
+  for (const part of ['inputs', 'steps', 'results', 'checks', 'operations']) unpack(about[part], part);
   for (const check of Object.values(about.checks)) if (check.spoils === '*') check.spoils = Object.keys(about.results).sort();
   const results = Object.keys(about.results), checks = Object.keys(about.checks), after = about.program;
   about.program = [];

@@ -30,6 +30,7 @@ def test_every_line_says_what_its_sort_says(slug: str) -> None:
     """The phone unpacks a line by the keys of its sort: it has all of them, and no others."""
     about = describe(setups()[slug])
     lines = {"inputs": about["inputs"], "steps": about["steps"], "results": about["results"].values(), "checks": about["checks"].values()}
+    lines["operations"] = about["operations"]
     lines["shapes"] = [shape for picture in about["pictures"] for shape in picture["shapes"]]
 
     assert [] == [(sort, line) for sort, keys in KEYS.items() for line in lines[sort] if set(keys) != set(line)]

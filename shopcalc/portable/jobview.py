@@ -3,7 +3,7 @@
 from shopcalc.portable.boards import shown_boards
 from shopcalc.portable.cutlist import all_parts, by_section, lay_sections
 from shopcalc.portable.links import encoded, shop_query
-from shopcalc.portable.order import is_done, job_shop, nearly_one, passing_parts, run_reading, was_cut_otherwise, work_job
+from shopcalc.portable.order import is_done, job_shop, nearly_one, pieces_passing, run_reading, was_cut_otherwise, work_job
 from shopcalc.portable.writing import decimal_text, quoted, write_value
 
 
@@ -173,7 +173,7 @@ def pieces_of(stints):
     """What passes at a run: how many of which part, of which item."""
     rows = []
     for stint in stints:
-        for part in passing_parts(stint):
+        for part in pieces_passing(stint):
             count = decimal_text(part["count"], 0, False)
             of = "" if part["whole"] else " (" + stint["item"]["label"] + ")"
             rows.append({"text": count + " " + part["label"] + of, "count": count, "label": part["label"], "of": stint["item"]["label"]})

@@ -50,7 +50,7 @@ def formula_keys(about):
 
 
 def other_keys(about):
-    """The keys of the formulas of parts and of included cards."""
+    """The keys of the formulas of parts, of included cards and of operations."""
     keys = []
     for place, part in enumerate(about["parts"]):
         keys.append("part " + str(place))
@@ -59,6 +59,9 @@ def other_keys(about):
     for included in about["includes"]:
         for given in included["given"]:
             keys.append(given[1])
+    for place, operation in enumerate(about["operations"]):
+        if operation["when"]:
+            keys.append("run " + str(place))
     return keys
 
 

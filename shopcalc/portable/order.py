@@ -193,7 +193,7 @@ def was_cut_otherwise(stint):
     return stint["is_ticked"] and stint["ticked"] != stint["setting"]
 
 
-def passing_parts(stint):
+def pieces_passing(stint):
     """Which parts of an item pass at a run, and how many: label and count."""
     quantity = stint["item"]["quantity"]
     if len(stint["operation"]["parts"]) == 0:

@@ -55,9 +55,11 @@ shed_overhang = setup.length(
 )
 
 setup.group("For the groove and the tenon")
-_groove = setup.include(groove, stock=stock, groove_width=groove_width, groove_depth=groove_depth)
+_rails = ("Top rail", "Mid rail", "Bottom rail")
+_wood = ("Stile", *_rails)
+_groove = setup.include(groove, {"groove": _wood, "rib": _wood}, stock=stock, groove_width=groove_width, groove_depth=groove_depth)
 groove_found = setup.as_found("groove_found", "Groove as it is", _groove["measured_groove"], groove_width)
-setup.include(tenon, stock=stock, groove_width=groove_found, groove_depth=groove_depth, end_play=end_play)
+setup.include(tenon, {"shoulders": _rails, "cheeks": _rails}, stock=stock, groove_width=groove_found, groove_depth=groove_depth, end_play=end_play)
 
 # What follows from the opening
 
@@ -225,6 +227,34 @@ setup.step(
 )
 setup.step("Drill weep holes through the groove of every rail on which water can stand, sloping out.")
 setup.step("Saw the horns off, plane to the opening, and ease the edges.", when=horn > 0)
+
+_pane = "Pane, at most as thick"
+_lowest = "Lowest pane, at most as thick"
+setup.run("mill", stock, parts=_wood)
+setup.run("rip", stile, parts=["Stile"])
+setup.run("rip", top_rail, parts=["Top rail"])
+setup.run("rip", mid_rail, parts=["Mid rail"])
+setup.run("rip", bottom_rail, parts=["Bottom rail"])
+setup.run("crosscut", stile_length, parts=["Stile"])
+setup.run("crosscut", rail_length, parts=_rails)
+setup.operation(
+    "shed_rail",
+    "cheeks",
+    "Saw the outer cheek away",
+    shed_rail_thickness,
+    machine="bench",
+    face="Outer face up; from shoulder to shoulder.",
+    parts=["Bottom rail"],
+)
+setup.operation(
+    "marks", "dry fit", "Mark the mid rails", mid_rail_marks, machine="bench", face="Tape on the foot, both stiles at once.", parts=["Stile"]
+)
+setup.run("dry fit")
+setup.run("pane width", panel_width, parts=[_pane, _lowest])
+setup.run("pane height", panel_height, parts=[_pane])
+setup.run("pane height", shed_panel_height, parts=[_lowest])
+setup.run("glue-up")
+setup.operation("horns", "fit", "Saw the horns off", horn, machine="bench", face="Plane to the opening.", parts=["Stile"], when=horn > 0)
 
 # The pictures
 

@@ -128,6 +128,17 @@ setup.step(
     when=groove_width > 4 * cutter,
 )
 
+setup.operation(
+    "groove",
+    "groove and rabbet",
+    "Groove",
+    fence,
+    blade_height,
+    face="Reference face to the fence; turned end for end, the other face.",
+    reading=measured_groove,
+)
+setup.operation("rib", "groove and rabbet", "Clear the rib", rib_fence, blade_height, face="Each face to the fence in turn.", when=rib > 0)
+
 # The picture: the piece stands on its edge, seen from its end
 
 _tall = larger(3 * groove_depth, stock)

@@ -134,6 +134,25 @@ setup.step(
 )
 setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.")
 
+setup.operation(
+    "shoulders",
+    "shoulders",
+    "Tenon shoulders",
+    shoulder_height,
+    fence_to_blade,
+    face="Reference face down, then the other; both ends.",
+    reading=measured_tenon,
+)
+setup.operation(
+    "cheeks",
+    "cheeks",
+    "Tenon cheeks",
+    cheek_height,
+    jig_to_blade,
+    face="Reference face to the jig, then the other; both ends.",
+    reading=measured_cheeks,
+)
+
 # The pictures
 
 _reach = gauge_block + 3 * tenon_length

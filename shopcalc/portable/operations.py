@@ -1,0 +1,119 @@
+"""What is run at the machines for one item, so that the runs of many items can be merged."""
+
+from shopcalc.portable.bench import inner_benches, is_stopped
+from shopcalc.portable.card import correction
+from shopcalc.portable.cuts import worked_parts
+from shopcalc.portable.sentences import fill_known, quoted_names
+from shopcalc.portable.snap import nearest_of
+from shopcalc.portable.work import holds
+from shopcalc.portable.writing import quoted, write_value
+
+
+def worked_operations(bench):
+    """The operations that this card and those inside it ask for now, the inner ones first, as they were included.
+
+    Left out is one whose condition does not hold, that has settings but no value for any, or parts but none to cut.
+    Of an inner card's operation the parts are this card's, and the reading is this card's input of the same name.
+    """
+    if is_stopped(bench):
+        return []
+    found = []
+    about = bench["about"]
+    for inner in inner_benches(bench):
+        for included in about["includes"]:
+            if included["slug"] == inner["about"]["slug"]:
+                given = [pair_of[0] for pair_of in included["given"]]
+                for operation in worked_operations(inner):
+                    found = found + lifted_operation(operation, included, given, bench)
+    for place, declared in enumerate(about["operations"]):
+        if not declared["when"] or holds("run " + str(place), bench["formulas"], bench["known"], bench["world"]["numbers"]):
+            found = found + worked_operation(declared, bench)
+    return found
+
+
+def lifted_operation(operation, included, given, bench):
+    """An inner card's operation as this card has it, or nothing while no part passes."""
+    if operation["reading"] in given:
+        operation["reading"] = ""
+        operation["reading_text"] = ""
+        operation["reading_label"] = ""
+        operation["corrections"] = []
+    if operation["name"] in included["passes"]:
+        operation["parts"] = passing_parts(included["passes"][operation["name"]], bench)
+        if len(operation["parts"]) == 0:
+            return []
+    return [operation]
+
+
+def worked_operation(declared, bench):
+    """One operation of this card, or nothing where there is nothing to set or to pass."""
+    settings = [run_setting(pair_of, bench) for pair_of in declared["settings"] if pair_of[0] in bench["written"]]
+    parts = passing_parts(declared["parts"], bench)
+    if len(settings) == 0 and len(declared["settings"]) > 0:
+        return []
+    if len(parts) == 0 and len(declared["parts"]) > 0:
+        return []
+    about = bench["about"]
+    reading = declared["reading"]
+    corrections = []
+    for name in about["results"]:
+        result = about["results"][name]
+        if result["role"] == "correction" and name in bench["known"] and reading in quoted_names(", ".join(result["working"])):
+            corrections.append(correction(name, result, bench)["text"])
+    return [
+        {
+            "key": declared["run"] if len(declared["run"]) > 0 else about["slug"] + "/" + declared["name"],
+            "of": about["slug"],
+            "name": declared["name"],
+            "stage": declared["stage"],
+            "machine": declared["machine"],
+            "label": declared["label"],
+            "settings": settings,
+            "face": fill_known(declared["face"], bench),
+            "parts": parts,
+            "reading": reading,
+            "reading_label": setting_label(reading, about),
+            "reading_text": bench["texts"][reading] if reading in bench["texts"] else "",
+            "corrections": corrections,
+        }
+    ]
+
+
+def passing_parts(places, bench):
+    """How many of each of these parts one item has; parts of one label count as one."""
+    labels = [bench["about"]["parts"][place]["label"] for place in places]
+    found = []
+    for part in worked_parts(bench):
+        if part["label"] in labels:
+            found.append({"label": part["label"], "count": nearest_of(part["count"])})
+    return found
+
+
+def run_setting(pair_of, bench):
+    """What a machine is set to. An input that is a length is written on the shop's tape, as results are."""
+    name = pair_of[0]
+    kind = bench["kinds"][name]
+    shop = bench["shop"]
+    written = bench["written"][name]
+    if kind == "length" and name not in bench["about"]["results"]:
+        written = write_value(bench["known"][name], kind, shop["division"], "nearest", shop["metric"], bench["world"]["units"])
+    return {
+        "name": name,
+        "label": pair_of[1] if len(pair_of[1]) > 0 else setting_label(name, bench["about"]),
+        "kind": kind,
+        "value": bench["known"][name],
+        "mark": ", ".join([each["bare"] for each in written["each"]]) if kind == "lengths" else written["bare"],
+        "text": quoted(written, kind, shop["metric"]),
+        "lean": written["lean"],
+        "amount": written["amount"],
+    }
+
+
+def setting_label(name, about):
+    """What a value is called on its card."""
+    if name in about["results"]:
+        return about["results"][name]["label"]
+    for declared in about["inputs"]:
+        if declared["name"] == name:
+            return declared["label"]
+    return ""
