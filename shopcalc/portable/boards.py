@@ -1,0 +1,504 @@
+"""Lays parts on boards: the fewest to buy, or the cheapest.
+
+Lengths are weighed in whole ticks, so both runtimes decide alike; a tick divides 1024ths and thousandths of an inch,
+thirds, and hundredths of a millimetre. A part counts with one kerf, and so does a board: parts fit when their sum
+with a kerf between neighbours is at most the length less what squaring takes.
+
+Parts of one length are one sort. Every sort is given a worth, such that no board can hold more worth than it costs:
+then no layout can cost less than the worth of all parts, and each board wastes what it costs beyond the worth on it.
+The search puts the largest part left on the board that wastes least, then widens; it is cut off after so much work,
+the same everywhere. Worths come from the length itself, and from the linear program of all patterns.
+"""
+
+from shopcalc.portable.snap import above, nearest_of
+
+TICKS = 6096000000  # in an inch
+SLACK = 101  # ticks: what rounding two hundred parts can add
+FINE = 10000  # the length of a board weighs this much an inch,
+ONE_BOARD = 3000000000  # and a board itself more than all their lengths together
+CENTS = 1000  # in a unit of price; below them the number of boards counts
+ONE_CENT = 1000000
+NO_BOARD = 20000000000000  # weighs more than any layout
+MOST_NODES = 3000  # of one board's patterns
+MOST_WORK = 60000  # steps of one search
+MOST_COLUMNS = 300
+WIDTHS = [1, 2, 4, 12]
+
+
+def lay_parts(lengths, on_hand, to_buy, kerf, trim):
+    """Lay parts of these lengths on boards owned and boards to buy, each `{"length", "price"}`.
+
+    A price is a number or None, and prices count when every length has one: then the layout is the cheapest found,
+    else the one of fewest boards bought, then of the least length bought. Boards owned cost nothing.
+
+    Returns `boards` (each with `length`, `owned`, `price`, `pieces` as places in `lengths`, the longest first, and
+    the `rest` behind the last cut), `too_long` (places of the parts that no board takes), how many are `bought`, the
+    `least` that can be, whether that is `proven`, the `cost` or None, whether no lower cost can be (`cheapest`), the
+    length `used` and the `waste` of it that is no part.
+    """
+    priced = len(to_buy) > 0
+    for one in to_buy:
+        priced = priced and one["price"] is not None
+    kinds = kinds_of(on_hand, to_buy, kerf, trim, priced)
+    sorts = sorts_of(lengths, kinds, tick_of(kerf))
+    state = {
+        "sorts": sorts,
+        "left": [len(one["pieces"]) for one in sorts],
+        "kinds": kinds,
+        "worths": [],
+        "order": [],
+        "ratios": [],
+        "bound": 0,
+        "boards": [],
+        "found": [],
+        "weight": NO_BOARD * 400,
+        "work": 0,
+        "fewest": 0,
+        "cut": False,
+        "done": False,
+    }
+    proof = {"least": 0, "cheapest": False}
+    if len(sorts) > 0:
+        proof = search_boards(state, len(lengths), priced)
+    return laid_out(state, lengths, proof, kerf, trim, priced)
+
+
+def tick_of(length):
+    """A length in whole ticks."""
+    return int(nearest_of(length * TICKS))
+
+
+def kinds_of(on_hand, to_buy, kerf, trim, priced):
+    """The boards there are, by kind, boards of one length and price together: `room`, `weight`, how many there are."""
+    kinds = []
+    for length in on_hand:
+        add_kind(kinds, length, True, None, 0, kerf, trim)
+    for one in to_buy:
+        if priced:
+            weight = int(nearest_of(one["price"] * CENTS)) * ONE_CENT + 1
+        else:
+            weight = ONE_BOARD + int(nearest_of(one["length"] * FINE))
+        add_kind(kinds, one["length"], False, one["price"] if priced else None, weight, kerf, trim)
+    kinds.sort(key=lambda kind: 0 - kind["room"])
+    kinds.sort(key=lambda kind: kind["weight"])
+    return kinds
+
+
+def add_kind(kinds, length, owned, price, weight, kerf, trim):
+    """Add a board to its kind; of two of one length to buy the cheaper counts."""
+    room = tick_of(length - trim + kerf) + SLACK
+    for kind in kinds:
+        if kind["room"] == room and kind["owned"] == owned:
+            if owned:
+                kind["have"] = kind["have"] + 1
+            elif weight < kind["weight"]:
+                kind["weight"] = weight
+                kind["price"] = price
+            return
+    have = 1 if owned else 1000
+    kinds.append({"length": length, "room": room, "owned": owned, "price": price, "weight": weight, "have": have, "dual": 0})
+
+
+def sorts_of(lengths, kinds, kerf):
+    """The parts that some board can take by their length, the longest first; what nothing to buy can take adds a kind that is no board."""
+    sorts = []
+    places = {}
+    widest = 0
+    bought = 0
+    for kind in kinds:
+        widest = max(widest, kind["room"])
+        if not kind["owned"]:
+            bought = max(bought, kind["room"])
+    longest = 0
+    for piece, length in enumerate(lengths):
+        size = tick_of(length) + kerf
+        key = "s" + str(size)
+        if size <= widest and key not in places:
+            places[key] = len(sorts)
+            sorts.append({"size": size, "pieces": []})
+            longest = max(longest, size)
+        if size <= widest:
+            sorts[places[key]]["pieces"].append(piece)
+    sorts.sort(key=lambda one: 0 - one["size"])
+    if longest > bought:
+        kinds.append({"length": 0, "room": longest, "owned": False, "price": None, "weight": NO_BOARD, "have": 1000, "dual": 0})
+    return sorts
+
+
+# The search.
+
+
+def search_boards(state, pieces, priced):
+    """Search a layout, first plainly and, if no bound proves it, by the linear program; returns what is proven."""
+    sizes = [one["size"] for one in state["sorts"]]
+    widest = max_room(state)
+    proof = {"least": 0, "cheapest": False}
+    set_worths(state, sizes)
+    weigh_bounds(state, proof, pieces, priced)
+    fill_boards(state, 0, 0, 1)
+    weigh_bounds(state, proof, pieces, priced)
+    if not state["done"]:
+        # two parts longer than half the longest board never share one
+        set_worths(state, [2 if size * 2 > widest else 1 if size * 2 == widest else 0 for size in sizes])
+        weigh_bounds(state, proof, pieces, priced)
+    if not state["done"]:
+        set_worths(state, sizes)
+        set_worths(state, pattern_worths(state))
+        weigh_bounds(state, proof, pieces, priced)
+        for width in WIDTHS:
+            if not state["done"]:
+                state["cut"] = False
+                state["work"] = 0
+                fill_boards(state, 0, 0, width)
+                state["done"] = not state["cut"]
+                weigh_bounds(state, proof, pieces, priced)
+    return proof
+
+
+def max_room(state):
+    """The room of the longest board there is."""
+    widest = 0
+    for kind in state["kinds"]:
+        widest = max(widest, kind["room"])
+    return widest
+
+
+def weigh_bounds(state, proof, pieces, priced):
+    """Hold the best layout against what no layout can be below; `done` when none can be better."""
+    proof["least"] = max(proof["least"], state["fewest"])
+    grain = 0
+    prices = 0
+    for kind in state["kinds"]:
+        grain = common_part(grain, kind["weight"])
+        prices = common_part(prices, kind["weight"] // ONE_CENT)
+    best = state["weight"]
+    if state["done"] or best - state["bound"] < grain or best == 0:
+        state["done"] = True
+        proof["cheapest"] = priced
+        if not priced:
+            proof["least"] = best // ONE_BOARD
+    elif priced and (best // ONE_CENT) * ONE_CENT - (state["bound"] - pieces) < prices * ONE_CENT:
+        proof["cheapest"] = True
+
+
+def common_part(one, other):
+    """The greatest whole number that divides both."""
+    while other > 0:
+        rest = one - one // other * other
+        one = other
+        other = rest
+    return one
+
+
+def set_worths(state, worths):
+    """Give every sort a worth, made so that no board to buy holds more than it weighs; a board owned weighs what it can hold."""
+    sorts = state["sorts"]
+    state["worths"] = worths
+    order_sorts(state)
+    total = 0
+    for place, worth in enumerate(worths):
+        total = total + worth * len(sorts[place]["pieces"])
+    most = 0
+    scale = 0
+    for kind in state["kinds"]:
+        kind["dual"] = most_worth(state, kind["room"])
+        if kind["owned"]:
+            total = total - kind["dual"] * kind["have"]
+        elif kind["dual"] > 0:
+            most = max(most, kind["dual"])
+            ratio = kind["weight"] / kind["dual"]
+            scale = ratio if scale == 0 else min(scale, ratio)
+    state["fewest"] = 0 if most == 0 or total < 0 else int(total / most - 1 / 1000000) + 1
+    state["worths"] = [int(worth * scale) for worth in worths]
+    order_sorts(state)
+    bound = 0
+    for place, worth in enumerate(state["worths"]):
+        bound = bound + worth * len(sorts[place]["pieces"])
+    for kind in state["kinds"]:
+        if kind["owned"]:
+            kind["dual"] = int(kind["dual"] * scale) + 1
+            bound = bound - kind["dual"] * kind["have"]
+        else:
+            kind["dual"] = kind["weight"]
+    state["bound"] = max(0, bound)
+
+
+def order_sorts(state):
+    """Put the sorts in order of worth for their size, for the search of patterns."""
+    sorts = state["sorts"]
+    worths = state["worths"]
+    state["ratios"] = [worth / sorts[place]["size"] for place, worth in enumerate(worths)]
+    ratios = state["ratios"]
+    state["order"] = [place for place in range(len(sorts))]
+    state["order"].sort(key=lambda place: 0 - ratios[place])
+
+
+def most_worth(state, room):
+    """The most worth that one board can hold, or a little more where the search of it is cut off."""
+    hold = patterns_of(state, room, -1, 1, 0)
+    if hold["nodes"] > MOST_NODES:
+        return int(room * state["ratios"][state["order"][0]]) + 1
+    return hold["list"][0]["worth"] if len(hold["list"]) > 0 else 0
+
+
+def patterns_of(state, room, first, keep, floor):
+    """The patterns worth more than `floor` that a board of this room can hold of what is left, the best few first.
+
+    With `first`, only those with one part of that sort.
+    """
+    hold = {"list": [], "keep": keep, "floor": floor, "nodes": 0}
+    if first < 0:
+        add_piece(state, hold, 0, room, 0, [])
+        return hold
+    state["left"][first] = state["left"][first] - 1
+    add_piece(state, hold, 0, room - state["sorts"][first]["size"], state["worths"][first], [first])
+    state["left"][first] = state["left"][first] + 1
+    return hold
+
+
+def add_piece(state, hold, at, room, worth, chosen):
+    """Keep a pattern, and every one that has it and more of the sorts from place `at` in order."""
+    hold["nodes"] = hold["nodes"] + 1
+    if len(chosen) > 0 and worth > hold["floor"]:
+        keep_pattern(hold, worth, [each for each in chosen])
+    left = state["left"]
+    place = at
+    while place < len(state["order"]):
+        sort = state["order"][place]
+        if hold["nodes"] > MOST_NODES or 2 * (worth + room * state["ratios"][sort] - hold["floor"]) < 1:
+            return
+        size = state["sorts"][sort]["size"]
+        if left[sort] > 0 and size <= room:
+            left[sort] = left[sort] - 1
+            chosen.append(sort)
+            add_piece(state, hold, place, room - size, worth + state["worths"][sort], chosen)
+            chosen.pop()
+            left[sort] = left[sort] + 1
+        place = place + 1
+
+
+def keep_pattern(hold, worth, chosen):
+    """Put a pattern in its place among the best; when they are enough, only better ones are looked for."""
+    ranked = []
+    waiting = True
+    for one in hold["list"]:
+        if waiting and worth > one["worth"]:
+            ranked.append({"worth": worth, "sorts": chosen})
+            waiting = False
+        ranked.append(one)
+    if waiting:
+        ranked.append({"worth": worth, "sorts": chosen})
+    hold["list"] = ranked[0 : hold["keep"]]
+    if len(ranked) >= hold["keep"]:
+        hold["floor"] = hold["list"][hold["keep"] - 1]["worth"]
+
+
+def fill_boards(state, weight, waste, width):
+    """Put the longest part left on every board it can go on, the least wasteful patterns first, and go on from there."""
+    left = state["left"]
+    first = 0
+    while first < len(left) and left[first] == 0:
+        first = first + 1
+    if first == len(left):
+        if weight < state["weight"]:
+            state["weight"] = weight
+            state["boards"] = [each for each in state["found"]]
+        return
+    gap = state["weight"] - state["bound"] - waste
+    choices = []
+    for kind in state["kinds"]:
+        if kind["have"] > 0 and state["sorts"][first]["size"] <= kind["room"]:
+            hold = patterns_of(state, kind["room"], first, width, kind["dual"] - gap)
+            state["work"] = state["work"] + hold["nodes"]
+            if hold["nodes"] > MOST_NODES or len(hold["list"]) == width:
+                state["cut"] = True
+            for one in hold["list"]:
+                choices.append({"kind": kind, "sorts": one["sorts"], "waste": kind["dual"] - one["worth"]})
+    choices.sort(key=lambda choice: choice["waste"])
+    if len(choices) > width:
+        state["cut"] = True
+    for choice in choices[0:width]:
+        if state["weight"] < NO_BOARD * 400 and state["work"] > MOST_WORK:
+            state["cut"] = True
+            return
+        kind = choice["kind"]
+        if waste + choice["waste"] < state["weight"] - state["bound"]:
+            take_pattern(state, choice, 1)
+            state["found"].append(choice)
+            fill_boards(state, weight + kind["weight"], waste + choice["waste"], width)
+            state["found"].pop()
+            take_pattern(state, choice, -1)
+
+
+def take_pattern(state, choice, times):
+    """Take the parts of a pattern and its board from what is left, or with -1 put them back."""
+    for sort in choice["sorts"]:
+        state["left"][sort] = state["left"][sort] - times
+    choice["kind"]["have"] = choice["kind"]["have"] - times
+
+
+# The linear program of all patterns, by columns that are made when they are wanted.
+
+
+def pattern_worths(state):
+    """The worth of each sort in the cheapest mix of patterns, parts of a board allowed: the dual of the linear program."""
+    program = first_columns(state)
+    before = state["worths"]
+    count = len(state["sorts"])
+    for _ in range(MOST_COLUMNS):
+        duals = dual_values(program)
+        column = best_column(state, program, duals)
+        if column is None or not enter_column(program, column):
+            break
+    duals = dual_values(program)
+    state["worths"] = before
+    return [int(max(0, duals[sort])) for sort in range(count)]
+
+
+def first_columns(state):
+    """The program with one column for each sort, alone on its board to buy, and one for each kind owned that is not used."""
+    program = {"columns": [], "amounts": [], "costs": [], "inverse": [], "owned": {}}
+    count = len(state["sorts"])
+    rows = count
+    for place, kind in enumerate(state["kinds"]):
+        if kind["owned"]:
+            program["owned"]["k" + str(place)] = rows
+            rows = rows + 1
+    for sort in range(count):
+        size = state["sorts"][sort]["size"]
+        for kind in state["kinds"]:
+            if not kind["owned"] and size <= kind["room"]:
+                many = min(kind["room"] // size, len(state["sorts"][sort]["pieces"]))
+                add_row(program, rows, len(state["sorts"][sort]["pieces"]) / many, kind["weight"], 1 / many)
+                break
+    for kind in state["kinds"]:
+        if kind["owned"]:
+            add_row(program, rows, kind["have"], 0, 1)
+    return program
+
+
+def add_row(program, rows, amount, cost, share):
+    """Add a row whose basic column has nothing in any other."""
+    line = [0 for _ in range(rows)]
+    line[len(program["inverse"])] = share
+    program["inverse"].append(line)
+    program["amounts"].append(amount)
+    program["costs"].append(cost)
+
+
+def dual_values(program):
+    """What one more of each row would cost."""
+    duals = [0 for _ in program["inverse"]]
+    for row, line in enumerate(program["inverse"]):
+        cost = program["costs"][row]
+        if cost > 0:
+            for place, share in enumerate(line):
+                if share != 0:
+                    duals[place] = duals[place] + cost * share
+    return duals
+
+
+def best_column(state, program, duals):
+    """The column that saves most for what it costs: a part too many of a sort, or a pattern on a kind of board; or None."""
+    count = len(state["sorts"])
+    for sort in range(count):
+        if duals[sort] < -1:
+            return {"cost": 0, "counts": [[sort, -1]]}
+    for place, kind in enumerate(state["kinds"]):
+        if kind["owned"] and duals[program["owned"]["k" + str(place)]] > 1:
+            return {"cost": 0, "counts": [[program["owned"]["k" + str(place)], 1]]}
+    state["worths"] = [max(0, duals[sort]) for sort in range(count)]
+    order_sorts(state)
+    best = None
+    most = 0
+    for place, kind in enumerate(state["kinds"]):
+        row = program["owned"]["k" + str(place)] if kind["owned"] else -1
+        price = kind["weight"] - (duals[row] if row >= 0 else 0)
+        hold = patterns_of(state, kind["room"], -1, 1, price + ONE_BOARD / 10000000)
+        if len(hold["list"]) > 0 and hold["list"][0]["worth"] - price > most:
+            most = hold["list"][0]["worth"] - price
+            counts = [[row, 1]] if row >= 0 else []
+            for sort in hold["list"][0]["sorts"]:
+                counts.append([sort, 1])
+            best = {"cost": kind["weight"], "counts": counts}
+    return best
+
+
+def enter_column(program, column):
+    """Take a column into the basis in place of the one that runs out first; says whether it could."""
+    inverse = program["inverse"]
+    amounts = program["amounts"]
+    change = []
+    for line in inverse:
+        total = 0
+        for pair_of in column["counts"]:
+            total = total + line[pair_of[0]] * pair_of[1]
+        change.append(total)
+    out = -1
+    for row, each in enumerate(change):
+        if each * 1000000000 > 1 and (out < 0 or amounts[row] * change[out] < amounts[out] * each):
+            out = row
+    if out < 0:
+        return False
+    step = amounts[out] / change[out]
+    pivot = [share / change[out] for share in inverse[out]]
+    for row, each in enumerate(change):
+        if row != out and each != 0:
+            amounts[row] = amounts[row] - each * step
+            line = inverse[row]
+            for place, share in enumerate(pivot):
+                if share != 0:
+                    line[place] = line[place] - each * share
+    inverse[out] = pivot
+    amounts[out] = step
+    program["costs"][out] = column["cost"]
+    return True
+
+
+# What comes of it.
+
+
+def laid_out(state, lengths, proof, kerf, trim, priced):
+    """The layout in the caller's own terms: owned boards first, the longest first, parts by their places."""
+    boards = []
+    waiting = [[piece for piece in one["pieces"]] for one in state["sorts"]]
+    placed = {}
+    totals = {"bought": 0, "cost": 0, "used": 0, "parts": 0}
+    for kind in state["kinds"]:
+        for choice in state["boards"]:
+            if choice["kind"]["length"] == kind["length"] and choice["kind"]["owned"] == kind["owned"] and kind["weight"] < NO_BOARD:
+                boards.append(cut_board(choice, waiting, placed, lengths, kerf, trim, totals))
+    too_long = [piece for piece in range(len(lengths)) if "p" + str(piece) not in placed]
+    least = min(proof["least"], totals["bought"])
+    return {
+        "boards": boards,
+        "too_long": too_long,
+        "bought": totals["bought"],
+        "least": least,
+        "proven": least == totals["bought"],
+        "cheapest": proof["cheapest"],
+        "cost": totals["cost"] if priced else None,
+        "waste": totals["used"] - totals["parts"],
+        "used": totals["used"],
+    }
+
+
+def cut_board(choice, waiting, placed, lengths, kerf, trim, totals):
+    """One board with the parts that are cut from it, the longest first."""
+    kind = choice["kind"]
+    pieces = []
+    rest = kind["length"] - trim
+    chosen = [sort for sort in choice["sorts"]]
+    chosen.sort(key=lambda sort: sort)
+    for sort in chosen:
+        piece = waiting[sort].pop(0)
+        placed["p" + str(piece)] = True
+        pieces.append(piece)
+        rest = rest - lengths[piece] - kerf
+        totals["parts"] = totals["parts"] + lengths[piece]
+    totals["used"] = totals["used"] + kind["length"]
+    if not kind["owned"]:
+        totals["bought"] = totals["bought"] + 1
+        if kind["price"] is not None:
+            totals["cost"] = totals["cost"] + kind["price"]
+    return {"length": kind["length"], "owned": kind["owned"], "price": kind["price"], "pieces": pieces, "rest": rest if above(rest, 0) else 0}
