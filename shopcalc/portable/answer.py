@@ -52,7 +52,9 @@ def respond_document(world, path, document):
     got = read_job(document, world)
     if not got["ok"]:
         if path == "/job.json":
-            return {"status": 422, "data": {"errors": {got["place"]: got["why"]}}}
+            errors = {}
+            errors[got["place"]] = got["why"]
+            return {"status": 422, "data": {"errors": errors}}
         view = {"place": got["place"], "has_place": len(got["place"]) > 0, "why": got["why"]}
         return {"status": 422, "template": "refused", "view": view}
     if path == "/job.json":

@@ -7,7 +7,8 @@ which strips are ripped.
 from shopcalc.portable.boards import lay_parts
 from shopcalc.portable.cuts import worked_parts
 from shopcalc.portable.order import job_shop, merged_sort
-from shopcalc.portable.reading import read_length, read_pieces, read_stock
+from shopcalc.portable.jobtmp import read_pieces, read_stock
+from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same
 from shopcalc.portable.writing import decimal_text
 
@@ -119,7 +120,12 @@ def read_lumber_lines(job, world, errors):
                 errors[place] = got["message"]
         if len(errors.keys()) == before:
             lines.append(line)
-    return lines
+    return merged_sort(lines, is_narrower)
+
+
+def is_narrower(one, other):
+    """Whether a line of lumber is narrower than another."""
+    return above(other["width"], one["width"])
 
 
 def lay_sections(sections, job, world, errors):
@@ -153,6 +159,7 @@ def lay_section(section, lines, kerf, trim, rough):
                 labels.append({"label": part["label"], "of": part["of"], "length": part["length"]})
     owned = []
     to_buy = []
+    # lines come narrow before wide, so of boards that cost the same the narrow one is bought
     for line in lines:
         strips = strips_of(line, section, kerf)
         if strips > 0:
@@ -161,10 +168,30 @@ def lay_section(section, lines, kerf, trim, rough):
                     owned.append({"length": line["on_hand"][at], "line": line, "at": at})
             for board in line["to_buy"]:
                 price = board["price"]
-                to_buy.append({"length": board["length"], "price": None if price is None else price / strips, "strips": strips, "whole": price})
+                add_choice(to_buy, {"length": board["length"], "price": None if price is None else price / strips, "strips": strips, "whole": price})
     layout = lay_parts(lengths, [each["length"] for each in owned], to_buy, kerf, trim)
     take_used(layout, owned)
-    return {"section": section, "lengths": lengths, "labels": labels, "layout": layout, "has_boards": len(owned) + len(to_buy) > 0, "shopping": shopping(layout, to_buy)}
+    # where a board gives several strips, the fewest strips need not be the fewest boards
+    single = len([board for board in to_buy if board["strips"] > 1]) == 0
+    return {
+        "section": section,
+        "lengths": lengths,
+        "labels": labels,
+        "layout": layout,
+        "has_boards": len(owned) + len(to_buy) > 0,
+        "shopping": shopping(layout, to_buy),
+        "proven": layout["proven"] and single and len(layout["boards"]) > 0,
+    }
+
+
+def add_choice(to_buy, board):
+    """Add a board that could be bought, unless there is one of its length that costs no more for each strip."""
+    for place, known in enumerate(to_buy):
+        if same(known["length"], board["length"]):
+            if known["price"] is not None and board["price"] is not None and above(known["price"], board["price"]):
+                to_buy[place] = board
+            return
+    to_buy.append(board)
 
 
 def take_used(layout, owned):

@@ -11,7 +11,6 @@ JOB_VERSION = 1
 MOST_ITEMS = 200
 MOST_QUANTITY = 999
 MOST_IDENTIFIER = 999999
-LETTERS = "abcdefghijklmnopqrstuvwxyz"
 NAME_MARKS = "abcdefghijklmnopqrstuvwxyz0123456789_"
 KEY_MARKS = "abcdefghijklmnopqrstuvwxyz0123456789_-/"
 JOB_KEYS = ["format", "version", "title", "notes", "shop", "items", "parts", "readings", "ticks", "lumber", "kerf", "trim", "rough"]
@@ -52,11 +51,11 @@ def read_job(document, world):
         "lumber": [],
     }
     for place, item in enumerate(rows_of(document, "items", MOST_ITEMS, faults, kind_of)):
-        job["items"].append(read_item(item, counted("items", place), faults, world))
+        job["items"].append(read_item(item, nth_line("items", place), faults, world))
     for place, part in enumerate(rows_of(document, "parts", MOST_ITEMS, faults, kind_of)):
-        job["parts"].append(read_loose(part, counted("parts", place), faults, kind_of))
+        job["parts"].append(read_loose(part, nth_line("parts", place), faults, kind_of))
     for place, line in enumerate(rows_of(document, "lumber", MOST_ITEMS, faults, kind_of)):
-        job["lumber"].append(read_lumber(line, counted("lumber", place), faults, kind_of))
+        job["lumber"].append(read_lumber(line, nth_line("lumber", place), faults, kind_of))
     check_identifiers(job["items"], faults)
     if len(faults) > 0:
         return refused(faults[0]["place"], faults[0]["why"])
@@ -68,7 +67,7 @@ def refused(place, why):
     return {"ok": False, "place": place, "why": why}
 
 
-def counted(name, place):
+def nth_line(name, place):
     """A line of a list, as one counts."""
     return name + " " + str(place + 1)
 
@@ -125,7 +124,7 @@ def whole_of(given, key, least, most, usual, place, faults, kind_of):
 
 def is_key(key, marks):
     """Whether a key is made of the marks allowed, and is none that the language itself uses."""
-    if len(key) == 0 or len(key) > 200 or key == "constructor":
+    if len(key) == 0 or len(key) > 200 or key == "constructor" or key[0] == "_":
         return False
     for one in key:
         if one not in marks:
@@ -225,5 +224,5 @@ def check_identifiers(items, faults):
     for place, item in enumerate(items):
         key = str(item["id"])
         if key in seen:
-            fault(faults, inside(counted("items", place), "id"), "Another item has this identifier too.")
+            fault(faults, inside(nth_line("items", place), "id"), "Another item has this identifier too.")
         seen[key] = True

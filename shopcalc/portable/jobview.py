@@ -1,9 +1,9 @@
 """What the page of a job shows and what its data says: order of work, cut list, boards."""
 
-from shopcalc.portable.boards import shown_boards
+from shopcalc.portable.jobtmp import shown_boards
 from shopcalc.portable.cutlist import all_parts, by_section, lay_sections
 from shopcalc.portable.links import encoded, shop_query
-from shopcalc.portable.order import is_done, job_shop, nearly_one, pieces_passing, run_reading, was_cut_otherwise, work_job
+from shopcalc.portable.order import is_done, job_shop, nearly_one, pieces_passing, was_cut_otherwise, work_job
 from shopcalc.portable.writing import decimal_text, quoted, write_value
 
 
@@ -125,7 +125,6 @@ def shown_run(run, runs, at):
     settings = [
         {"label": setting["label"], "text": setting["text"], "mark": setting["mark"]} for setting in operation["settings"]
     ]
-    reading = run_reading(run)
     near = [other for place, other in enumerate(runs) if place != at and nearly_one(run, other)]
     return {
         "place": str(at),
@@ -148,18 +147,13 @@ def shown_run(run, runs, at):
         ],
         "has_reading": len(operation["reading"]) > 0,
         "reading_label": operation["reading_label"],
-        "reading": reading,
-        "reading_note": reading_fault(run),
-        "reading_wrong": len(reading_fault(run)) > 0,
+        "reading": run["reading"],
+        "reading_note": run["fault"],
+        "reading_wrong": len(run["fault"]) > 0,
         "corrections": [{"text": text} for text in operation["corrections"]],
         "near": near_text(near),
         "is_near": len(near) > 0,
     }
-
-
-def reading_fault(run):
-    """Why what was typed as a reading cannot be read."""
-    return run["fault"] if "fault" in run else ""
 
 
 def near_text(near):
@@ -231,7 +225,7 @@ def shown_laid(laid, shop, world):
         "is_bought": len(bought) > 0,
         "waste": waste_text(layout),
         "has_waste": len(waste_text(layout)) > 0,
-        "proven": layout["proven"] and laid["has_boards"],
+        "proven": laid["proven"],
     }
 
 
@@ -255,7 +249,7 @@ def job_data(job, world):
                 "settings": [{"name": one["name"], "label": one["label"], "text": one["text"]} for one in operation["settings"]],
                 "parts": [{"label": one["label"], "count": int(one["count"]), "item": one["of"]} for one in pieces_of(run["stints"])],
                 "face": operation["face"],
-                "reading": run_reading(run),
+                "reading": run["reading"],
                 "done": len([stint for stint in run["stints"] if not is_done(stint)]) == 0,
                 "stints": [stint["name"] for stint in run["stints"]],
             }
@@ -301,7 +295,7 @@ def laid_data(laid, plain):
         ],
         "too_long": [laid["labels"][place]["label"] for place in layout["too_long"]],
         "waste": plain(layout["waste"]),
-        "proven": layout["proven"],
+        "proven": laid["proven"],
     }
 
 

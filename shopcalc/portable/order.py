@@ -7,7 +7,7 @@ tape's division. A reading taken at a run flows into every item of it, and so ma
 from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.operations import worked_operations
 from shopcalc.portable.snap import above, same, size_of
-from shopcalc.portable.work import read_shop
+from shopcalc.portable.work import read_entry, read_shop
 
 NEAR = 64  # settings within one part in this of an inch could be one
 BETWEEN = "\n"
@@ -25,13 +25,13 @@ def work_job(job, world):
     """
     done = {}
     worked = [work_item(item, {}, job, world, done) for item in job["items"]]
-    runs = gather(worked, job)
+    runs = gather(worked, job, world)
     for _ in world["stages"]:
         given = flow(runs, worked)
         if not given["moved"]:
             break
         worked = [work_item(item, given["readings"][str(item["id"])], job, world, done) for item in job["items"]]
-        runs = gather(worked, job)
+        runs = gather(worked, job, world)
     return {"worked": worked, "runs": runs}
 
 
@@ -47,7 +47,7 @@ def work_item(item, readings, job, world, done):
             query[name] = item["inputs"][name]
         elif name in job["shop"]:
             query[name] = job["shop"][name]
-    key = item["setup"] + BETWEEN + BETWEEN.join([name + "=" + query[name] for name in query])
+    key = item["setup"] + BETWEEN + BETWEEN.join([given + "=" + query[given] for given in query])
     if key not in done:
         found = read_and_set(world, item["setup"], query, job_shop(job))
         found["operations"] = worked_operations(found["benches"][0]) if len(found["benches"]) > 0 else []
@@ -55,29 +55,37 @@ def work_item(item, readings, job, world, done):
     return {"item": item, "about": about, "query": query, "found": done[key]}
 
 
-def gather(worked, job):
+def gather(worked, job, world):
     """All stints in runs, in the trade's order."""
     by_key = {}
     runs = []
+    places = {}
     for each in worked:
-        for operation in each["found"]["operations"]:
-            stint = make_stint(each["item"], operation, job)
+        for place, operation in enumerate(each["found"]["operations"]):
+            stint = make_stint(each, operation, job)
+            if operation["key"] not in places or place < places[operation["key"]]:
+                places[operation["key"]] = place
             key = BETWEEN.join([str(operation["stage"]), operation["key"], operation["machine"], stint["setting"]])
             if key not in by_key:
                 by_key[key] = {"key": key, "stints": [], "operation": operation}
                 runs.append(by_key[key])
             by_key[key]["stints"].append(stint)
     for run in runs:
+        run["place"] = places[run["operation"]["key"]]
         run["stints"] = merged_sort(run["stints"], is_earlier_stint)
+        run["reading"] = first_reading(run)
+        run["fault"] = reading_fault(run, job, world)
     return merged_sort(runs, is_earlier_run)
 
 
-def make_stint(item, operation, job):
+def make_stint(each, operation, job):
     """One operation of one item: what it was ticked with, what was read for it."""
+    item = each["item"]
     name = str(item["id"]) + "/" + operation["of"] + "/" + operation["name"]
     return {
         "name": name,
         "item": item,
+        "about": each["about"],
         "operation": operation,
         "setting": ", ".join([setting["mark"] for setting in operation["settings"]]),
         "ticked": job["ticks"][name] if name in job["ticks"] else "",
@@ -93,7 +101,18 @@ def reading_of(name, item, operation, job):
     return item["inputs"][operation["reading"]] if operation["reading"] in item["inputs"] else ""
 
 
-def run_reading(run):
+def reading_fault(run, job, world):
+    """Why a run's reading cannot be read: it is then shown as it was typed, and flows nowhere."""
+    for stint in run["stints"]:
+        for declared in stint["about"]["inputs"]:
+            if declared["name"] == stint["operation"]["reading"] and len(run["reading"]) > 0:
+                got = read_entry(declared, run["reading"], job_shop(job), world)
+                if not got["ok"]:
+                    return got["message"]
+    return ""
+
+
+def first_reading(run):
     """What was read at a run: one scrap serves all of it, so the first reading that there is."""
     for stint in run["stints"]:
         if len(stint["operation"]["reading"]) > 0 and len(stint["reading"]) > 0:
@@ -108,7 +127,7 @@ def flow(runs, worked):
     for each in worked:
         readings[str(each["item"]["id"])] = {}
     for run in runs:
-        text = run_reading(run)
+        text = run["reading"] if len(run["fault"]) == 0 else ""
         for stint in run["stints"]:
             if len(stint["operation"]["reading"]) > 0:
                 readings[str(stint["item"]["id"])][stint["operation"]["reading"]] = text
@@ -128,11 +147,13 @@ def is_earlier_stint(one, other):
 
 
 def is_earlier_run(one, other):
-    """The trade's order; then like by like, the larger setting first, as a fence is moved in one direction."""
+    """The trade's order, and in a stage the cards' own; then like by like, the larger setting first, as a fence is moved in one direction."""
     mine = one["operation"]
     theirs = other["operation"]
     if mine["stage"] != theirs["stage"]:
         return mine["stage"] < theirs["stage"]
+    if one["place"] != other["place"]:
+        return one["place"] < other["place"]
     if mine["key"] != theirs["key"]:
         return mine["key"] < theirs["key"]
     for place in range(min(len(mine["settings"]), len(theirs["settings"]))):

@@ -84,6 +84,7 @@ class TestSyntax:
             called = node.func
             if isinstance(called, ast.Name):
                 local = {each.id for each in found(module, ast.Name) if isinstance(each.ctx, ast.Store)}
+                local |= {each.arg for each in found(module, ast.arg)}
                 usual = called.id in EVERYTHING or called.id in local or FUNCTIONS.get(called.id) == len(node.args)
             else:
                 usual = called.attr in METHODS if isinstance(called, ast.Attribute) else isinstance(called, ast.Subscript)

@@ -34,7 +34,7 @@ REFUSED: list[tuple[Any, str, str, bool]] = [
     ({**LEAST, "title": "x" * 121}, "title", "longer than 120", True),
     ({**LEAST, "notes": None}, "notes", "null", True),
     ({**LEAST, "shop": []}, "shop", "an object", True),
-    ({**LEAST, "shop": {"__proto__": "1"}}, "shop, __proto__", "", False),
+    ({**LEAST, "shop": {"__proto__": "1"}}, "shop, __proto__", "cannot be a name", False),
     ({**LEAST, "shop": {"constructor": "1"}}, "shop, constructor", "cannot be a name", False),
     ({**LEAST, "readings": {"1/groove/groove": 3}}, "readings, 1/groove/groove", "a text", True),
     ({**LEAST, "ticks": {"Ö": "1"}}, "ticks, Ö", "cannot be a name", True),
