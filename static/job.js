@@ -4,7 +4,7 @@ import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.
 
 const store = createStore('shopcalc', 'jobs');
 const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
-const LAST = 'shopcalc.job', LARGEST = 1e6;
+const LAST = 'shopcalc.job', VIEW = 'shopcalc.view', LARGEST = 1e6;
 const find = id => document.getElementById(id);
 const page = find('job'), work = find('work');
 
@@ -17,12 +17,12 @@ function say(text) {
   line.hidden = !text;
 }
 
-function remember(id) {
-  try { localStorage[LAST] = id; } catch { /* the choice is only forgotten */ }
+function remember(key, value) {
+  try { localStorage[key] = value; } catch { /* the choice is only forgotten */ }
 }
 
-function lastJob() {
-  try { return localStorage[LAST] ?? ''; } catch { return ''; }
+function recall(key) {
+  try { return localStorage[key] ?? ''; } catch { return ''; }
 }
 
 async function read(id) {
@@ -60,13 +60,13 @@ async function everyJob() {
 const blank = title => ({ format: 'shopcalc job', version: 1, title, notes: '', shop: shopNow(), items: [], parts: [], readings: {}, ticks: {}, lumber: [] });
 
 function shopNow() {
-  try { return JSON.parse(localStorage['shopcalc.shop'] ?? '{}'); } catch { return {}; }
+  try { return JSON.parse(recall('shopcalc.shop') || '{}'); } catch { return {}; }
 }
 
 async function keepNew(job) {
   const id = crypto.randomUUID?.() ?? String(Date.now());
   await change(id, () => {}, job);
-  remember(id);
+  remember(LAST, id);
   navigator.storage?.persist?.().catch(() => {});
   return id;
 }
@@ -99,7 +99,7 @@ async function offerToAdd() {
 }
 
 async function jobForNew() {
-  const id = lastJob();
+  const id = recall(LAST);
   return await read(id) ? id : keepNew(blank('My job'));
 }
 
@@ -121,7 +121,7 @@ let current = '', draws = 0, before = null;
 async function choose(id) {
   const all = await everyJob();
   current = all.some(([each]) => each === id) ? id : all[0]?.[0] ?? '';
-  remember(current);
+  remember(LAST, current);
   find('job-choice').replaceChildren(...all.map(([each, job]) => new Option(job.title, each, false, each === current)));
   find('job-choice').parentElement.classList.toggle('none', !all.length);
   find('job-keep').hidden = work.hidden = !current;
@@ -138,13 +138,20 @@ async function draw() {
     if (mine !== draws) return;
     if (!response.headers.get('X-Part')) throw new Error('not an answer');
     const { id } = document.activeElement ?? {};
+    work.dataset.at ??= recall(VIEW) || 'items';
     work.innerHTML = text.replaceAll('#item=', `#item=${current}/`);
+    markView();
     // the empty line at the end is not focused by its place alone: it may be a new one
     if (id) find(id)?.focus({ preventScroll: true });
     show('failed', false);
   } catch {
     if (mine === draws) show('failed', true);
   }
+}
+
+// One view of the job at a time: at the saw only the order of work is wanted.
+function markView() {
+  for (const button of work.querySelectorAll('[data-view]')) button.setAttribute('aria-pressed', button.dataset.view === work.dataset.at);
 }
 
 // Where a field of the page stands in the document.
@@ -279,6 +286,12 @@ function startPage() {
   page.addEventListener('input', event => fieldChanged(event, false));
   page.addEventListener('change', event => fieldChanged(event, true));
   page.addEventListener('click', async event => {
+    const { view } = event.target.dataset;
+    if (view) {
+      work.dataset.at = view;
+      remember(VIEW, view);
+      return markView();
+    }
     const button = event.target.closest('[data-do]');
     if (!button) return;
     const { do: name, id } = button.dataset;
@@ -298,9 +311,9 @@ function startPage() {
 
 async function fromAddress() {
   const carried = /^#job=([\w-]+)$/.exec(location.hash);
-  if (!carried) return choose(location.hash.slice(1) || lastJob());
+  if (!carried) return choose(location.hash.slice(1) || recall(LAST));
   history.replaceState(null, '', '/job');
-  await choose(lastJob());
+  await choose(recall(LAST));
   const text = await unpacked(carried[1]).catch(() => '');
   await takeIn(text, 'The link');
 }

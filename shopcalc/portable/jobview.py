@@ -3,7 +3,7 @@
 from shopcalc.portable.jobtmp import shown_boards
 from shopcalc.portable.cutlist import all_parts, by_section, lay_sections
 from shopcalc.portable.links import encoded, shop_query
-from shopcalc.portable.order import is_done, job_shop, nearly_one, pieces_passing, was_cut_otherwise, work_job
+from shopcalc.portable.order import is_done, job_shop, nearly_one, moved_settings, pieces_passing, work_job
 from shopcalc.portable.writing import decimal_text, quoted, write_value
 
 
@@ -32,6 +32,8 @@ def job_view(job, world):
     solved = solve_job(job, world)
     shop = job_shop(job)
     items = [shown_item(each, job, shop) for each in solved["worked"]]
+    for run in solved["runs"]:
+        mark_done(run, shop, world)
     stages = shown_stages(solved["runs"], world)
     sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
     laid = [shown_laid(each, shop, world) for each in solved["laid"]]
@@ -54,6 +56,13 @@ def job_view(job, world):
         "loose": shown_lines(job["parts"], "parts", solved["errors"]),
         "shop_says": "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches"),
     }
+
+
+def mark_done(run, shop, world):
+    """Note of every stint of a run whether it is done, and what has moved since it was."""
+    for stint in run["stints"]:
+        stint["moved"] = moved_settings(stint, run, shop, world)
+        stint["done"] = is_done(stint, run, shop, world)
 
 
 def shown_entry(name, label, text, errors):
@@ -120,8 +129,8 @@ def shown_run(run, runs, at):
     operation = run["operation"]
     stints = run["stints"]
     names = " ".join([stint["name"] for stint in stints])
-    done = [stint for stint in stints if is_done(stint)]
-    left = [stint for stint in stints if not is_done(stint)]
+    done = [stint for stint in stints if stint["done"]]
+    left = [stint for stint in stints if not stint["done"]]
     settings = [
         {"label": setting["label"], "text": setting["text"], "mark": setting["mark"]} for setting in operation["settings"]
     ]
@@ -133,18 +142,15 @@ def shown_run(run, runs, at):
         "machine": operation["machine"],
         "settings": settings,
         "has_settings": len(settings) > 0,
-        "setting": stints[0]["setting"],
+        "done_at": stints[0]["done_at"],
         "pieces": pieces_of(stints),
+        "passing": passing_of(stints),
         "face": operation["face"],
         "has_face": len(operation["face"]) > 0,
         "done": len(left) == 0,
         "partly": len(done) > 0 and len(left) > 0,
         "left": ", ".join([one["text"] for one in pieces_of(left)]) if len(done) > 0 else "",
-        "changed": [
-            {"text": stint["item"]["label"] + " was cut at " + stint["ticked"] + "; it now comes out at " + stint["setting"] + "."}
-            for stint in stints
-            if was_cut_otherwise(stint)
-        ],
+        "changed": changed_since(stints),
         "has_reading": len(operation["reading"]) > 0,
         "reading_label": operation["reading_label"],
         "reading": run["reading"],
@@ -154,6 +160,15 @@ def shown_run(run, runs, at):
         "near": near_text(near),
         "is_near": len(near) > 0,
     }
+
+
+def changed_since(stints):
+    """What was cut before a setting moved."""
+    rows = []
+    for stint in stints:
+        for moved in stint["moved"]:
+            rows.append({"text": stint["item"]["label"] + ", " + moved["label"] + ": cut at " + moved["then"] + ", now " + moved["now"] + "."})
+    return rows
 
 
 def near_text(near):
@@ -174,11 +189,21 @@ def pieces_of(stints):
     return rows
 
 
+def passing_of(stints):
+    """What passes at a run, a line for each item."""
+    rows = []
+    for stint in stints:
+        parts = pieces_passing(stint)
+        texts = [decimal_text(part["count"], 0, False) + " " + part["label"] for part in parts]
+        rows.append({"of": stint["item"]["label"], "named": not parts[0]["whole"], "text": ", ".join(texts)})
+    return rows
+
+
 def progress_text(runs):
     """How far the work has come."""
     done = 0
     for run in runs:
-        if len([stint for stint in run["stints"] if not is_done(stint)]) == 0:
+        if len([stint for stint in run["stints"] if not stint["done"]]) == 0:
             done = done + 1
     return str(done) + " of " + str(len(runs)) + " runs done"
 
@@ -240,6 +265,7 @@ def job_data(job, world):
     plain = world["numbers"]["plain"]
     order = []
     for run in solved["runs"]:
+        mark_done(run, job_shop(job), world)
         operation = run["operation"]
         order.append(
             {
@@ -250,7 +276,8 @@ def job_data(job, world):
                 "parts": [{"label": one["label"], "count": int(one["count"]), "item": one["of"]} for one in pieces_of(run["stints"])],
                 "face": operation["face"],
                 "reading": run["reading"],
-                "done": len([stint for stint in run["stints"] if not is_done(stint)]) == 0,
+                "done": len([stint for stint in run["stints"] if not stint["done"]]) == 0,
+                "changed": [one["text"] for one in changed_since(run["stints"])],
                 "stints": [stint["name"] for stint in run["stints"]],
             }
         )

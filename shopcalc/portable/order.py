@@ -6,11 +6,15 @@ tape's division. A reading taken at a run flows into every item of it, and so ma
 
 from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.operations import worked_operations
+from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import above, same, size_of
 from shopcalc.portable.work import read_entry, read_shop
+from shopcalc.portable.writing import decimal_text
 
 NEAR = 64  # settings within one part in this of an inch could be one
 BETWEEN = "\n"
+DONE_BETWEEN = "; "
+REACH = 500  # parts of an inch: two thousandths
 
 
 def job_shop(job):
@@ -88,6 +92,7 @@ def make_stint(each, operation, job):
         "about": each["about"],
         "operation": operation,
         "setting": ", ".join([setting["mark"] for setting in operation["settings"]]),
+        "done_at": DONE_BETWEEN.join([done_text(setting) for setting in operation["settings"]]),
         "ticked": job["ticks"][name] if name in job["ticks"] else "",
         "is_ticked": name in job["ticks"],
         "reading": reading_of(name, item, operation, job),
@@ -204,14 +209,44 @@ def nearly_one(one, other):
     return len(mine["settings"]) > 0
 
 
-def is_done(stint):
+def done_text(setting):
+    """What a tick remembers of a setting: a length to the thousandth, finer than the tape, since a tenon's fit is."""
+    return decimal_text(setting["value"], 3, False) + " in" if setting["kind"] == "length" else setting["mark"]
+
+
+def moved_settings(stint, run, shop, world):
+    """The settings of its run that are no longer what they were when the stint was ticked: label, then and now.
+
+    All of a run is cut at the setting of its first stint, whatever a thousandth more or less the others would ask for.
+    """
+    if not stint["is_ticked"]:
+        return []
+    then = stint["ticked"].split(DONE_BETWEEN)
+    first = run["stints"][0]
+    settings = first["operation"]["settings"]
+    if len(settings) == 0:
+        return []
+    if len(then) != len(settings):
+        return [{"label": stint["operation"]["label"], "then": stint["ticked"], "now": first["done_at"]}]
+    moved = []
+    for place, setting in enumerate(settings):
+        now = done_text(setting)
+        if then[place] != now and not is_within_reach(then[place], setting, shop, world):
+            moved.append({"label": setting["label"], "then": then[place], "now": now})
+    return moved
+
+
+def is_within_reach(then, setting, shop, world):
+    """Whether a length was the same to two thousandths, which is what a hand can repeat."""
+    if setting["kind"] != "length":
+        return False
+    got = read_length(then, shop, world["units"], world["numbers"])
+    return got["ok"] and not above(size_of(got["value"] - setting["value"]) * REACH, 1)
+
+
+def is_done(stint, run, shop, world):
     """Whether a stint is ticked, with the setting that it has now."""
-    return stint["is_ticked"] and stint["ticked"] == stint["setting"]
-
-
-def was_cut_otherwise(stint):
-    """Whether a stint was ticked with another setting than it has now."""
-    return stint["is_ticked"] and stint["ticked"] != stint["setting"]
+    return stint["is_ticked"] and len(moved_settings(stint, run, shop, world)) == 0
 
 
 def pieces_passing(stint):

@@ -122,21 +122,22 @@ def test_what_was_cut_before_a_reading_is_flagged_and_not_changed() -> None:
     """The tick stays with the setting it was cut at, and the page says both."""
     job = job_of(items=frames())
     cheeks = run_of(job, "tenon/cheeks", 1)
-    cut_at = cheeks["stints"][0]["setting"]
+    cut_at = cheeks["stints"][0]["done_at"]
     job["ticks"] = {stint["name"]: cut_at for stint in cheeks["stints"]}
     job["readings"] = {stint_name(job, "groove/groove", 1): "21/64"}
     view = job_view(job, exact.world())
     [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/tenon/cheeks" in run["names"]]
 
     assert not run["done"]
-    assert run["changed"][0]["text"].startswith(f"Door was cut at {cut_at}; it now comes out at ")
+    assert run["changed"][0]["text"].startswith("Door, Jig face to near side of blade: cut at 0.87")
+    assert ", now 0.8" in run["changed"][0]["text"]
 
 
 def test_a_run_is_done_when_all_of_it_is() -> None:
     """A frame added later opens the run again, and says what is still to pass."""
     job = job_of(items=frames())
     run = run_of(job, "groove/groove", 1)
-    job["ticks"] = {run["stints"][0]["name"]: run["stints"][0]["setting"]}
+    job["ticks"] = {run["stints"][0]["name"]: run["stints"][0]["done_at"]}
     view = job_view(job, exact.world())
     [shown] = [each for stage in view["stages"] for each in stage["runs"] if "1/groove/groove" in each["names"]]
 
@@ -169,3 +170,15 @@ def test_sorting_is_stable_and_whole() -> None:
     rows = [(rng.randrange(9), place) for place in range(200)]
 
     assert merged_sort(rows, lambda one, other: one[0] < other[0]) == sorted(rows, key=lambda row: row[0])
+
+
+def test_all_of_a_run_is_cut_at_one_setting() -> None:
+    """An item that would ask for a little more within the tape's division is not flagged when its run is ticked."""
+    job = job_of(items=frames(groove_depth="0.505"))
+    run = run_of(job, "groove/groove", 2)
+    first = run["stints"][0]
+    job["ticks"] = {stint["name"]: first["done_at"] for stint in run["stints"]}
+    view = job_view(job, exact.world())
+    [shown] = [each for stage in view["stages"] for each in stage["runs"] if "2/groove/groove" in each["names"]]
+
+    assert (len(run["stints"]), shown["done"], shown["changed"]) == (2, True, [])
