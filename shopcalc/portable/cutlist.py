@@ -164,7 +164,8 @@ def lay_section(section, lines, kerf, trim, rough):
         strips = strips_of(line, section, kerf)
         if strips > 0:
             for at in range(len(line["on_hand"])):
-                for _ in range(strips if above(line["on_hand"][at], 0) else 0):
+                left = strips if above(line["on_hand"][at], 0) else 0
+                for _ in range(left):
                     owned.append({"length": line["on_hand"][at], "line": line, "at": at})
             for board in line["to_buy"]:
                 price = board["price"]

@@ -37,11 +37,18 @@ def with_shop(address, shop):
 
 
 def encoded(text):
-    """`text` for the query of an address (RFC 3986), as UTF-8; entries that were read hold no surrogates."""
+    """`text` for the query of an address (RFC 3986), as UTF-8; the phone's strings hold a rare character as two halves."""
     out = ""
+    first_half = 0
     for one in text:
         code = ord(one)
-        if one in UNRESERVED:
+        if code >= 0xD800 and code < 0xDC00:
+            first_half = code
+        elif code >= 0xDC00 and code < 0xE000:
+            out = out + in_four_bytes(0x10000 + (first_half - 0xD800) * 1024 + code - 0xDC00)
+        elif code >= 0x10000:
+            out = out + in_four_bytes(code)
+        elif one in UNRESERVED:
             out = out + one
         elif one == " ":
             out = out + "+"
@@ -54,6 +61,14 @@ def encoded(text):
             rest = code - high * 4096
             out = out + percent(0xE0 + high) + percent(0x80 + rest // 64) + percent(0x80 + rest - (rest // 64) * 64)
     return out
+
+
+def in_four_bytes(code):
+    """A character beyond the first 65,536."""
+    top = code // 262144
+    high = code // 4096
+    middle = code // 64
+    return percent(0xF0 + top) + percent(0x80 + high - top * 64) + percent(0x80 + middle - high * 64) + percent(0x80 + code - middle * 64)
 
 
 def percent(byte):
