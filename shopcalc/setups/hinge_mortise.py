@@ -233,7 +233,14 @@ setup.operation(
     when=_total > 0,
 )
 setup.operation(
-    "rout", "hinges", "Rout the mortises", rout_moving, rout_fixed, machine="router", face="Template's fence to the face of the part.", reading=measured_gap
+    "rout",
+    "hinges",
+    "Rout the mortises",
+    rout_moving,
+    rout_fixed,
+    machine="router",
+    face="Template's fence to the face of the part.",
+    reading=measured_gap,
 )
 setup.operation("shim", "hinges", "Shim the hinges", shim_moving, shim_fixed, machine="bench", face="Under the whole leaf.", reading=measured_gap)
 

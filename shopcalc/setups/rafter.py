@@ -177,7 +177,9 @@ setup.operation(
     face="Crown up, lines on one face.",
     reading=measured_plumb,
 )
-setup.operation("birdsmouth", "crosscut", "Birdsmouth", seat_angle, birdsmouth, machine="saw in the hand", face="From the lower edge.", when=birdsmouth > 0)
+setup.operation(
+    "birdsmouth", "crosscut", "Birdsmouth", seat_angle, birdsmouth, machine="saw in the hand", face="From the lower edge.", when=birdsmouth > 0
+)
 setup.operation("notch", "crosscut", "Notch for the cap", peak_notch, notch_on_rafter, machine="saw in the hand", face="Square to the upper edge.")
 
 # The pictures: the outside corner of the plate at the origin, the ridge to the right
