@@ -391,6 +391,8 @@ class Setup:
         for name, formula in given.items():
             if name not in setup.inputs:
                 self._refuse(f"{setup.slug} has no input {name!r}")
+            if setup.inputs[name].reading:
+                self._refuse(f"{setup.slug}.{name} is a reading, which is taken and not given")
             self._formula(f"{setup.slug}.{name}", formula, setup.inputs[name].kind)
         self.includes.append(Included(setup, {name: sympy.sympify(formula) for name, formula in given.items()}, passing))
         return lifted

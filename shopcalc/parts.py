@@ -120,11 +120,12 @@ class Run:
 # Runs that merge across setups when their settings are the same.
 RUNS = {
     "mill": Run("mill", "planer", "Mill to thickness", ("Thickness",), "Flat face down; mark it as the reference face."),
+    "spacer": Run("rip", "table saw", "Rip the spacer block", ("Spacer",), "From a scrap long enough to hold."),
     "rip": Run("rip", "table saw", "Rip to width", ("Fence to blade",), "Jointed edge to the fence."),
     "crosscut": Run("crosscut", "table saw", "Cut to length", ("Stop to blade",), "Squared end to the stop."),
     "dry fit": Run("dry fit", "bench", "Dry fit", (), "Reference faces to one side."),
-    "pane width": Run("panes", "bench", "Cut panes to width", ("Width",), "Straight edge to the fence."),
-    "pane height": Run("panes", "bench", "Cut panes to height", ("Height",), "Straight edge to the fence."),
+    "pane width": Run("panes", "bench", "Cut panes to width", ("Width",), "Measured from one straight edge."),
+    "pane height": Run("panes", "bench", "Cut panes to height", ("Height",), "Measured from one straight edge."),
     "glue-up": Run("glue-up", "bench", "Glue up", (), "Reference faces to one side."),
 }
 

@@ -10,6 +10,9 @@ from py_mini_racer import MiniRacer
 from shopcalc import exact
 from shopcalc.catalogue import setups
 from shopcalc.parts import Result, symbols_of
+from shopcalc.portable.bench import read_and_set
+from shopcalc.portable.operations import worked_operations
+from shopcalc.portable.work import read_shop
 from shopcalc.render import render
 
 from .helpers import fold, run, unlike
@@ -69,6 +72,36 @@ def kinds_in(value: Any) -> set[type]:
     """The types of everything inside a view."""
     inside = value.values() if isinstance(value, dict) else value if isinstance(value, list) else []
     return {type(value)}.union(*(kinds_in(each) for each in inside))
+
+
+RUN = """given[0].map(([slug, query]) =>
+    read_and_set(world, slug, query, read_shop(query)).benches.map(bench => worked_operations(bench)))"""
+
+
+def runs_of(slug: str, query: dict[str, str]) -> list[Any]:
+    """The operations of a card as the server works them out, in a list; nothing in it while an entry is wrong."""
+    benches = read_and_set(exact.world(), slug, query, read_shop(query))["benches"]  # type: ignore[no-untyped-call]
+    return [worked_operations(bench) for bench in benches]  # type: ignore[no-untyped-call]
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_phone_runs_what_the_server_runs(slug: str, phone_brain: MiniRacer) -> None:
+    """The operations of every request are the same on both sides; each is reached, and no reading has two boxes at once."""
+    queries = [query for _, query, _ in asked(slug)[:600]]
+    found = []
+    reached = set()
+    for start in range(0, len(queries), BATCH):
+        batch = queries[start : start + BATCH]
+        for query, phone in zip(batch, run(phone_brain, RUN, [[slug, query] for query in batch]), strict=True):
+            server = runs_of(slug, query)
+            found += [(query, fault) for fault in unlike(server, phone)]
+            operations = [operation for each in server for operation in each]
+            reached |= {operation["name"] for operation in operations}
+            readings = [operation["reading"] for operation in operations if operation["reading"]]
+            found += [(query, "read twice") for _ in readings[len(set(readings)) :]]
+
+    assert [] == found[:10]
+    assert set() == set(setups()[slug].operations) - reached
 
 
 @pytest.mark.parametrize("slug", setups())

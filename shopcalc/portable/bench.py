@@ -2,7 +2,8 @@
 
 A `bench` is a dictionary: `about` and `formulas` of its setup, the `shop`, the `texts` typed, the values
 `known`, each of them `written`, the `kinds` of values, the checks `raised`, whether numbers in sentences are
-`unbroken` (as on a page), and the `world` (all setups, units, arithmetic).
+`unbroken` (as on a page), and the `world` (all setups, units, arithmetic). In a card inside another, `passes` are the
+parts of that one that go through its operations.
 """
 
 from shopcalc.portable.snap import above, same
@@ -37,6 +38,7 @@ def set_bench(world, slug, entries, shop):
         "kinds": {},
         "unbroken": False,
         "inner": None,
+        "passes": {},
     }
     for declared in about["inputs"]:
         if declared["name"] in bench["known"]:
@@ -124,6 +126,7 @@ def included_bench(included, bench, world):
             read_columns(declared, values, world["numbers"])
     inner = set_bench(world, included["slug"], {"values": values, "texts": texts}, bench["shop"])
     inner["unbroken"] = bench["unbroken"]
+    inner["passes"] = included["passes"]
     return [inner]
 
 

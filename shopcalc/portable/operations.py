@@ -18,31 +18,16 @@ def worked_operations(bench):
     if is_stopped(bench):
         return []
     found = []
-    about = bench["about"]
     for inner in inner_benches(bench):
-        for included in about["includes"]:
-            if included["slug"] == inner["about"]["slug"]:
-                given = [pair_of[0] for pair_of in included["given"]]
-                for operation in worked_operations(inner):
-                    found = found + lifted_operation(operation, included, given, bench)
-    for place, declared in enumerate(about["operations"]):
+        for operation in worked_operations(inner):
+            if operation["name"] in inner["passes"]:
+                operation["parts"] = passing_parts(inner["passes"][operation["name"]], bench)
+            if operation["name"] not in inner["passes"] or len(operation["parts"]) > 0:
+                found.append(operation)
+    for place, declared in enumerate(bench["about"]["operations"]):
         if not declared["when"] or holds("run " + str(place), bench["formulas"], bench["known"], bench["world"]["numbers"]):
             found = found + worked_operation(declared, bench)
     return found
-
-
-def lifted_operation(operation, included, given, bench):
-    """An inner card's operation as this card has it, or nothing while no part passes."""
-    if operation["reading"] in given:
-        operation["reading"] = ""
-        operation["reading_text"] = ""
-        operation["reading_label"] = ""
-        operation["corrections"] = []
-    if operation["name"] in included["passes"]:
-        operation["parts"] = passing_parts(included["passes"][operation["name"]], bench)
-        if len(operation["parts"]) == 0:
-            return []
-    return [operation]
 
 
 def worked_operation(declared, bench):

@@ -115,6 +115,19 @@ setup.step(
 setup.step("The second offcut is a sliver: stand out of its line, and stop the saw before you reach for it.", when=edges.is_("2"))
 setup.step("Check a piece: {wide_face} across the wide face, {narrow_face} across the narrow one.")
 
+# What is run
+
+setup.operation(
+    "bevel",
+    "rip",
+    "Rip the bevel",
+    tilt,
+    fence,
+    blade_travel,
+    face="Narrow face down, square edge to the fence; a second bevel end for end.",
+    reading=measured_offset,
+)
+
 # The pictures
 
 _up = thickness / 6  # how far the blade shows past the board

@@ -126,6 +126,19 @@ setup.step(
     "Lay the sides outside up, ends touching, tape across the joints, turn over, glue, and fold the ring shut. Check that opposite sides lean alike."
 )
 
+# What is run
+
+setup.operation("tilt", "crosscut", "Blade tilt, on scrap", blade_tilt, face="Flat on the table.", reading=measured_edge)
+setup.operation(
+    "mitre",
+    "crosscut",
+    "Compound mitre",
+    mitre_gauge,
+    blade_tilt,
+    face="Outside face up or down so that it comes out longer; upper edge to the gauge, then the lower, the gauge swung over.",
+    reading=measured_face,
+)
+
 # The pictures: nothing was measured of the sides, so their width and thickness are only there to look at
 
 _wide = inches(3)

@@ -225,6 +225,13 @@ setup.step(
     when=second_pass > width,
 )
 
+# What is run
+
+_flat = "Held down all the way, to the fence or the mitre gauge."
+setup.operation("dado", "groove and rabbet", "Dado", width, stack, face=_flat, reading=measured_dado, when=_one)
+setup.operation("first_pass", "groove and rabbet", "Dado, first pass", width, stack, face=_flat, when=passes > 1)
+setup.operation("last_pass", "groove and rabbet", "Dado, last pass", second_pass, face=_flat, reading=measured_dado)
+
 # The pictures: outer blades of half the pair each, chippers and shims between them, the dado below
 
 _blade = outer_pair / 2

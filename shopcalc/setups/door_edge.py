@@ -162,6 +162,12 @@ setup.step(
 )
 setup.step("Ease the corners, hang the door, and swing it slowly past the jamb: it clears by {clearance}.", when=clearance >= 0)
 
+# What is run
+
+setup.operation(
+    "edge", "edge bevel", "Bevel the latch edge", bevel, taper, face="Opening face just as on the scrap.", reading=measured_taper, when=_worth_cutting
+)
+
 # The pictures: pin at the origin, the face the door opens toward above
 
 

@@ -57,7 +57,7 @@ shed_overhang = setup.length(
 setup.group("For the groove and the tenon")
 _rails = ("Top rail", "Mid rail", "Bottom rail")
 _wood = ("Stile", *_rails)
-_groove = setup.include(groove, {"groove": _wood, "rib": _wood}, stock=stock, groove_width=groove_width, groove_depth=groove_depth)
+_groove = setup.include(groove, {"mill_stock": (), "groove": _wood, "rib": _wood}, stock=stock, groove_width=groove_width, groove_depth=groove_depth)
 groove_found = setup.as_found("groove_found", "Groove as it is", _groove["measured_groove"], groove_width)
 setup.include(tenon, {"shoulders": _rails, "cheeks": _rails}, stock=stock, groove_width=groove_found, groove_depth=groove_depth, end_play=end_play)
 
@@ -227,6 +227,8 @@ setup.step(
 )
 setup.step("Drill weep holes through the groove of every rail on which water can stand, sloping out.")
 setup.step("Saw the horns off, plane to the opening, and ease the edges.", when=horn > 0)
+
+# What is run
 
 _pane = "Pane, at most as thick"
 _lowest = "Lowest pane, at most as thick"

@@ -138,6 +138,12 @@ setup.step("The stack is {short} short of {height}: lay feeler gauges or slips o
 setup.step("Lock the height, feel again, take blocks and straightedge away. Then the plug.")
 setup.step("Cut a scrap and measure how deep it is.")
 
+# What is run
+
+setup.operation(
+    "height", "groove and rabbet", "Height by blocks", reach, stack, face="Straightedge on the blocks, over the cutter.", reading=measured_depth
+)
+
 # The pictures
 
 _all = larger(height, reach)

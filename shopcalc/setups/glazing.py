@@ -202,6 +202,11 @@ setup.step(
 )
 setup.step("In a door, beside one or low down: what local code says of safety glazing comes before any number here.")
 
+# What is run
+
+setup.run("pane width", cut_width, reading=measured_width)
+setup.run("pane height", cut_height, reading=measured_height)
+
 # The pictures
 
 _thick = groove_depth * number("1/3")  # neither the pane's thickness nor the groove's width matters here

@@ -128,6 +128,9 @@ setup.step(
     when=groove_width > 4 * cutter,
 )
 
+# What is run
+
+setup.run("mill", stock)
 setup.operation(
     "groove",
     "groove and rabbet",

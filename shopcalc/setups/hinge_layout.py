@@ -132,6 +132,14 @@ setup.step("See that no hinge lies on a rail's tenon end or its wedges: move the
 setup.step("Cut the top hinge in door and frame, hang the door on it with one screw a leaf, wedge the foot, and look at the gap: {gap_head} above.")
 setup.step("Cut the rest, one screw in each leaf, shut the door, then drive the others.")
 
+# What is run
+
+setup.operation("door", "hinges", "Mark the hinges on the door", door_marks, machine="bench", face="Tape on the top edge.")
+setup.operation("frame", "hinges", "Mark the hinges on the frame", frame_marks, machine="bench", face="Tape against the head.")
+setup.operation(
+    "hang", "hinges", "Hang it on the top hinge", gap_head, machine="bench", face="One screw a leaf, foot on a wedge.", reading=measured_head
+)
+
 # The picture: x from the hinge edge, y down from the top of the door
 
 _wide = door_height / 3

@@ -219,6 +219,31 @@ setup.step("Moving part: no mortise; put a shim of {shim_moving} under the whole
 setup.step("Fixed part: no mortise; put a shim of {shim_fixed} under the whole leaf.")
 setup.step("One screw in each leaf, close it, look at the gap: {gap} from end to end. Then drill and drive the rest.")
 
+# What is run
+
+setup.operation(
+    "template",
+    "hinges",
+    "Cut the template",
+    template_length,
+    template_width,
+    machine="bench",
+    face="Open at the edge along the face.",
+    reading=measured_length,
+    when=_total > 0,
+)
+setup.operation(
+    "rout",
+    "hinges",
+    "Rout the mortises",
+    rout_moving,
+    rout_fixed,
+    machine="router",
+    face="Template's fence to the face of the part.",
+    reading=measured_gap,
+)
+setup.operation("shim", "hinges", "Shim the hinges", shim_moving, shim_fixed, machine="bench", face="Under the whole leaf.", reading=measured_gap)
+
 # The pictures
 
 _in_moving = larger(depth_moving, 0)

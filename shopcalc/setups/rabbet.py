@@ -149,6 +149,23 @@ setup.step(
 )
 setup.step("Guard and riving knife back on. Try the part that is to lie in the rabbet.")
 
+# What is run
+
+_marked = "Marked face down, marked edge to the fence."
+setup.run("mill", stock)
+setup.operation("height", "groove and rabbet", "Cutter height, on scrap", blade_height, face=_marked, reading=measured_depth)
+setup.operation("rabbet", "groove and rabbet", "Rabbet", exposed, blade_height, face=_marked, reading=measured_width)
+setup.operation("first", "groove and rabbet", "Rabbet, first cut", first_fence, first_height, face=_marked, reading=measured_width)
+setup.operation(
+    "second",
+    "groove and rabbet",
+    "Rabbet, second cut",
+    second_fence,
+    second_height,
+    face="Marked edge down, the other face to the fence.",
+    reading=measured_depth,
+)
+
 # The pictures: each rests on the settings of its own method, so that only one method is drawn
 
 _flat = larger(2 * exposed, 2 * stock)

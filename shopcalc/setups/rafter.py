@@ -164,6 +164,24 @@ setup.step(
 )
 setup.step("Try one pair: span {span}, rise {rise} from the plates to the line at the ridge. Mark the rest from the better of the two.")
 
+# What is run
+
+setup.operation(
+    "plumb",
+    "crosscut",
+    "Plumb cuts",
+    plumb_angle,
+    line_length,
+    tail,
+    machine="saw in the hand",
+    face="Crown up, lines on one face.",
+    reading=measured_plumb,
+)
+setup.operation(
+    "birdsmouth", "crosscut", "Birdsmouth", seat_angle, birdsmouth, machine="saw in the hand", face="From the lower edge.", when=birdsmouth > 0
+)
+setup.operation("notch", "crosscut", "Notch for the cap", peak_notch, notch_on_rafter, machine="saw in the hand", face="Square to the upper edge.")
+
 # The pictures: the outside corner of the plate at the origin, the ridge to the right
 
 _out = (-sind(pitch), cosd(pitch))  # out of the roof

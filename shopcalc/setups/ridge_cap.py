@@ -127,6 +127,25 @@ setup.step("Check the cover on a scrap of roof: {cover} from the peak to the low
 setup.step("Fasten the narrow board first, its edge bedded in sealant; then the wide board over its edge.", when=_lapped)
 setup.step("Bed the joint in sealant and fasten both boards together along the peak.", when=joint.is_("mitred"))
 
+# What is run
+
+_tilted = And(edge_bevel > 0, edge_bevel <= degrees(45))
+setup.run("rip", wide_rip, face="Jointed edge to the fence: the wide board.")
+setup.run("rip", narrow_rip, face="Jointed edge to the fence: the narrow board.")
+setup.operation("tilt", "rip", "Blade tilt, on scrap", edge_bevel, face="Flat on the table.", reading=measured_bevel, when=_tilted)
+for _board, _inside, _outside in (("wide", wide_inside, wide_outside), ("narrow", narrow_inside, narrow_outside)):
+    for _up, _fence, _way in (("Inside", _outside, _inside > _outside), ("Outside", _inside, _inside <= _outside)):
+        setup.operation(
+            f"{_board}_{_up.lower()}_up",
+            "rip",
+            f"Bevel the {_board} board",
+            edge_bevel,
+            ("Fence to blade, at the table", _fence),
+            face=f"{_up} face up.",
+            when=And(_tilted, _way),
+        )
+setup.operation("on_edge", "rip", "Bevel both boards on edge", edge_tilt, face="Peak edge down, at a tall fence.", reading=measured_bevel)
+
 # The picture: the cap seen from the gable
 
 _left = (-cosd(pitch_left), -sind(pitch_left))

@@ -134,6 +134,21 @@ setup.step("Soap or wax on the thread.")
 setup.step("A brass screw twists off: drive a steel one of the same gauge and length first, take it out, and turn the brass one in by hand.")
 setup.step("Drive one in scrap and look at it. Then drill the rest without changing a drill's stop.")
 
+# What is run
+
+setup.operation("pilot", "fit", "Pilot holes", pilot_hole, machine="drill", face="Through the top piece, into the lower as far as the tape.")
+setup.operation("clearance", "fit", "Clearance holes", clearance_hole, machine="drill", face="Through the top piece only.")
+setup.operation(
+    "countersink",
+    "fit",
+    "Countersink",
+    countersink,
+    countersink_depth,
+    machine="drill",
+    face="From the top face, 82\u00b0.",
+    reading=measured_countersink,
+)
+
 # The picture
 
 _top = 4 * body

@@ -148,6 +148,21 @@ setup.step(
 setup.step("Set the sill with its back plumb and check the fall: {fall} over the depth of {depth}.")
 setup.step("Pour a cup of water on it before it is fixed: it runs off at the front and drops from the front side of the drip.")
 
+# What is run
+
+_top_up = "Top face up, front edge to the fence."
+setup.operation("back", "rip", "Bevel the back", back_bevel, bottom_face, face=_top_up, reading=measured_offset)
+setup.operation(
+    "drip",
+    "groove and rabbet",
+    "Drip",
+    drip_depth,
+    ("Fence to near side of blade", drip_setback),
+    face=_top_up,
+    reading=measured_drip,
+    when=drip_depth > 0,
+)
+
 # The pictures
 
 _down = (cosd(slope), -sind(slope))

@@ -185,6 +185,12 @@ setup.step(
 setup.step("Before the screws go in, look from the far end: the last slat stops {end_gap} short of it.", when=end_gap > 0)
 setup.step("Screw in the middle of each slat, so that it can swell both ways.")
 
+# What is run
+
+setup.run("rip", slat, face="Jointed edge to the fence: {slats} slats.")
+setup.run("spacer", spacer, reading=measured_spacer)
+setup.operation("marks", "fit", "Mark the slats", marks, machine="bench", face="Tape hooked once, on one end of the run.")
+
 # The picture: the run from the side, its slats standing on a bearer
 
 _high = run / 5

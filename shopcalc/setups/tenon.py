@@ -134,6 +134,8 @@ setup.step(
 )
 setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.")
 
+# What is run
+
 setup.operation(
     "shoulders",
     "shoulders",

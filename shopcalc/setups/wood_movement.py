@@ -178,6 +178,10 @@ setup.step("A lap, a tongue or a groove must still cover {gap_at_driest} at the 
 setup.step("Fix each board in the middle of its width, or in slots, so that it can move. Glue no panel into its grooves.")
 setup.step("Lengthwise leave nothing for moisture: along the grain wood hardly moves.")
 
+# What is run
+
+setup.run("spacer", gap_at_fitting, when=swell > 0)
+
 # The pictures
 
 _thick = width / 7
