@@ -8,6 +8,7 @@ from shopcalc.portable.naming import case_key
 from shopcalc.portable.pictures import draw_picture
 from shopcalc.portable.sentences import fill, fill_known, quoted_names, spell, unbroken, value_text
 from shopcalc.portable.snap import above
+from shopcalc.portable.spoken import spoken
 from shopcalc.portable.tape import draw_tape
 from shopcalc.portable.work import all_in, holds
 from shopcalc.portable.writing import DIVISIONS, decimal_text, fraction_text, millimetres, quoted, write_value
@@ -34,6 +35,7 @@ def show_value(name, label, bench):
         "name": name,
         "label": label,
         "text": quoted(written, kind, metric),
+        "spoken": spoken(written, kind, metric),
         "stacked": stacked,
         "sign": written["sign"],
         "whole": written["whole"],
@@ -256,6 +258,7 @@ def shortened(one):
     if len(one["marks"]) > MOST_AT_ONCE:
         one["text"] = str(len(one["marks"])) + " marks"
         one["plain"] = one["text"]
+        one["spoken"] = one["text"]
     return one
 
 

@@ -123,7 +123,7 @@ def test_the_address_bar_is_a_link_to_what_was_typed(shop):
     page.locator("#in-stock").fill("3/4")
     page.locator("#in-groove_width").fill("1/4")
     until(page, "new URL(location).searchParams.get('groove_width') === '1/4'")
-    readout(page).locator(".unseen", has_text="1/4").first.wait_for()
+    readout(page).locator(".unseen", has_text="one quarter").first.wait_for()
 
     other = shop.visit(page.url)
 
