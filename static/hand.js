@@ -80,12 +80,17 @@
   function keepInSight() {
     const answer = readout(), part = field.closest('.field');
     roomFor(answer);
-    const low = pad.offsetHeight + part.querySelector('.help').offsetHeight + 8;
-    if (answer && answer.offsetHeight + part.offsetHeight + low > innerHeight) root.classList.add('tall');
-    const sticks = answer && getComputedStyle(answer).position === 'sticky';
-    root.style.scrollPadding = `${sticks ? answer.offsetHeight + 8 : 8}px 0 ${Math.min(low, innerHeight - part.offsetHeight - 16)}px`;
+    pad.classList.remove('brief');
+    // the field has its note: the pad's is what can be spared
+    if (pad.offsetHeight + part.offsetHeight > innerHeight) pad.classList.add('brief');
+    const room = innerHeight - pad.offsetHeight, help = part.querySelector('.help').offsetHeight;
+    if (answer && answer.offsetHeight + part.offsetHeight + help > room) root.classList.add('tall');
+    const sticks = answer && getComputedStyle(answer).position === 'sticky', top = sticks ? answer.offsetHeight + 8 : 8;
+    const spare = room - top - part.offsetHeight;
+    root.style.scrollPadding = `${top}px 0 ${pad.offsetHeight + Math.max(0, Math.min(help + 8, spare))}px`;
     document.body.style.paddingBottom = `${pad.offsetHeight}px`;
-    part.scrollIntoView({ block: 'nearest' });
+    // where even the field with its label is too tall, the label is what goes out of sight
+    part.scrollIntoView({ block: spare < 0 ? 'end' : 'nearest' });
   }
 
   function close() {
@@ -303,4 +308,5 @@
   addEventListener('popstate', () => { if (sheet?.open) sheet.close(); });
   addEventListener('resize', () => { if (field) keepInSight(); else roomFor(readout()); if (sheet?.open) draw(); });
   roomFor(readout());
+  root.dataset.hand = '';
 })();
