@@ -212,7 +212,8 @@
     const copy = part => document.querySelector(part)?.cloneNode(true) ?? '';
     const number = make('p', { className: 'huge' }, copy('#answer .big .number, #answer .halt'), copy('#answer .big .unseen'));
     sheet.replaceChildren(make('p', { id: 'sheet-label' }, document.querySelector('#answer .label')?.textContent ?? ''), number,
-      make('p', {}, copy('#answer .big .small')), copy('#sheet .settings li:first-child .tape'), make('button', { type: 'button', autofocus: true }, 'Close'));
+      make('p', {}, copy('#answer .big .small')), copy('#sheet .settings li:first-child .tape'), make('button', { type: 'button' }, 'Close'));
+    sheet.lastChild.focus();
     // as large as fits the room that the rest leaves it: measured at one size, then set in proportion
     const [letters] = number.children;
     if (!letters) return;
@@ -232,8 +233,9 @@
   async function stayAwake() {
     // a phone that cannot, or will not now, goes dark as it always does
     const got = await navigator.wakeLock?.request('screen').catch(() => null);
-    if (sheet.open) lock = got;
-    else got?.release();
+    lock?.release();
+    lock = got;
+    if (!sheet.open) lock?.release();
   }
 
   // A field and its dimensions, in either direction.
