@@ -46,7 +46,7 @@
     pad.setAttribute('role', 'group');
     // the field keeps the focus while keys are tapped
     for (const kind of ['pointerdown', 'mousedown']) pad.addEventListener(kind, event => event.preventDefault());
-    document.body.append(pad);
+    document.querySelector('main').append(pad);
   }
 
   const metric = () => byId('shop-units').value === 'mm';

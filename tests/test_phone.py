@@ -106,7 +106,7 @@ def test_the_worker_answers_a_card(worker: MiniRacer) -> None:
     """A card is answered in the worker, with its policy."""
     found = run(worker, "ask('https://shop/groove?stock=2&groove_width=1%2F2')")
 
-    assert (200, phone.POLICY, True) == (found["status"], found["headers"]["Content-Security-Policy"], "3/4 in" in found["body"])
+    assert (200, phone.POLICY, True) == (found["status"], found["headers"]["Content-Security-Policy"], "three quarters" in found["body"])
 
 
 def test_the_worker_answers_a_part(worker: MiniRacer) -> None:

@@ -95,7 +95,7 @@ def test_the_large_answer_breaks_no_rule_of_access(phone):
 
 CUT = """[...document.querySelectorAll('main *, header *')].filter(each => {
     const box = each.getBoundingClientRect(), style = getComputedStyle(each);
-    if (!box.width || each.closest('.unseen, [hidden], svg') || each.classList.contains('help')) return false;
+    if (!box.width || each.closest('.unseen, [hidden], svg, .wide, .run') || each.classList.contains('help')) return false;
     return box.right > innerWidth + 1 || style.overflow !== 'visible' && each.tagName !== 'INPUT' && each.tagName !== 'SELECT' && each.scrollWidth > each.clientWidth + 1;
 }).map(each => each.outerHTML.slice(0, 120))"""
 
