@@ -15,7 +15,9 @@ LOCK = """
         return lock;
     } } });
 """
-REFUSED = """Object.defineProperty(Navigator.prototype, 'wakeLock', { value: { request: async () => { throw new DOMException('no', 'NotAllowedError'); } } });"""
+REFUSED = """Object.defineProperty(Navigator.prototype, 'wakeLock', { value: {
+    request: async () => { throw new DOMException('no', 'NotAllowedError'); },
+} });"""
 NONE = "delete Navigator.prototype.wakeLock;"
 
 
