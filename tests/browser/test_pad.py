@@ -82,7 +82,7 @@ def test_a_measurement_is_built_and_the_answer_follows(page):
     tap(page, "1", "one eighth")
 
     assert text(page) == "1 1/8"  # what stood there was selected, and is replaced
-    readout(page).locator(".big", has_text="13/32").wait_for()  # (1 1/8 - 5/16) / 2
+    readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()  # (1 1/8 - 5/16) / 2
     assert "Stock thickness 1 1/8" in pad(page).inner_text()
     pad(page).get_by_text("1.125 in").first.wait_for()
     assert page.evaluate("document.activeElement.id") == "in-stock"
