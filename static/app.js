@@ -152,19 +152,23 @@ function markWrong() {
 // The page answers before any script has run; htmx comes after it is painted. (As an async script it could miss
 // DOMContentLoaded, which it waits for unless the page is complete.)
 function loadHtmx() {
-  const script = document.createElement('script');
-  script.src = HTMX;
-  script.onload = () => {
+  load(HTMX).onload = () => {
     htmx.defineExtension('plain', { handleSwap: swapPlain });
     answerWhatWasTyped();
   };
+}
+
+function load(address) {
+  const script = document.createElement('script');
+  script.src = address;
   document.head.append(script);
+  return script;
 }
 
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  const start = () => { loadHtmx(); keepWorker(); import('/static/job.js'); };
+  const start = () => { loadHtmx(); keepWorker(); load(HAND); import('/static/job.js'); };
   if (document.hidden) start();
   else requestAnimationFrame(() => setTimeout(start));
 }
@@ -184,7 +188,7 @@ function answerWhatWasTyped() {
   if (form && Array.from(form.elements).some(changed)) form.dispatchEvent(new Event('input', { bubbles: true }));
 }
 
-const HTMX = document.currentScript.dataset.htmx;
+const { htmx: HTMX, hand: HAND } = document.currentScript.dataset;
 document.addEventListener('htmx:beforeSwap', beforeSwap);
 document.addEventListener('htmx:afterRequest', afterRequest);
 for (const name of ['htmx:sendError', 'htmx:timeout']) document.addEventListener(name, () => leaving || noAnswer('sheet'));

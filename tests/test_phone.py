@@ -15,7 +15,7 @@ from shopcalc.packing import setups_script
 
 from .helpers import fold, phone_answer, phone_respond, run
 
-LINK = re.compile(r'(?:href|src|data-htmx)="(/[^"{]*)"')
+LINK = re.compile(r'(?:href|src|data-htmx|data-hand)="(/[^"{]*)"')
 
 
 def addresses() -> set[str]:
@@ -44,7 +44,7 @@ def test_scripts_that_scripts_load_are_kept() -> None:
     assert set() == named - {*phone.KEPT, "/worker.js"}
 
 
-OWN = ["worker.js", "app.js", "brain.js", "numbers.js"]
+OWN = ["worker.js", "app.js", "hand.js", "brain.js", "numbers.js"]
 
 
 @pytest.mark.parametrize("name", OWN)
@@ -106,7 +106,7 @@ def test_the_worker_answers_a_card(worker: MiniRacer) -> None:
     """A card is answered in the worker, with its policy."""
     found = run(worker, "ask('https://shop/groove?stock=2&groove_width=1%2F2')")
 
-    assert (200, phone.POLICY, True) == (found["status"], found["headers"]["Content-Security-Policy"], "3/4 in" in found["body"])
+    assert (200, phone.POLICY, True) == (found["status"], found["headers"]["Content-Security-Policy"], "three quarters" in found["body"])
 
 
 def test_the_worker_answers_a_part(worker: MiniRacer) -> None:
@@ -160,7 +160,7 @@ def copied(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return tmp_path
 
 
-@pytest.mark.parametrize("name", ["style.css", "app.js", "worker.js", "brain.js", "icons/icon.svg", "vendor/htmx-2.0.11.min.js"])
+@pytest.mark.parametrize("name", ["style.css", "app.js", "hand.js", "worker.js", "brain.js", "icons/icon.svg", "vendor/htmx-2.0.11.min.js"])
 def test_the_build_changes_with_every_file(name: str, copied: Path) -> None:
     """A changed file is a new build, and the same files are the same."""
     before = phone.build.__wrapped__()

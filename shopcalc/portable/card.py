@@ -8,7 +8,8 @@ from shopcalc.portable.naming import case_key
 from shopcalc.portable.pictures import draw_picture
 from shopcalc.portable.sentences import fill, fill_known, quoted_names, spell, unbroken, value_text
 from shopcalc.portable.snap import above
-from shopcalc.portable.tape import draw_tape
+from shopcalc.portable.spoken import spoken
+from shopcalc.portable.tape import draw_run, draw_tape
 from shopcalc.portable.work import all_in, holds
 from shopcalc.portable.writing import DIVISIONS, decimal_text, fraction_text, millimetres, quoted, write_value
 
@@ -34,6 +35,7 @@ def show_value(name, label, bench):
         "name": name,
         "label": label,
         "text": quoted(written, kind, metric),
+        "spoken": spoken(written, kind, metric),
         "stacked": stacked,
         "sign": written["sign"],
         "whole": written["whole"],
@@ -76,15 +78,19 @@ def shown_results(bench, role):
 
 
 def shown_tapes(bench):
-    """The settings, each length with its stretch of tape."""
+    """The settings, each length with its stretch of tape, each row of marks with its run of it."""
     settings = shown_results(bench, "setting")
     for one in settings:
         one["tape"] = []
+        one["run"] = []
+        result = bench["about"]["results"][one["name"]]
+        value = bench["known"][one["name"]]
+        metric = bench["shop"]["metric"]
+        division = division_of(result, bench)
         if bench["kinds"][one["name"]] == "length":
-            result = bench["about"]["results"][one["name"]]
-            value = bench["known"][one["name"]]
-            metric = bench["shop"]["metric"]
-            one["tape"] = [draw_tape(value, division_of(result, bench), result["rounding"], metric, bench["world"]["units"])]
+            one["tape"] = [draw_tape(value, division, result["rounding"], metric, bench["world"]["units"])]
+        if one["is_row"]:
+            one["run"] = draw_run(value, division, metric, bench["world"]["units"])
     return settings
 
 
@@ -256,6 +262,7 @@ def shortened(one):
     if len(one["marks"]) > MOST_AT_ONCE:
         one["text"] = str(len(one["marks"])) + " marks"
         one["plain"] = one["text"]
+        one["spoken"] = one["text"]
     return one
 
 

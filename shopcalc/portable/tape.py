@@ -3,13 +3,14 @@
 Everything is in hundredths of a drawing unit and whole, so that both runtimes draw the same line.
 """
 
-from shopcalc.portable.snap import floor_of, nearest_of
+from shopcalc.portable.snap import above, ceiling_of, floor_of, nearest_of
 from shopcalc.portable.writing import fraction_text, millimetres, round_to, split_ticks
 
 WIDTH = 340
 # Drawing units to the inch for each division: finer tapes are drawn larger, so that a tick stays a tick.
 INCH_WIDE = {"8": 104, "16": 136, "32": 208, "64": 340, "128": 512}
 CENTIMETRE_WIDE = 68
+LONGEST_RUN = 240  # inches or centimetres of tape that a thumb still swipes along
 TICK_TALL = {"1": 46, "2": 36, "4": 29, "8": 23, "16": 18, "32": 14, "64": 11, "128": 8}
 
 
@@ -31,25 +32,61 @@ def stretch(place, division, wide, direction, metric):
     first = nearest - shown // 2
     if first < 0:
         first = 0
-    ticks = []
     numerals = []
     for step in range(shown + 1):
         tick = first + step
-        x = step * wide * 100 // division
-        parts = split_ticks(tick, division)
-        tall = metric_tall(tick) if metric else TICK_TALL[str(parts["under"] if parts["top"] > 0 else 1)]
-        ticks.append("M" + hundredths(x) + " 0v" + str(tall))
-        if parts["top"] == 0 and tick > 0:
-            numerals.append({"x": hundredths(x), "text": str(tick) if metric else str(parts["whole"])})
+        whole = tick // division
+        if whole * division == tick and tick > 0:
+            numerals.append({"x": hundredths(step * wide * 100 // division), "text": str(tick) if metric else str(whole)})
     mark = nearest_of((place * division - first) * wide * 100 / division)
     return {
-        "ticks": "".join(ticks),
+        "ticks": tick_path(first, shown + 1, division, wide, metric),
         "numerals": numerals,
         "mark": hundredths(mark),
         "used": str(used) + " mm" if metric else fraction_text(used, division),
         "which": "the mark below, " if direction == "down" else "the mark above, " if direction == "up" else "nearest mark ",
         "between": floor_of(place * division) != nearest or floor_of(0 - place * division) != 0 - nearest,
     }
+
+
+def tick_path(first, count, division, wide, metric):
+    """The printed ticks from the tick `first` on, from the left edge."""
+    ticks = []
+    for step in range(count):
+        parts = split_ticks(first + step, division)
+        tall = metric_tall(first + step) if metric else TICK_TALL[str(parts["under"] if parts["top"] > 0 else 1)]
+        ticks.append("M" + hundredths(step * wide * 100 // division) + " 0v" + str(tall))
+    return "".join(ticks)
+
+
+def draw_run(row, division, metric, units):
+    """A row of marks on one long tape, from the inch before the first to the inch after the last, in a list.
+
+    The list is empty where there is nothing to draw, or a tape too long to swipe along. The ticks are those of one
+    inch, or of one centimetre, to be repeated.
+    """
+    places = [millimetres(x, units) / 10 for x in row] if metric else row
+    if len(places) == 0:
+        return []
+    wide = CENTIMETRE_WIDE if metric else INCH_WIDE[str(division)]
+    low = places[0]
+    high = low
+    for place in places:
+        low = min(low, place)
+        high = max(high, place)
+    first = max(0, floor_of(low) - 1)
+    count = ceiling_of(high) + 1 - first
+    if count > LONGEST_RUN or above(0, low):
+        return []
+    numerals = []
+    for step in range(count - 1):
+        here = first + step + 1
+        numerals.append({"x": str((step + 1) * wide), "text": str(here * 10 if metric else here)})
+    pins = []
+    for place in places:
+        pins.append({"x": hundredths(nearest_of((place - first) * wide * 100)), "text": str(len(pins) + 1)})
+    ticks = tick_path(0, 10 if metric else division, 10 if metric else division, wide, metric)
+    return [{"ticks": ticks, "unit": str(wide), "wide": str(count * wide), "numerals": numerals, "pins": pins}]
 
 
 def metric_tall(tick):

@@ -130,7 +130,7 @@ def test_the_form_works_without_scripts(phone):
     page.locator("#in-stock").fill("1 1/8")
     page.get_by_role("button", name="Work it out").click()
 
-    readout(page).locator(".big", has_text="13/32").wait_for()
+    readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()
     assert "stock=1+1%2F8" in page.url
     assert page.locator("#in-stock").input_value() == "1 1/8"
 

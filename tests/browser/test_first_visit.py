@@ -115,7 +115,7 @@ def test_what_is_typed_before_the_page_listens_is_answered_when_it_does(phone):
     page.locator("#in-stock").fill("1 1/8")
     script.set()
 
-    readout(page).locator(".big", has_text="13/32").wait_for()  # (1 1/8 - 5/16) / 2
+    readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()  # (1 1/8 - 5/16) / 2
 
 
 def test_a_browser_that_keeps_no_copy_says_that_it_needs_a_signal(phone):
@@ -125,7 +125,7 @@ def test_a_browser_that_keeps_no_copy_says_that_it_needs_a_signal(phone):
     wait_for_card(page)
     page.locator("#in-stock").fill("1 1/8")
 
-    readout(page).locator(".big", has_text="13/32").wait_for()
+    readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()
     assert page.get_by_text("Needs a signal in this browser").is_visible()
     assert not page.get_by_text("Works with no signal").is_visible()
 

@@ -44,7 +44,7 @@ def page(installed):
     wait_for_card(opened)
     installed.wait_for_copy(opened)
     opened.locator("#in-stock").fill("1 1/8")
-    readout(opened).locator(".big", has_text="13/32").wait_for()
+    readout(opened).locator(".big", has_text="thirteen thirty-seconds").wait_for()
     until(opened, "new URL(location).searchParams.get('stock') === '1 1/8'")
     return opened
 
@@ -75,7 +75,7 @@ def test_what_was_typed_is_still_there_in_the_newer_version(installed, page):
 
     assert page.locator("#in-stock").input_value() == "1 1/8"
     assert page.locator("#in-groove_width").input_value() == "5/16"
-    readout(page).locator(".big", has_text="13/32").wait_for()
+    readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()
     assert not page.get_by_role("button", name="Use it now").is_visible()
 
 

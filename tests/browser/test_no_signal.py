@@ -55,7 +55,7 @@ def test_a_link_to_a_card_opens_with_the_entries_it_carries(shop):
 
     assert page.locator("#in-stock").input_value() == "1 1/8"
     assert page.locator("#in-groove_width").input_value() == "5/16"
-    assert "13/32" in readout(page).inner_text()  # (1 1/8 - 5/16) / 2
+    assert "thirteen thirty-seconds" in readout(page).inner_text()  # (1 1/8 - 5/16) / 2
 
 
 def test_an_address_that_ends_in_json_is_answered_with_data(shop):
@@ -82,11 +82,11 @@ def test_a_changed_entry_changes_the_answer(shop):
     """A thicker rail: the readout, the note at the field, the sheet and the address all follow."""
     page = shop.visit("/tenon?groove_width=5/16&fit=0")
     wait_for_card(page)
-    assert "17/32" in readout(page).inner_text()  # (1 3/8 - 5/16) / 2
+    assert "seventeen thirty-seconds" in readout(page).inner_text()  # (1 3/8 - 5/16) / 2
 
     page.locator("#in-stock").fill("1 1/8")
 
-    readout(page).get_by_text("13/32").first.wait_for()  # (1 1/8 - 5/16) / 2
+    readout(page).get_by_text("thirteen thirty-seconds").first.wait_for()  # (1 1/8 - 5/16) / 2
     page.locator("#note-stock", has_text="1.125 in").wait_for()
     page.locator("#sheet .steps", has_text="Raise the blade 13/32 in").wait_for()
     until(page, "new URL(location).searchParams.get('stock') === '1 1/8'")
@@ -123,7 +123,7 @@ def test_the_address_bar_is_a_link_to_what_was_typed(shop):
     page.locator("#in-stock").fill("3/4")
     page.locator("#in-groove_width").fill("1/4")
     until(page, "new URL(location).searchParams.get('groove_width') === '1/4'")
-    readout(page).locator(".unseen", has_text="1/4").first.wait_for()
+    readout(page).locator(".unseen", has_text="one quarter").first.wait_for()
 
     other = shop.visit(page.url)
 
@@ -157,7 +157,7 @@ def test_a_wrong_entry_that_is_mended_is_answered_again(shop):
     page.locator("#in-stock").fill("1 3/8")
 
     page.locator("#in-stock:not([aria-invalid])").wait_for()
-    readout(page).locator(".big", has_text="17/32").wait_for()
+    readout(page).locator(".big", has_text="seventeen thirty-seconds").wait_for()
     assert page.locator("#note-stock.wrong").count() == 0
 
 
@@ -207,7 +207,8 @@ def test_the_app_starts_in_a_browser_that_was_closed_since_it_was_installed(laun
     after.lose_signal()
     page, answered = after.open("/tenon?groove_width=5/16&fit=0")
     wait_for_card(page)
-    found = (answered.from_service_worker, readout(page).locator(".big", has_text="17/32").is_visible(), before.complaints + after.complaints)
+    answers = readout(page).locator(".big", has_text="seventeen thirty-seconds").is_visible()
+    found = (answered.from_service_worker, answers, before.complaints + after.complaints)
     after.close()
 
     assert found == (True, True, [])

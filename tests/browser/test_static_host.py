@@ -46,7 +46,7 @@ def test_a_static_host_is_enough_to_install_from(phone):
     page, answered = phone.open("/tenon?groove_width=5/16&fit=0")
 
     assert answered.from_service_worker
-    readout(page).locator(".big", has_text="17/32").wait_for()
+    readout(page).locator(".big", has_text="seventeen thirty-seconds").wait_for()
 
 
 def test_a_link_opened_first_on_a_static_host_shows_its_own_entries(phone):
@@ -59,7 +59,7 @@ def test_a_link_opened_first_on_a_static_host_shows_its_own_entries(phone):
     wait_for_card(page)
 
     assert page.locator("#in-stock").input_value() == "1 1/8"
-    readout(page).locator(".big", has_text="13/32").wait_for()
+    readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()
 
 
 def test_a_card_without_a_query_is_shown_at_once_by_a_static_host(phone):

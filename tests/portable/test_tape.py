@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from shopcalc.portable.tape import INCH_WIDE, TICK_TALL, WIDTH, draw_tape, hundredths, metric_tall
+from shopcalc.portable.tape import INCH_WIDE, LONGEST_RUN, TICK_TALL, WIDTH, draw_run, draw_tape, hundredths, metric_tall
 
 from ..helpers import UNITS
 
@@ -84,3 +84,26 @@ def test_metric_ticks(tick: int, tall: int) -> None:
 def test_hundredths(n: int, text: str) -> None:
     """A count of hundredths is written without needless zeros."""
     assert text == hundredths(n)
+
+
+def test_a_row_of_marks_is_pinned_on_one_long_tape() -> None:
+    """The marks of a row stand where the tape says, numbered, from the inch before the first to the inch after the last."""
+    (run,) = draw_run([Fraction(5, 2), Fraction(4)], 32, False, UNITS)
+    inch = INCH_WIDE["32"]
+
+    assert [{"x": str(inch * 3 // 2), "text": "1"}, {"x": str(inch * 3), "text": "2"}] == run["pins"]
+    assert (["2", "3", "4"], str(inch * 4)) == ([each["text"] for each in run["numerals"]], run["wide"])
+    assert run["ticks"].count("M") == 32
+
+
+def test_a_metric_run_is_numbered_in_millimetres() -> None:
+    """On a metric tape a mark at 50.8 mm stands behind the numeral 50."""
+    (run,) = draw_run([Fraction(2)], 32, True, UNITS)
+
+    assert (["50", "60"], "73.44") == ([each["text"] for each in run["numerals"]], run["pins"][0]["x"])
+
+
+@pytest.mark.parametrize("row", [[], [Fraction(0), Fraction(LONGEST_RUN)], [Fraction(-1), Fraction(3)]])
+def test_what_no_thumb_would_swipe_along_is_not_drawn(row: list[Fraction]) -> None:
+    """No marks, marks on twenty feet of tape and more, or a mark before the hook: the list of marks says it all."""
+    assert [] == draw_run(row, 32, False, UNITS)

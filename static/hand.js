@@ -1,0 +1,314 @@
+// What a hand needs at arm's length: keys for a tape's fractions under the field that is being filled in, the number as
+// large as the screen, and a light between a field and its dimension. It comes after the first paint.
+(() => {
+  const LENGTHS = '#inputs [data-kind^="length"]';
+  const ONES = { 1: 'one', 3: 'three', 5: 'five', 7: 'seven', 9: 'nine', 11: 'eleven', 13: 'thirteen', 15: 'fifteen' };
+  const PARTS = { 2: 'half', 4: 'quarter', 8: 'eighth', 16: 'sixteenth' };
+  const byId = id => document.getElementById(id);
+  const root = document.documentElement, readout = () => document.querySelector('#answer .readout');
+
+  function make(tag, more, ...inside) {
+    const made = Object.assign(document.createElement(tag), more);
+    made.append(...inside);
+    return made;
+  }
+
+  // The pad: `field` is the one it serves.
+  let field = null, pad, title, heard, quiet, touched = false;
+  const key = (face, name, act, more) => {
+    const made = make('button', { type: 'button', onclick: act, ...more }, face);
+    if (name) made.setAttribute('aria-label', name);
+    return made;
+  };
+
+  function build() {
+    const put = mark => key(mark, { '/': 'slash', '.': 'point' }[mark], () => type(mark));
+    const part = (top, under) => {
+      const face = make('span', { className: 'fraction' }, make('span', {}, `${top}`), make('span', {}, `${under}`));
+      return key(face, `${ONES[top]} ${PARTS[under]}${top > 1 ? 's' : ''}`, () => addFraction(`${top}/${under}`), { className: under > 8 ? 'fine' : '' });
+    };
+    const parts = Array.from({ length: 15 }, (_, n) => {
+      let top = n + 1, under = 16;
+      while (top % 2 === 0) { top /= 2; under /= 2; }
+      return part(top, under);
+    });
+    title = make('p', { className: 'pad-title' });
+    heard = make('p', { className: 'unseen' });
+    heard.setAttribute('role', 'status');
+    const group = (name, ...keys) => make('div', { className: name }, ...keys);
+    pad = make('div', { className: 'pad', id: 'pad', hidden: true },
+      group('pad-top', title, heard, key('abc', 'The phone\u2019s own keyboard', turn, { className: 'turn' }), key('Done', '', done, { className: 'done' })),
+      group('digits', ...Array.from('1234567890./', put)),
+      group('parts', ...parts, key('', '', () => type(field.dataset.kind === 'lengths' ? ', ' : ' '), { id: 'pad-between' })),
+      group('tools', key('\u2032', 'feet', () => addUnit("'")), key('\u2033', 'inches', () => addUnit('"')), key('mm', 'millimetres', () => addUnit(' mm')),
+        key('', '', () => move(-1), { id: 'pad-less' }), key('', '', () => move(1), { id: 'pad-more' }),
+        key('\u232b', 'Delete', takeBack), key('C', 'Clear', () => change('', 0, field.value.length))));
+    pad.setAttribute('role', 'group');
+    // the field keeps the focus while keys are tapped
+    for (const kind of ['pointerdown', 'mousedown']) pad.addEventListener(kind, event => event.preventDefault());
+    document.querySelector('main').append(pad);
+  }
+
+  const metric = () => byId('shop-units').value === 'mm';
+  const step = () => metric() ? '1 mm' : `1/${byId('shop-tape').value} in`;
+  const name = (id, face, said) => { byId(id).textContent = face; byId(id).setAttribute('aria-label', said); };
+
+  function open(served) {
+    if (!pad) build();
+    close();
+    field = served;
+    const row = field.dataset.kind === 'lengths';
+    pad.setAttribute('aria-label', `Keys for ${labelOf(field)}`);
+    pad.classList.remove('turned');
+    pad.classList.toggle('coarse', byId('shop-tape').value === '8');
+    name('pad-between', row ? ',' : '\u2423', row ? 'comma' : 'space');
+    name('pad-less', `\u2212${step().split(' in')[0]}`, `${step()} less`);
+    name('pad-more', `+${step().split(' in')[0]}`, `${step()} more`);
+    field.inputMode = 'none';
+    pad.hidden = false;
+    root.classList.add('padded');
+    tell();
+    keepInSight();
+  }
+
+  // An answer that would take half the screen, as large lettering makes it, does not stick to the top of it.
+  function roomFor(answer) {
+    root.classList.toggle('tall', Boolean(answer) && answer.offsetHeight > innerHeight * 0.45);
+  }
+
+  // Between the answer, which may stick to the top, and the pad: the field with its note and where to measure.
+  function keepInSight() {
+    const answer = readout(), part = field.closest('.field');
+    roomFor(answer);
+    pad.classList.remove('brief');
+    // the field has its note: the pad's is what can be spared
+    if (pad.offsetHeight + part.offsetHeight > innerHeight) pad.classList.add('brief');
+    const room = innerHeight - pad.offsetHeight, help = part.querySelector('.help').offsetHeight;
+    if (answer && answer.offsetHeight + part.offsetHeight + help > room) root.classList.add('tall');
+    const sticks = answer && getComputedStyle(answer).position === 'sticky', top = sticks ? answer.offsetHeight + 8 : 8;
+    const spare = room - top - part.offsetHeight;
+    root.style.scrollPadding = `${top}px 0 ${pad.offsetHeight + Math.max(0, Math.min(help + 8, spare))}px`;
+    document.body.style.paddingBottom = `${pad.offsetHeight}px`;
+    // where even the field with its label is too tall, the label is what goes out of sight
+    part.scrollIntoView({ block: spare < 0 ? 'end' : 'nearest' });
+  }
+
+  function close() {
+    if (!field) return;
+    field.removeAttribute('inputmode');
+    field = null;
+    pad.hidden = true;
+    root.classList.remove('padded');
+    root.style.scrollPadding = document.body.style.paddingBottom = '';
+    roomFor(readout());
+  }
+
+  function done() {
+    const answer = document.querySelector('#answer .grow, #answer a');
+    field.blur();
+    close();
+    const box = readout()?.getBoundingClientRect();
+    if (box && (box.top < 0 || box.bottom > innerHeight)) readout().scrollIntoView();
+    answer?.focus({ preventScroll: true });
+  }
+
+  // To the phone's own keyboard and back; the bar stays, to come back by.
+  function turn() {
+    const own = pad.classList.toggle('turned'), served = field;
+    served.inputMode = own ? 'text' : 'none';
+    const button = pad.querySelector('.turn');
+    button.textContent = own ? '\u00bd' : 'abc';
+    button.setAttribute('aria-label', own ? 'Keys for fractions' : 'The phone\u2019s own keyboard');
+    turning = true;
+    served.blur();
+    served.focus();
+    turning = false;
+  }
+  let turning = false;
+
+  const labelOf = entry => document.querySelector(`label[for="${entry.id}"]`).textContent;
+
+  // What is being built, and how it is read; said when the fingers rest.
+  function tell() {
+    if (!field) return;
+    const note = byId(field.id.replace('in-', 'note-'));
+    title.replaceChildren(`${labelOf(field)} `, make('b', {}, field.value || '\u2013'), make('span', { className: note.className }, note.textContent));
+    clearTimeout(quiet);
+    quiet = setTimeout(() => { heard.textContent = field ? `${field.value}. ${note.textContent}` : ''; }, 900);
+  }
+
+  // Everything is changed as if it were typed, so that the answer follows.
+  function change(text, start, end) {
+    field.setRangeText(text, start, end, 'end');
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  }
+  const before = () => field.value.slice(0, field.selectionStart);
+  const type = text => change(text, field.selectionStart, field.selectionEnd);
+
+  function addFraction(text) {
+    const had = before().match(/\d+\/\d*$/);
+    if (had) change(text, had.index, field.selectionEnd);
+    else type(/\d$/.test(before()) ? ` ${text}` : text);
+  }
+
+  // A unit goes behind what is there, also when all of it is selected.
+  function addUnit(text) {
+    const end = field.selectionEnd;
+    change(text, end, end);
+  }
+
+  function takeBack() {
+    const { selectionStart: start, selectionEnd: end } = field;
+    const last = before().match(/(?: ?\d+\/\d+| mm|[^])$/);
+    if (start < end) type('');
+    else if (last) change('', last.index, end);
+  }
+
+  // One tick of the tape more or less: in the last number if it is in the step's unit, else as a sum.
+  function move(sign) {
+    const next = stepped(field.value.trim(), sign, metric(), byId('shop-tape').value);
+    change(next, 0, field.value.length);
+  }
+
+  function stepped(text, sign, inMm, division) {
+    const [, head, , plus, , digits, unit] = text.match(/^((.*?)(?:( [+-] )|([,'t]\s*)|^))([\d./ ]+?)(\s*(?:in|"|mm))?$/) ?? [];
+    const found = digits?.match(inMm ? /^(\d+(?:\.\d+)?)()()$/ : /^(?:(\d+)(?: (?=\d+\/))?)?(?:(\d+)\/(\d+))?$/);
+    const fits = found && (!unit || /mm/.test(unit) === inMm);
+    if (!text) return sign > 0 ? written(1, inMm ? 1 : division, inMm) : text;
+    if (!fits) return `${text} ${sign > 0 ? '+' : '-'} 1${inMm ? '' : '/' + division} ${inMm ? 'mm' : 'in'}`;
+    const under = inMm ? 10 ** (found[1].split('.')[1] ?? '').length : Number(found[3] || 1);
+    const top = inMm ? Math.round(found[1] * under) : (found[1] || 0) * under + Number(found[2] || 0);
+    const tick = inMm ? 1 : division, size = (top * tick + (plus === ' - ' ? -sign : sign) * under);
+    if (size === 0 && plus) return head.slice(0, -3);
+    return size < 0 ? text : head + written(size, under * tick, inMm) + (unit ?? '');
+  }
+
+  function written(top, under, inMm) {
+    if (inMm) return `${top / under}`;
+    let [a, b] = [top, under];
+    while (b) [a, b] = [b, a % b];
+    const whole = Math.floor(top / under), rest = top % under, part = rest ? `${rest / a}/${under / a}` : '';
+    return whole && part ? `${whole} ${part}` : part || `${whole}`;
+  }
+
+  // The answer as large as the screen, awake while it is looked at.
+  let sheet, lock, seen;
+
+  function enlarge() {
+    if (!sheet) {
+      sheet = make('dialog', { className: 'sheet', onclick: () => sheet.close(), onclose: put });
+      sheet.setAttribute('aria-labelledby', 'sheet-label');
+      seen = new MutationObserver(draw);
+      document.body.append(sheet);
+    }
+    sheet.showModal();
+    history.pushState('large', '');
+    draw();
+    for (const id of ['answer', 'sheet']) seen.observe(byId(id), { childList: true });
+    stayAwake();
+  }
+
+  function draw() {
+    const copy = part => document.querySelector(part)?.cloneNode(true) ?? '';
+    const number = make('p', { className: 'huge' }, copy('#answer .big .number, #answer .halt'), copy('#answer .big .unseen'));
+    sheet.replaceChildren(make('p', { id: 'sheet-label' }, document.querySelector('#answer .label')?.textContent ?? ''), number,
+      make('p', {}, copy('#answer .big .small')), copy('#sheet .settings li:first-child .tape'), make('button', { type: 'button' }, 'Close'));
+    sheet.lastChild.focus();
+    // as large as fits the room that the rest leaves it: measured at one size, then set in proportion
+    const [letters] = number.children;
+    if (!letters) return;
+    number.style.fontSize = '50px';
+    const room = Math.min(number.clientWidth / letters.offsetWidth, number.clientHeight / letters.offsetHeight);
+    number.style.fontSize = `${Math.max(Math.floor(room * 50), 28)}px`;
+  }
+
+  function put() {
+    seen.disconnect();
+    lock?.release();
+    lock = null;
+    if (history.state === 'large') history.back();
+    document.querySelector('#answer .grow')?.focus({ preventScroll: true });
+  }
+
+  async function stayAwake() {
+    // a phone that cannot, or will not now, goes dark as it always does
+    const got = await navigator.wakeLock?.request('screen').catch(() => null);
+    lock?.release();
+    lock = got;
+    if (!sheet.open) lock?.release();
+  }
+
+  // A field and its dimensions, in either direction.
+  let lit = '';
+  function light(of) {
+    lit = of;
+    for (const each of document.querySelectorAll('#sheet [data-of]')) each.classList.toggle('lit', Boolean(of) && each.dataset.of === of && !each.closest('.inner'));
+  }
+
+  // A finger is wider than a number on a drawing: the nearest within half a finger is meant.
+  function dimensionAt(picture, x, y) {
+    let nearest = null, least = 26;
+    for (const word of picture.querySelectorAll('text[data-of]:not([data-of=""])')) {
+      const box = word.getBoundingClientRect();
+      const off = Math.hypot(Math.max(box.left - x, x - box.right, 0), Math.max(box.top - y, y - box.bottom, 0));
+      if (off < least) [nearest, least] = [word, off];
+    }
+    return nearest;
+  }
+
+  function follow(word) {
+    const { of } = word.dataset, entry = word.closest('.inner') ? null : byId(`in-${of}`);
+    if (entry) return entry.focus();
+    const within = word.closest('.inner') ?? byId('sheet');
+    light(of);
+    within.querySelector(`li[data-of="${of}"], div[data-of="${of}"]`)?.scrollIntoView({ block: 'center' });
+  }
+
+  document.addEventListener('pointerdown', event => {
+    touched = event.pointerType === 'touch';
+    // before it has the focus, or the phone's own keyboard comes up first
+    if (touched && event.target.matches(LENGTHS) && event.target !== field) event.target.inputMode = 'none';
+  }, { passive: true });
+  document.addEventListener('focusin', ({ target }) => {
+    if (target.closest('#inputs')) light(target.name);
+    if (!target.matches(LENGTHS)) return;
+    target.setAttribute('aria-keyshortcuts', 'Alt+ArrowDown');
+    // the tap that gave the focus is over before anything moves under it
+    if (touched && target !== field) requestAnimationFrame(() => document.activeElement === target && openAll(target));
+  });
+  const openAll = target => { open(target); target.select(); };
+  document.addEventListener('focusout', ({ target, relatedTarget }) => {
+    if (target.closest('#inputs') && !relatedTarget?.closest('#inputs, .pad')) light('');
+    if (target.matches(LENGTHS) && target !== field) target.removeAttribute('inputmode');
+    if (field && !turning && document.hasFocus() && relatedTarget !== field && !relatedTarget?.closest('.pad')
+      && !(touched && relatedTarget?.matches(LENGTHS))) close();
+  });
+  document.addEventListener('input', tell);
+  document.addEventListener('keydown', event => {
+    touched = false;
+    const { target } = event;
+    if (event.altKey && event.key === 'ArrowDown' && target.matches(LENGTHS)) {
+      event.preventDefault();
+      open(target);
+      pad.querySelector('.digits button').focus();
+    }
+    if (!field) return;
+    if (event.key === 'Escape') {
+      const served = field;
+      close();
+      served.focus();
+    } else if (event.key === 'Enter' && target === field) done();
+  });
+  document.addEventListener('click', ({ target, clientX, clientY }) => {
+    if (target.closest('.grow')) return enlarge();
+    if (touched && target.matches(LENGTHS) && target !== field) return openAll(target);
+    const picture = target.closest('.picture svg'), word = picture && dimensionAt(picture, clientX, clientY);
+    if (word) follow(word);
+  });
+  document.addEventListener('htmx:afterRequest', () => { tell(); if (lit) light(lit); });
+  document.addEventListener('visibilitychange', () => { if (!document.hidden && sheet?.open) stayAwake(); });
+  addEventListener('popstate', () => { if (sheet?.open) sheet.close(); });
+  addEventListener('resize', () => { if (field) keepInSight(); else roomFor(readout()); if (sheet?.open) draw(); });
+  roomFor(readout());
+  root.dataset.hand = '';
+})();

@@ -1,0 +1,153 @@
+"""Every page for everybody: axe-core's rules for WCAG 2.2 AA, letters twice as large, other colours, less motion."""
+
+import pytest
+
+from shopcalc.catalogue import setups
+
+from .phone import borrowed, until
+from .test_every_page import OVERFLOW, PAGES
+
+pytestmark = pytest.mark.browser
+
+RULES = {"runOnly": ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]}
+WRONG = {"/": "/nothing", **{f"/{slug}": f"/{slug}?" + "&".join(f"{name}=banana" for name in setup.inputs) for slug, setup in setups().items()}}
+
+
+@pytest.fixture(scope="module")
+def phones(lasting):
+    """The app on phones that differ in what their owners asked them for."""
+    made = {
+        "light": lasting(bypass_csp=True),
+        "dark": lasting(bypass_csp=True, color_scheme="dark"),
+        "more contrast": lasting(bypass_csp=True, contrast="more"),
+        "forced colours": lasting(forced_colors="active"),
+        "less motion": lasting(reduced_motion="reduce"),
+        "plain": lasting(),
+    }
+    for phone in made.values():
+        phone.context.add_init_script("delete Navigator.prototype.serviceWorker")
+    return made
+
+
+@pytest.fixture
+def phone(phones, request):
+    """The phone that the test names; wrong entries and missing pages may be told to its console."""
+    with borrowed(phones[request.param]) as held:
+        for status in ("404", "422"):
+            held.excuse(f"the server responded with a status of {status}")
+        yield held
+
+
+def on(*kinds):
+    """Run a test on these phones."""
+    return pytest.mark.parametrize("phone", kinds, indirect=True)
+
+
+def visit(phone, path):
+    """A page with its card and its scripts, every fold opened."""
+    page = phone.visit(path)
+    if page.locator("#inputs").count() > 0:
+        until(page, "window.htmx !== undefined && 'hand' in document.documentElement.dataset")
+    page.evaluate("document.querySelectorAll('details').forEach(each => { each.open = true; })")
+    return page
+
+
+def faults(page):
+    """What axe finds against the rules, each with the elements it is said of."""
+    axe_playwright = pytest.importorskip("axe_playwright_python.sync_playwright", reason="axe-core is not installed: pip install -e '.[test]'")
+    found = axe_playwright.Axe().run(page, options=RULES).response["violations"]
+    return [(each["id"], [node["html"][:140] for node in each["nodes"]][:3]) for each in found]
+
+
+@on("light", "dark")
+@pytest.mark.parametrize("path", PAGES)
+def test_a_page_breaks_no_rule_of_access(phone, path):
+    """Names, roles, contrast, headings and targets, in both colours."""
+    assert faults(visit(phone, path)) == []
+
+
+@on("light", "dark")
+@pytest.mark.parametrize("path", WRONG.values(), ids=WRONG)
+def test_a_page_full_of_slips_breaks_no_rule_of_access(phone, path):
+    """The same where nothing can be read, or nothing is there."""
+    assert faults(visit(phone, path)) == []
+
+
+@on("light", "dark", "more contrast")
+def test_the_pad_breaks_no_rule_of_access(phone):
+    """With the keys open under a field."""
+    page = visit(phone, "/tenon")
+    page.locator("#in-stock").tap()
+    page.locator(".pad").wait_for()
+
+    assert faults(page) == []
+
+
+@on("light", "dark", "more contrast")
+def test_the_large_answer_breaks_no_rule_of_access(phone):
+    """With the number over the whole screen."""
+    page = visit(phone, "/tenon")
+    page.locator(".grow").tap()
+    page.get_by_role("dialog").wait_for()
+
+    assert faults(page) == []
+
+
+CUT = """[...document.querySelectorAll('main *, header *')].filter(each => {
+    const box = each.getBoundingClientRect(), style = getComputedStyle(each);
+    if (!box.width || each.closest('.unseen, [hidden], svg, .wide, .run') || each.classList.contains('help')) return false;
+    const cuts = style.overflow !== 'visible' && !each.matches('input, select');
+    return box.right > innerWidth + 1 || cuts && each.scrollWidth > each.clientWidth + 1;
+}).map(each => each.outerHTML.slice(0, 120))"""
+
+
+@on("plain")
+@pytest.mark.parametrize("path", PAGES)
+def test_letters_twice_as_large_fit_a_phone(phone, path):
+    """Nothing is cut off or pushed off the side at twice the size of text."""
+    page = visit(phone, path)
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+
+    assert page.evaluate(OVERFLOW) <= 0
+    assert page.evaluate(CUT) == []
+
+
+SMALL = """[...document.querySelectorAll('button, summary, select, input, .home, .onward a, .again a, .jump a, .stand-list a')].filter(each => {
+    const box = each.getBoundingClientRect();
+    return box.width > 0 && (box.width < 44 || box.height < 44);
+}).map(each => each.outerHTML.slice(0, 90))"""
+
+
+@on("plain")
+@pytest.mark.parametrize("path", PAGES)
+def test_what_is_tapped_is_as_large_as_a_finger(phone, path):
+    """Buttons, fields, folds and the links that stand alone are at least 44 px either way."""
+    assert visit(phone, path).evaluate(SMALL) == []
+
+
+@on("forced colours")
+def test_forced_colours_reach_the_drawings(phone):
+    """Where the system sets the colours, lines are drawn in its text's and not in ours."""
+    page = visit(phone, "/tenon")
+    drawn = "getComputedStyle(document.querySelector('.picture path')).stroke"
+
+    assert page.evaluate(drawn) == page.evaluate("getComputedStyle(document.body).color")
+
+
+@on("less motion")
+def test_who_wants_less_motion_gets_none(phone):
+    """Nothing glides: the page jumps to what is asked for."""
+    page = visit(phone, "/tenon")
+
+    assert page.evaluate("getComputedStyle(document.documentElement).scrollBehavior") == "auto"
+
+
+@on("plain")
+@pytest.mark.parametrize("slug", setups())
+def test_the_sheet_begins_with_its_ways_down(phone, slug):
+    """Every link at the top of the sheet leads to a heading on this page."""
+    page = visit(phone, f"/{slug}")
+    ways = page.locator(".jump a").evaluate_all("all => all.map(each => each.getAttribute('href'))")
+
+    assert len(ways) > 1
+    assert [] == [way for way in ways if page.locator(f"h2{way}").count() != 1]

@@ -1,0 +1,312 @@
+"""Keys for a tape's fractions, under the field that is being filled in."""
+
+import pytest
+
+from shopcalc.portable.tape import INCH_WIDE
+
+from .phone import readout, until, wait_for_card
+
+pytestmark = pytest.mark.browser
+
+HELD = {  # a phone upright, a small one, the same lying down
+    "upright": {"width": 390, "height": 844},
+    "small": {"width": 360, "height": 640},
+    "lying down": {"width": 844, "height": 390},
+    "small, lying down": {"width": 667, "height": 375},
+}
+
+
+@pytest.fixture(scope="module")
+def held(lasting):
+    """A phone with the app on it."""
+    phone = lasting()
+    phone.install()
+    return phone
+
+
+@pytest.fixture
+def page(held):
+    """The tenon's card, with no play, on that phone."""
+    held.put_away()
+    page = held.visit("/tenon?groove_width=5/16&fit=0")
+    ready(page)
+    yield page
+    complaints = list(held.complaints)
+    held.put_away()
+    assert [each for each in complaints if "status of 422" not in each] == []
+
+
+def ready(page):
+    """Wait until the card is whole and the hand's script listens."""
+    wait_for_card(page)
+    page.locator("html[data-hand]").wait_for(state="attached")
+
+
+def pad(page):
+    """The pad."""
+    return page.get_by_role("group", name="Keys for")
+
+
+def tap(page, *names):
+    """Tap keys of the pad by their names, as a screen reader says them."""
+    for name in names:
+        pad(page).get_by_role("button", name=name, exact=True).tap()
+
+
+def text(page, name="stock"):
+    """What stands in a field."""
+    return page.locator(f"#in-{name}").input_value()
+
+
+def build(page, start, *names):
+    """What stands in the field after keys are tapped behind a text."""
+    page.locator("#in-stock").tap()
+    pad(page).wait_for()
+    page.locator("#in-stock").fill(start)
+    tap(page, *names)
+    return text(page)
+
+
+def test_a_touched_length_opens_the_pad_and_not_the_phones_keyboard(page):
+    """The pad names its field, and the field asks for no other keyboard while it keeps the focus."""
+    page.locator("#in-stock").tap()
+
+    page.get_by_role("group", name="Keys for Stock thickness").wait_for()
+    assert page.locator("#in-stock").get_attribute("inputmode") == "none"
+    assert page.evaluate("document.activeElement.id") == "in-stock"
+
+
+def test_a_measurement_is_built_and_the_answer_follows(page):
+    """One, one eighth: the field, the pad and the answer at the machine; the field keeps the focus."""
+    page.locator("#in-stock").tap()
+    tap(page, "1", "one eighth")
+
+    assert text(page) == "1 1/8"  # what stood there was selected, and is replaced
+    readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()  # (1 1/8 - 5/16) / 2
+    assert "Stock thickness 1 1/8" in pad(page).inner_text()
+    pad(page).get_by_text("1.125 in").first.wait_for()
+    assert page.evaluate("document.activeElement.id") == "in-stock"
+
+
+@pytest.mark.parametrize(
+    ("start", "keys", "built"),
+    [
+        ("31", ["one quarter"], "31 1/4"),
+        ("31 1/4", ["five eighths"], "31 5/8"),
+        ("", ["five sixteenths"], "5/16"),
+        ("", ["1", "9", "slash", "3", "2"], "19/32"),
+        ("2", ["space", "5", "slash", "3", "2"], "2 5/32"),
+        ("6", ["feet", "6", "one half", "inches"], "6'6 1/2\""),
+        ("35", ["millimetres"], "35 mm"),
+        ("0", ["point", "7", "5"], "0.75"),
+        ("31 1/4", ["Delete"], "31"),
+        ("35 mm", ["Delete"], "35"),
+        ("31", ["Delete"], "3"),
+        ("31 1/4", ["Clear"], ""),
+    ],
+)
+def test_keys_write_what_a_person_would_write(page, start, keys, built):
+    """A fraction takes a space behind a whole number and the place of another fraction; delete takes it back whole."""
+    assert build(page, start, *keys) == built
+
+
+MORE, LESS = "1/32 in more", "1/32 in less"
+
+
+@pytest.mark.parametrize(
+    ("start", "keys", "built"),
+    [
+        ("31 1/4", [MORE], "31 9/32"),
+        ("31 1/4", [LESS], "31 7/32"),
+        ("31 31/32", [MORE], "32"),
+        ("3", [LESS], "2 31/32"),
+        ("1/3", [MORE], "35/96"),
+        ("", [MORE], "1/32"),
+        ("0", [LESS], "0"),
+        ('1 3/8"', [MORE], '1 13/32"'),
+        ("6' 6 1/2", [MORE], "6' 6 17/32"),
+        ("0.75", [MORE], "0.75 + 1/32 in"),
+        ("0.75", [MORE, MORE], "0.75 + 1/16 in"),
+        ("0.75", [MORE, LESS], "0.75"),
+        ("0.75", [LESS, LESS], "0.75 - 1/16 in"),
+        ("35 mm", [MORE], "35 mm + 1/32 in"),
+    ],
+)
+def test_one_tick_more_or_less(page, start, keys, built):
+    """The last number moves by a tick of the shop's tape and stays a number of the tape; what cannot becomes a sum."""
+    assert build(page, start, *keys) == built
+
+
+@pytest.mark.parametrize(("start", "built"), [("35", "36"), ("34.9", "35.9"), ("1 3/8 in", "1 3/8 in + 1 mm")])
+def test_a_metric_tape_has_ticks_of_a_millimetre(held, page, start, built):
+    """In a metric shop a tick is a millimetre."""
+    page = held.visit("/tenon?units=mm")
+    ready(page)
+
+    assert build(page, start, "1 mm more") == built
+
+
+@pytest.mark.parametrize("division", INCH_WIDE)
+def test_the_ticks_and_fractions_are_those_of_the_tape(held, page, division):
+    """A tape of eighths has no sixteenths on its pad, and its tick is an eighth."""
+    page = held.visit(f"/tenon?tape={division}")
+    ready(page)
+    page.locator("#in-stock").tap()
+
+    assert pad(page).get_by_role("button", name=f"1/{division} in more", exact=True).is_visible()
+    assert pad(page).get_by_role("button", name="five eighths").is_visible()
+    assert pad(page).get_by_role("button", name="five sixteenths").is_visible() == (division != "8")
+
+
+def test_a_row_of_lengths_has_a_comma(held, page):
+    """Where several lengths are typed, a comma stands where the space does elsewhere."""
+    page = held.visit("/dado-stack")
+    ready(page)
+    page.locator("#in-chippers").tap()
+    tap(page, "Clear", "one eighth", "comma", "one quarter")
+
+    assert text(page, "chippers") == "1/8, 1/4"
+
+
+def test_done_closes_on_the_way_to_the_answer(page):
+    """The pad goes, the answer is in sight and has the focus, and the field has its own keyboard again."""
+    page.locator("#in-stock").tap()
+    tap(page, "Done")
+
+    assert not pad(page).is_visible()
+    assert page.evaluate("document.activeElement.matches('#answer .grow')")
+    assert page.locator("#in-stock").get_attribute("inputmode") is None
+
+
+def test_a_field_that_is_left_takes_its_pad_along(page):
+    """A choice, or the paper beside the form, closes the pad."""
+    page.locator("#in-stock").tap()
+    pad(page).wait_for()
+    page.locator("h1").tap()
+
+    pad(page).wait_for(state="hidden")
+
+
+def test_another_field_takes_the_pad_over(page):
+    """The pad goes from field to field without a tap between."""
+    page.locator("#in-stock").tap()
+    page.locator("#in-groove_width").tap()
+
+    page.get_by_role("group", name="Keys for Groove width").wait_for()
+    tap(page, "three eighths")
+    assert text(page, "groove_width") == "3/8"
+
+
+def test_the_phones_own_keyboard_is_a_key_away_and_back(page):
+    """For words and brackets; a bar stays to come back by."""
+    page.locator("#in-stock").tap()
+    tap(page, "The phone\u2019s own keyboard")
+
+    assert page.locator("#in-stock").get_attribute("inputmode") == "text"
+    assert page.evaluate("document.activeElement.id") == "in-stock"
+    assert not pad(page).get_by_role("button", name="five eighths").is_visible()
+    tap(page, "Keys for fractions")
+    assert page.locator("#in-stock").get_attribute("inputmode") == "none"
+    assert pad(page).get_by_role("button", name="five eighths").is_visible()
+
+
+def test_a_hardware_keyboard_and_paste_go_on_working(page):
+    """With the pad open a keyboard types, a text is pasted or dictated, and the pad shows it; Enter is done."""
+    page.locator("#in-stock").tap()
+    page.keyboard.type("2 1/2")
+    page.keyboard.insert_text(" in")
+
+    assert text(page) == "2 1/2 in"
+    assert "2 1/2 in" in pad(page).inner_text()
+    page.keyboard.press("Enter")
+    pad(page).wait_for(state="hidden")
+
+
+def test_a_field_reached_by_keyboard_has_no_pad_in_its_way(page):
+    """Whoever tabs has a keyboard; the key that opens the pad is told to a screen reader."""
+    page.locator("#in-stock").focus()
+    page.keyboard.press("Tab")
+
+    assert page.locator("#in-groove_width").get_attribute("aria-keyshortcuts") == "Alt+ArrowDown"
+    assert not page.locator(".pad").is_visible()
+
+
+def test_the_pad_by_keyboard_only(page):
+    """Opened by its key, walked by Tab, pressed by Enter, left by Escape to the field it came from."""
+    page.locator("#in-stock").focus()
+    page.keyboard.press("End")
+    page.keyboard.press("Alt+ArrowDown")
+    pad(page).wait_for()
+    page.locator("#in-stock").fill("1")
+    page.keyboard.press("Alt+ArrowDown")
+    for _ in range(12):
+        page.keyboard.press("Tab")
+    page.keyboard.press("Enter")
+
+    assert text(page) == "1 1/16"
+    page.keyboard.press("Escape")
+    assert not pad(page).is_visible()
+    assert page.evaluate("document.activeElement.id") == "in-stock"
+
+
+def test_what_is_built_is_said_when_the_fingers_rest(page):
+    """A screen reader hears the whole once, not every key."""
+    page.locator("#in-stock").tap()
+    tap(page, "1", "one eighth")
+    heard = pad(page).get_by_role("status")
+
+    assert "1 1/8" not in heard.inner_text()
+    until(page, "document.querySelector('.pad [role=status]').textContent === '1 1/8. 1.125 in \u00b7 28.6 mm'")
+
+
+def test_a_slip_is_told_in_the_pad(page):
+    """What stands at the field as wrong stands in the pad too."""
+    page.locator("#in-stock").tap()
+    tap(page, "1", "slash")
+
+    pad(page).locator(".note.wrong").wait_for()
+
+
+PLACES = """[...document.querySelectorAll('#inputs [data-kind^="length"]')].map(each => each.id)"""
+BOXES = """id => {
+    const box = each => each?.getBoundingClientRect(), entry = document.getElementById(id), answer = document.querySelector('#answer .readout');
+    const sticks = getComputedStyle(answer).position === 'sticky';
+    return { top: sticks ? box(answer).bottom : 0, high: box(entry).top, low: box(document.getElementById(id.replace('in-', 'note-'))).bottom,
+        pad: box(document.querySelector('.pad')).top };
+}"""
+
+
+@pytest.mark.parametrize("way", HELD)
+@pytest.mark.parametrize("larger", [False, True], ids=["as it is", "letters twice as large"])
+def test_no_field_is_hidden_by_the_pad_or_the_answer(held, page, way, larger):
+    """Field and note of every length stand between the answer and the pad, however the phone is held."""
+    page.set_viewport_size(HELD[way])
+    if larger:
+        page.evaluate("document.documentElement.style.fontSize = '200%'")
+    hidden = []
+    for place in page.evaluate(PLACES):
+        page.locator(f"#{place}").tap()
+        until(page, f"document.activeElement.id === '{place}' && !document.querySelector('.pad').hidden")
+        page.wait_for_timeout(500)  # the page glides there
+        boxes = page.evaluate(BOXES, place)
+        if not boxes["top"] - 1 <= boxes["high"] or not boxes["low"] <= boxes["pad"] + 1:
+            hidden.append((place, boxes))
+
+    assert hidden == []
+
+
+SMALL = """[...document.querySelectorAll('.pad button')].filter(each => each.offsetWidth && Math.min(each.offsetWidth, each.offsetHeight) < 44)
+    .map(each => each.textContent)"""
+CUT = "[...document.querySelectorAll('.pad button')].filter(each => each.scrollWidth > each.clientWidth + 1).map(each => each.textContent)"
+
+
+@pytest.mark.parametrize("way", HELD)
+def test_every_key_is_as_large_as_a_finger(page, way):
+    """Keys are at least 44 px either way, and their lettering is not cut, also at twice the size."""
+    page.set_viewport_size(HELD[way])
+    page.locator("#in-stock").tap()
+    pad(page).wait_for()
+
+    assert page.evaluate(SMALL) == []
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+    assert page.evaluate(CUT) == []
