@@ -151,7 +151,7 @@ def _print_run(run: dict[str, Any]) -> None:
     settings = ", ".join(f"{setting['label']} {setting['text']}" for setting in run["settings"])
     click.echo(f"    [{'x' if run['done'] else ' '}] {run['label']} ({run['machine']})" + (f": {settings}" if settings else ""))
     click.echo("        " + ", ".join(piece["text"] for piece in run["pieces"]))
-    for text in (run["face"], *(each["text"] for each in run["changed"]), *(each["text"] for each in run["corrections"]), run["near"]):
+    for text in (*(each["text"] for each in run["faces"]), *(each["text"] for each in run["changed"]), *(each["text"] for each in run["corrections"]), run["near"]):
         if text:
             click.echo(f"        {text}")
     if run["reading"]:

@@ -1,11 +1,11 @@
 // What a hand needs at arm's length: keys for a tape's fractions under the field that is being filled in, the number as
 // large as the screen, and a light between a field and its dimension. It comes after the first paint.
 (() => {
-  const LENGTHS = '#inputs [data-kind^="length"]';
+  const LENGTHS = '[data-kind^="length"]';
   const ONES = { 1: 'one', 3: 'three', 5: 'five', 7: 'seven', 9: 'nine', 11: 'eleven', 13: 'thirteen', 15: 'fifteen' };
   const PARTS = { 2: 'half', 4: 'quarter', 8: 'eighth', 16: 'sixteenth' };
   const byId = id => document.getElementById(id);
-  const root = document.documentElement, readout = () => document.querySelector('#answer .readout');
+  const root = document.documentElement, readout = () => document.querySelector('#answer .readout, #work .views');
 
   function make(tag, more, ...inside) {
     const made = Object.assign(document.createElement(tag), more);
@@ -14,7 +14,7 @@
   }
 
   // The pad: `field` is the one it serves.
-  let field = null, pad, title, heard, quiet, touched = false;
+  let field = null, found = '', pad, title, heard, quiet, touched = false;
   const key = (face, name, act, more) => {
     const made = make('button', { type: 'button', onclick: act, ...more }, face);
     if (name) made.setAttribute('aria-label', name);
@@ -57,6 +57,7 @@
     if (!pad) build();
     close();
     field = served;
+    found = field.value;
     const row = field.dataset.kind === 'lengths';
     pad.setAttribute('aria-label', `Keys for ${labelOf(field)}`);
     pad.classList.remove('turned');
@@ -83,7 +84,7 @@
     pad.classList.remove('brief');
     // the field has its note: the pad's is what can be spared
     if (pad.offsetHeight + part.offsetHeight > innerHeight) pad.classList.add('brief');
-    const room = innerHeight - pad.offsetHeight, help = part.querySelector('.help').offsetHeight;
+    const room = innerHeight - pad.offsetHeight, help = part.querySelector('.help')?.offsetHeight ?? 0;
     if (answer && answer.offsetHeight + part.offsetHeight + help > room) root.classList.add('tall');
     const sticks = answer && getComputedStyle(answer).position === 'sticky', top = sticks ? answer.offsetHeight + 8 : 8;
     const spare = room - top - part.offsetHeight;
@@ -95,8 +96,11 @@
 
   function close() {
     if (!field) return;
+    const served = field;
     field.removeAttribute('inputmode');
     field = null;
+    // a field that was filled by keys of a page has not changed for the browser
+    if (served.value !== found) served.dispatchEvent(new Event('change', { bubbles: true }));
     pad.hidden = true;
     root.classList.remove('padded');
     root.style.scrollPadding = document.body.style.paddingBottom = '';
@@ -131,10 +135,10 @@
   // What is being built, and how it is read; said when the fingers rest.
   function tell() {
     if (!field) return;
-    const note = byId(field.id.replace('in-', 'note-'));
-    title.replaceChildren(`${labelOf(field)} `, make('b', {}, field.value || '\u2013'), make('span', { className: note.className }, note.textContent));
+    const note = byId(`note-${field.id.replace('in-', '')}`);
+    title.replaceChildren(`${labelOf(field)} `, make('b', {}, field.value || '\u2013'), make('span', { className: note?.className ?? '' }, note?.textContent ?? ''));
     clearTimeout(quiet);
-    quiet = setTimeout(() => { heard.textContent = field ? `${field.value}. ${note.textContent}` : ''; }, 900);
+    quiet = setTimeout(() => { heard.textContent = field ? `${field.value}. ${note?.textContent ?? ''}` : ''; }, 900);
   }
 
   // Everything is changed as if it were typed, so that the answer follows.

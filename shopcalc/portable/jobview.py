@@ -54,6 +54,8 @@ def job_view(job, world):
         "rough": shown_entry("rough", "Left long, each part", job["rough"], solved["errors"]),
         "lumber": shown_lines(job["lumber"], "lumber", solved["errors"]),
         "loose": shown_lines(job["parts"], "parts", solved["errors"]),
+        "units": "mm" if shop["metric"] else "in",
+        "tape": str(shop["division"]),
         "shop_says": "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches"),
     }
 
@@ -145,8 +147,7 @@ def shown_run(run, runs, at):
         "done_at": stints[0]["done_at"],
         "pieces": pieces_of(stints),
         "passing": passing_of(stints),
-        "face": operation["face"],
-        "has_face": len(operation["face"]) > 0,
+        "faces": faces_of(stints),
         "done": len(left) == 0,
         "partly": len(done) > 0 and len(left) > 0,
         "left": ", ".join([one["text"] for one in pieces_of(left)]) if len(done) > 0 else "",
@@ -186,6 +187,16 @@ def pieces_of(stints):
             count = decimal_text(part["count"], 0, False)
             of = "" if part["whole"] else " (" + stint["item"]["label"] + ")"
             rows.append({"text": count + " " + part["label"] + of, "count": count, "label": part["label"], "of": stint["item"]["label"]})
+    return rows
+
+
+def faces_of(stints):
+    """Which face goes where at a run; items may differ in it."""
+    rows = []
+    for stint in stints:
+        text = stint["operation"]["face"]
+        if len(text) > 0 and len([row for row in rows if row["text"] == text]) == 0:
+            rows.append({"text": text})
     return rows
 
 
@@ -274,7 +285,7 @@ def job_data(job, world):
                 "operation": operation["label"],
                 "settings": [{"name": one["name"], "label": one["label"], "text": one["text"]} for one in operation["settings"]],
                 "parts": [{"label": one["label"], "count": int(one["count"]), "item": one["of"]} for one in pieces_of(run["stints"])],
-                "face": operation["face"],
+                "faces": [one["text"] for one in faces_of(run["stints"])],
                 "reading": run["reading"],
                 "done": len([stint for stint in run["stints"] if not stint["done"]]) == 0,
                 "changed": [one["text"] for one in changed_since(run["stints"])],

@@ -26,12 +26,12 @@ def worked_operations(bench):
                 found.append(operation)
     for place, declared in enumerate(bench["about"]["operations"]):
         if not declared["when"] or holds("run " + str(place), bench["formulas"], bench["known"], bench["world"]["numbers"]):
-            found = found + worked_operation(declared, bench)
+            found = found + worked_operation(declared, place, bench)
     return found
 
 
-def worked_operation(declared, bench):
-    """One operation of this card, or nothing where there is nothing to set or to pass."""
+def worked_operation(declared, place, bench):
+    """One operation of this card, or nothing where there is nothing to set or to pass; those of inner cards come before it."""
     settings = [run_setting(pair_of, bench) for pair_of in declared["settings"] if pair_of[0] in bench["written"]]
     parts = passing_parts(declared["parts"], bench)
     if len(settings) == 0 and len(declared["settings"]) > 0:
@@ -50,6 +50,7 @@ def worked_operation(declared, bench):
             "key": declared["run"] if len(declared["run"]) > 0 else about["slug"] + "/" + declared["name"],
             "of": about["slug"],
             "name": declared["name"],
+            "place": place + (100 if len(about["includes"]) > 0 else 0),
             "stage": declared["stage"],
             "machine": declared["machine"],
             "label": declared["label"],

@@ -65,8 +65,9 @@ def gather(worked, job, world):
     runs = []
     places = {}
     for each in worked:
-        for place, operation in enumerate(each["found"]["operations"]):
+        for operation in each["found"]["operations"]:
             stint = make_stint(each, operation, job)
+            place = operation["place"]
             if operation["key"] not in places or place < places[operation["key"]]:
                 places[operation["key"]] = place
             key = BETWEEN.join([str(operation["stage"]), operation["key"], operation["machine"], stint["setting"]])
