@@ -42,6 +42,9 @@ from shopcalc.units import KIND_UNITS, KINDS, UnitsError, dimension_of
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
 RESERVED = {"tape", "units", "parts", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
 
+# Addresses of pages that are no cards.
+PAGES = {"shop"}
+
 # What can be read on a scrap, and corrected.
 READABLE = ("length", "angle", "count", "percent")
 
@@ -59,7 +62,8 @@ class Setup:
     """One card: a job at a machine, declared.
 
     `slug` is its address; `stand` is where one stands to use it; `job` says in a sentence what it is for;
-    `machines` names the cautions that apply (see `shopcalc/reference/cautions.py`).
+    `machines` names the cautions that apply (see `shopcalc/reference/cautions.py`); `icon` is the small drawing
+    on the list, a path in a box of 24 by 24, drawn with one line.
     """
 
     slug: str
@@ -67,6 +71,7 @@ class Setup:
     stand: str
     job: str
     machines: Sequence[str] = ()
+    icon: str = ""
     inputs: dict[str, Input] = field(default_factory=dict)
     results: dict[str, Result] = field(default_factory=dict)
     checks: dict[str, Check] = field(default_factory=dict)
@@ -83,6 +88,10 @@ class Setup:
     def __post_init__(self) -> None:
         if self.stand not in STANDS:
             self._refuse(f"nobody stands {self.stand!r}: use one of {', '.join(STANDS)}")
+        if not re.fullmatch(r"[MLHVCQAZmlhvcqaz0-9 .-]*", self.icon):
+            self._refuse("its icon is not the data of a path")
+        if self.slug in PAGES:
+            self._refuse("the address is that of another page")
 
     def _refuse(self, what: str) -> None:
         raise DeclarationError(f"{self.slug}: {what}")
@@ -93,9 +102,12 @@ class Setup:
         """The heading on the form of the inputs that follow."""
         self.heading = heading
 
-    def length(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None) -> sympy.Symbol:
-        """A length in inches; `zero` says whether nothing is a sensible length, `most` a limit such as `inches(6)`."""
-        return self._input(Input(name, "length", label, start, help, zero=zero, most=most))
+    def length(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None, shop: bool = False) -> sympy.Symbol:
+        """A length in inches; `zero` says whether nothing is a sensible length, `most` a limit such as `inches(6)`.
+
+        `shop` says that it belongs to the shop and not to the piece, as a blade's kerf does: it is remembered for every card.
+        """
+        return self._input(Input(name, "length", label, start, help, zero=zero, most=most, shop=shop))
 
     def tape_sum(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
         """A length as tape arithmetic, which may pass below zero on the way."""
@@ -131,9 +143,9 @@ class Setup:
         symbols = {column: sympy.Symbol(f"{name}_{column}", real=True) for column in columns}
         return Choice(symbol, [option for option, _ in pairs], symbols)
 
-    def lengths(self, name: str, label: str, start: str, help: str, most: int, none: bool = False) -> sympy.Symbol:
-        """A row of lengths with commas between, at most `most` of them; `none` says whether it may be empty."""
-        return self._input(Input(name, "lengths", label, start, help, zero=none, items=most))
+    def lengths(self, name: str, label: str, start: str, help: str, most: int, none: bool = False, shop: bool = False) -> sympy.Symbol:
+        """A row of lengths with commas between, at most `most` of them; `none` says whether it may be empty, `shop` as for a length."""
+        return self._input(Input(name, "lengths", label, start, help, zero=none, items=most, shop=shop))
 
     def percent(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = 100) -> sympy.Symbol:
         """A part of a hundred; 12 % is the number 12."""

@@ -40,6 +40,7 @@ class Input:
     items: int = 0
     group: str = ""
     columns: "tuple[Column, ...]" = ()
+    shop: bool = False
 
 
 @dataclass(frozen=True)

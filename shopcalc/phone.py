@@ -33,6 +33,7 @@ MUSTACHE = "vendor/mustache-4.2.0.min.js"
 KEPT = (
     "/static/style.css",
     "/static/app.js",
+    "/static/memory.js",
     "/static/vendor/htmx-2.0.11.min.js",
     "/static/icons/icon.svg",
     "/manifest.webmanifest",

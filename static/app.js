@@ -147,19 +147,23 @@ function markWrong() {
 // The page answers before any script has run; htmx comes after it is painted. (As an async script it could miss
 // DOMContentLoaded, which it waits for unless the page is complete.)
 function loadHtmx() {
-  const script = document.createElement('script');
-  script.src = HTMX;
-  script.onload = () => {
+  loadScript(HTMX, () => {
     htmx.defineExtension('plain', { handleSwap: swapPlain });
     answerWhatWasTyped();
-  };
+  });
+}
+
+function loadScript(address, then) {
+  const script = document.createElement('script');
+  script.src = address;
+  script.onload = then;
   document.head.append(script);
 }
 
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  const start = () => { loadHtmx(); keepWorker(); };
+  const start = () => { loadScript('/static/memory.js'); loadHtmx(); keepWorker(); };
   if (document.hidden) start();
   else requestAnimationFrame(() => setTimeout(start));
 }

@@ -25,6 +25,7 @@ def input_fields(about, entries, shop, world):
                 "options": options,
                 "is_reading": declared["reading"],
                 "group": declared["group"],
+                "is_shop": declared["shop"],
                 "wrong": len(error) > 0,
                 "note": error if len(error) > 0 else echo(declared, entries, shop, world),
             }

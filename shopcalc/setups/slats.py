@@ -13,6 +13,7 @@ setup = Setup(
     stand="at the bench",
     job="How many slats, the even gap between them, and where each begins: ticked from one end of the tape, so that no error adds up.",
     machines=("table saw", "small pieces", "bench"),
+    icon="M3 4h4v16H3zM10 4h4v16h-4zM17 4h4v16h-4z",
 )
 
 # What is measured

@@ -17,6 +17,7 @@ setup = Setup(
     stand="at the bench",
     job="How much a slat, a board or a panel widens when it is damp and narrows when it is dry, and the gap it needs when it is fitted.",
     machines=("bench", "moving wood"),
+    icon="M8 4h8v16H8zM5 9l-3 3 3 3M19 9l3 3-3 3",
 )
 
 # What is measured
