@@ -26,7 +26,8 @@ def shop_inputs(world):
 
 def shop_fields(world, query, shop):
     """The shop's own inputs as fields of a form."""
-    about = {"inputs": shop_declared(world)}
+    declared = shop_declared(world)
+    about = {"inputs": [one for one in declared if one["kind"] != "lengths"] + [one for one in declared if one["kind"] == "lengths"]}
     return input_fields(about, read_entries(about, query, shop, world), shop, world)
 
 
