@@ -1,5 +1,6 @@
 """The Flask app."""
 
+import gzip
 import json
 
 import pytest
@@ -96,7 +97,24 @@ def test_parts_are_not_confused_in_a_cache(client: FlaskClient) -> None:
     """An answer says that it depends on the target, and asks to be checked before it is used again."""
     headers = client.get("/tenon").headers
 
-    assert ("HX-Target", "no-cache") == (headers["Vary"], headers["Cache-Control"])
+    assert ("HX-Target, Accept-Encoding", "no-cache") == (headers["Vary"], headers["Cache-Control"])
+
+
+@pytest.mark.parametrize(
+    "address", ["/", "/tenon", "/tenon?stock=x", "/tenon.json", "/worker.js", "/static/style.css", "/static/vendor/htmx-2.0.11.min.js"]
+)
+def test_an_answer_is_packed_for_whoever_can_unpack_it(address: str, client: FlaskClient) -> None:
+    """It is the same answer, and smaller; who does not ask gets it as it is."""
+    plain, packed = client.get(address), client.get(address, headers={"Accept-Encoding": "br, gzip"})
+
+    assert (None, "gzip") == (plain.headers.get("Content-Encoding"), packed.headers["Content-Encoding"])
+    assert plain.data == gzip.decompress(packed.data)
+    assert len(packed.data) == packed.content_length < len(plain.data)
+
+
+def test_a_refusal_to_unpack_is_heard(client: FlaskClient) -> None:
+    """Whoever names gzip as what it cannot read is not sent it."""
+    assert "Content-Encoding" not in client.get("/tenon", headers={"Accept-Encoding": "gzip;q=0"}).headers
 
 
 @pytest.mark.parametrize("slug", ["", "shop", *setups()])
