@@ -86,6 +86,7 @@ def _describe_input(declared: Input) -> dict[str, Any]:
         "group": declared.group,
         "columns": [{"name": each.name, "kind": each.kind, "values": [_limit(value) for value in each.values]} for each in declared.columns],
         "shop": declared.shop,
+        "when": declared.when is not None,
     }
 
 

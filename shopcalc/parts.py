@@ -41,6 +41,7 @@ class Input:
     group: str = ""
     columns: "tuple[Column, ...]" = ()
     shop: bool = False
+    when: sympy.Basic | None = None
 
 
 @dataclass(frozen=True)

@@ -66,7 +66,7 @@ def protect(response: Response) -> Response:
 def squeeze(response: Response) -> Response:
     """The same answer packed, for whoever can unpack it: a third of the bytes on the way to a phone."""
     response.vary.add("Accept-Encoding")
-    packs = response.mimetype.startswith("text/") or response.mimetype.endswith("json")
+    packs = str(response.mimetype).startswith("text/") or str(response.mimetype).endswith("json")
     if packs and response.status_code in (200, 422) and request.accept_encodings.quality("gzip") > 0:
         response.direct_passthrough = False
         response.set_data(gzip.compress(response.get_data(), 6, mtime=0))

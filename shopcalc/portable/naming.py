@@ -50,7 +50,7 @@ def formula_keys(about):
 
 
 def other_keys(about):
-    """The keys of the formulas of parts and of included cards."""
+    """The keys of the formulas of parts, of included cards, and of inputs that are not always used."""
     keys = []
     for place, part in enumerate(about["parts"]):
         keys.append("part " + str(place))
@@ -59,6 +59,9 @@ def other_keys(about):
     for included in about["includes"]:
         for given in included["given"]:
             keys.append(given[1])
+    for one in about["inputs"]:
+        if one["when"]:
+            keys.append("used " + one["name"])
     return keys
 
 
