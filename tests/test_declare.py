@@ -188,7 +188,7 @@ def test_an_input_may_be_used_with_one_option_only() -> None:
 def test_whether_an_input_is_used_follows_from_inputs_above_it() -> None:
     """It cannot hang on what is worked out, nor on what is declared below."""
     with pytest.raises(DeclarationError, match="whether gap is used cannot be told from its inputs alone"):
-        whole().length("gap", "Gap", "1/2", "The gap.", when=Symbol("fence", real=True) > inches(1))
+        whole().length("gap", "Gap", "1/2", "The gap.", when=sympy.Symbol("fence", real=True) > inches(1))
     with pytest.raises(DeclarationError, match="declared nowhere above it"):
         whole().length("gap", "Gap", "1/2", "The gap.", when=nothing > inches(1))
 

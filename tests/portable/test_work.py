@@ -18,8 +18,14 @@ def declared(kind: str, **more: Any) -> dict[str, Any]:
 
 @pytest.mark.parametrize(
     ("query", "division", "metric"),
-    [({}, 32, False), ({"tape": "64"}, 64, False), ({"tape": "7"}, 32, False), ({"tape": ""}, 32, False), ({"units": "mm"}, 32, True),
-    ({"units": "ell"}, 32, False)],
+    [
+        ({}, 32, False),
+        ({"tape": "64"}, 64, False),
+        ({"tape": "7"}, 32, False),
+        ({"tape": ""}, 32, False),
+        ({"units": "mm"}, 32, True),
+        ({"units": "ell"}, 32, False),
+    ],
 )
 def test_the_shop(query: dict[str, str], division: int, metric: bool) -> None:
     """A tape that no shop has is thirty-seconds, and anything but mm is inches."""
@@ -143,7 +149,11 @@ def test_a_card_starts_with_the_same_values_in_a_metric_shop(slug: str, name: st
 UNUSED = {
     "a gap, when the number is given": ("slats", {"by": "count", "gap": "banana"}, {"gap"}),
     "the number, when the gap is given": ("slats", {"by": "gap", "count": "1/0"}, {"count"}),
-    "the air, by a meter": ("wood-movement", {"rh_dry": "x"}, {"temperature_now", "rh_now", "temperature_dry", "rh_dry", "temperature_wet", "rh_wet"}),
+    "the air, by a meter": (
+        "wood-movement",
+        {"rh_dry": "x"},
+        {"temperature_now", "rh_now", "temperature_dry", "rh_dry", "temperature_wet", "rh_wet"},
+    ),
     "the meter, by the air": ("wood-movement", {"by": "climate", "moisture_dry": ""}, {"moisture_now", "moisture_dry", "moisture_wet"}),
     "a rail that is not there": ("frame", {"mid_rail": "0", "foot": "shed"}, {"mid_rail"}),
     "what hangs below no shed foot": ("frame", {"mid_rails": "1", "shed_overhang": "-1"}, {"shed_overhang"}),
