@@ -46,6 +46,9 @@ from shopcalc.units import KIND_UNITS, KINDS, UnitsError, dimension_of
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
 RESERVED = {"tape", "units", "parts", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
 
+# Addresses of pages that are no cards.
+PAGES = {"shop"}
+
 # What can be read on a scrap, and corrected.
 READABLE = ("length", "angle", "count", "percent")
 
@@ -63,7 +66,8 @@ class Setup:
     """One card: a job at a machine, declared.
 
     `slug` is its address; `stand` is where one stands to use it; `job` says in a sentence what it is for;
-    `machines` names the cautions that apply (see `shopcalc/reference/cautions.py`).
+    `machines` names the cautions that apply (see `shopcalc/reference/cautions.py`); `icon` is the small drawing
+    on the list, a path in a box of 24 by 24, drawn with one line.
     """
 
     slug: str
@@ -71,6 +75,7 @@ class Setup:
     stand: str
     job: str
     machines: Sequence[str] = ()
+    icon: str = ""
     inputs: dict[str, Input] = field(default_factory=dict)
     results: dict[str, Result] = field(default_factory=dict)
     checks: dict[str, Check] = field(default_factory=dict)
@@ -88,6 +93,10 @@ class Setup:
     def __post_init__(self) -> None:
         if self.stand not in STANDS:
             self._refuse(f"nobody stands {self.stand!r}: use one of {', '.join(STANDS)}")
+        if not re.fullmatch(r"[MLHVCQAZmlhvcqaz0-9 .-]*", self.icon):
+            self._refuse("its icon is not the data of a path")
+        if self.slug in PAGES:
+            self._refuse("the address is that of another page")
 
     def _refuse(self, what: str) -> None:
         raise DeclarationError(f"{self.slug}: {what}")
@@ -98,9 +107,15 @@ class Setup:
         """The heading on the form of the inputs that follow."""
         self.heading = heading
 
-    def length(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None) -> sympy.Symbol:
-        """A length in inches; `zero` says whether nothing is a sensible length, `most` a limit such as `inches(6)`."""
-        return self._input(Input(name, "length", label, start, help, zero=zero, most=most))
+    def length(
+        self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None, shop: bool = False, when: Any = None
+    ) -> sympy.Symbol:
+        """A length in inches; `zero` says whether nothing is a sensible length, `most` a limit such as `inches(6)`.
+
+        `shop` says that it belongs to the shop and not to the piece, as a blade's kerf does: it is remembered for every card.
+        `when` is a relation over inputs above it: while it does not hold, the input is not used, as the form shows.
+        """
+        return self._input(Input(name, "length", label, start, help, zero=zero, most=most, shop=shop, when=when))
 
     def tape_sum(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
         """A length as tape arithmetic, which may pass below zero on the way."""
@@ -110,9 +125,9 @@ class Setup:
         """An angle in degrees from what the machine calls zero, at most 90 unless `most` says less."""
         return self._input(Input(name, "angle", label, start, help, zero=zero, most=degrees(90) if most is None else most))
 
-    def count(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None) -> sympy.Symbol:
-        """A whole number."""
-        return self._input(Input(name, "count", label, start, help, zero=zero, most=most))
+    def count(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = None, when: Any = None) -> sympy.Symbol:
+        """A whole number; `when` as for a length."""
+        return self._input(Input(name, "count", label, start, help, zero=zero, most=most, when=when))
 
     def choice(self, name: str, label: str, help: str, **options: str) -> Choice:
         """A choice among `option="what it says"`, the first being where it starts; `_` in an option is a space."""
@@ -136,17 +151,17 @@ class Setup:
         symbols = {column: sympy.Symbol(f"{name}_{column}", real=True) for column in columns}
         return Choice(symbol, [option for option, _ in pairs], symbols)
 
-    def lengths(self, name: str, label: str, start: str, help: str, most: int, none: bool = False) -> sympy.Symbol:
-        """A row of lengths with commas between, at most `most` of them; `none` says whether it may be empty."""
-        return self._input(Input(name, "lengths", label, start, help, zero=none, items=most))
+    def lengths(self, name: str, label: str, start: str, help: str, most: int, none: bool = False, shop: bool = False) -> sympy.Symbol:
+        """A row of lengths with commas between, at most `most` of them; `none` says whether it may be empty, `shop` as for a length."""
+        return self._input(Input(name, "lengths", label, start, help, zero=none, items=most, shop=shop))
 
-    def percent(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = 100) -> sympy.Symbol:
-        """A part of a hundred; 12 % is the number 12."""
-        return self._input(Input(name, "percent", label, start, help, zero=zero, most=most))
+    def percent(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = 100, when: Any = None) -> sympy.Symbol:
+        """A part of a hundred; 12 % is the number 12; `when` as for a length."""
+        return self._input(Input(name, "percent", label, start, help, zero=zero, most=most, when=when))
 
-    def temperature(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
-        """A temperature in degrees Fahrenheit, typed in those or in Celsius."""
-        return self._input(Input(name, "temperature", label, start, help, zero=True))
+    def temperature(self, name: str, label: str, start: str, help: str, when: Any = None) -> sympy.Symbol:
+        """A temperature in degrees Fahrenheit, typed in those or in Celsius; `when` as for a length."""
+        return self._input(Input(name, "temperature", label, start, help, zero=True, when=when))
 
     def division(self, name: str, label: str, start: str, help: str) -> sympy.Symbol:
         """A tape's division, 8 to 128 to the inch."""
@@ -165,6 +180,10 @@ class Setup:
             self._refuse(f"{declared.name} has no help: say where to put the calipers")
         if declared.most is not None:
             self._formula(declared.name, declared.most, declared.kind)
+        if declared.when is not None:
+            self._formula(f"{declared.name} (when)", declared.when, "truth")
+            if {symbol.name for symbol in symbols_of(declared.when)} - set(self.inputs):
+                self._refuse(f"whether {declared.name} is used cannot be told from its inputs alone")
         self.inputs[declared.name] = replace(declared, group=self.heading)
         return sympy.Symbol(declared.name, real=True)
 
@@ -381,13 +400,14 @@ class Setup:
         for name in passing:
             if name not in setup.operations:
                 self._refuse(f"{setup.slug} has no operation {name!r}")
-        lifted = {}
+        lifted: dict[str, sympy.Symbol] = {}
         for name, declared in setup.inputs.items():
             if name in given:
                 continue
             if name in self.inputs:
                 self._refuse(f"{setup.slug} brings an input {name!r} that is here already: give it a value")
-            lifted[name] = self._input(declared)
+            told = declared.when is None or {symbol.name for symbol in symbols_of(declared.when)} <= set(lifted)
+            lifted[name] = self._input(declared if told else replace(declared, when=None))
         for name, formula in given.items():
             if name not in setup.inputs:
                 self._refuse(f"{setup.slug} has no input {name!r}")
@@ -466,6 +486,9 @@ class Setup:
         for place, operation in enumerate(self.operations.values()):
             if operation.when is not None:
                 found[f"run {place}"] = operation.when
+        for declared in self.inputs.values():
+            if declared.when is not None:
+                found[f"used {declared.name}"] = declared.when
         return found
 
 

@@ -24,6 +24,7 @@ def describe(setup: Setup) -> dict[str, Any]:
         "title": setup.title,
         "stand": setup.stand,
         "job": setup.job,
+        "icon": setup.icon,
         "inputs": [_describe_input(each) for each in setup.inputs.values()],
         "results": {each.name: _describe_result(each) for each in setup.results.values()},
         "checks": {each.name: _describe_check(setup, each) for each in setup.checks.values()},
@@ -86,6 +87,8 @@ def _describe_input(declared: Input) -> dict[str, Any]:
         "items": declared.items,
         "group": declared.group,
         "columns": [{"name": each.name, "kind": each.kind, "values": [_limit(value) for value in each.values]} for each in declared.columns],
+        "shop": declared.shop,
+        "when": declared.when is not None,
     }
 
 

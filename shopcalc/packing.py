@@ -17,7 +17,7 @@ from shopcalc.portable.naming import short_name, value_names
 USUAL: dict[str, dict[str, Any]] = {
     "inputs": {
         "zero": False, "most": [], "options": [], "reading": False, "signed": False, "items": 0, "columns": [], "kind": "length",
-        "group": "What you measure",
+        "group": "What you measure", "shop": False, "when": False,
     },
     "results": {
         "role": "size", "kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": "",

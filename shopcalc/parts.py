@@ -46,6 +46,8 @@ class Input:
     items: int = 0
     group: str = ""
     columns: "tuple[Column, ...]" = ()
+    shop: bool = False
+    when: sympy.Basic | None = None
 
 
 @dataclass(frozen=True)

@@ -34,6 +34,7 @@ KEPT = (
     "/static/style.css",
     "/static/app.js",
     "/static/hand.js",
+    "/static/memory.js",
     "/static/vendor/htmx-2.0.11.min.js",
     "/static/job.js",
     "/static/vendor/idb-keyval-6.2.2.js",

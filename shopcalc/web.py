@@ -3,6 +3,7 @@
 It keeps nothing. Every page is a pure function of its address.
 """
 
+import gzip
 import json
 
 from flask import Flask, Response, request, send_from_directory
@@ -76,4 +77,15 @@ def protect(response: Response) -> Response:
     response.headers["Referrer-Policy"] = "no-referrer"
     response.headers["Cache-Control"] = "no-cache"
     response.vary.add("HX-Target")
+    return squeeze(response)
+
+
+def squeeze(response: Response) -> Response:
+    """The same answer packed, for whoever can unpack it: a third of the bytes on the way to a phone."""
+    response.vary.add("Accept-Encoding")
+    packs = str(response.mimetype).startswith("text/") or str(response.mimetype).endswith("json")
+    if packs and response.status_code in (200, 422) and request.accept_encodings.quality("gzip") > 0:
+        response.direct_passthrough = False
+        response.set_data(gzip.compress(response.get_data(), 6, mtime=0))
+        response.headers["Content-Encoding"] = "gzip"
     return response

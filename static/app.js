@@ -168,7 +168,7 @@ function load(address) {
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  const start = () => { loadHtmx(); keepWorker(); load(HAND); import('/static/job.js'); };
+  const start = () => { load('/static/memory.js'); loadHtmx(); keepWorker(); load(HAND); import('/static/job.js'); };
   if (document.hidden) start();
   else requestAnimationFrame(() => setTimeout(start));
 }

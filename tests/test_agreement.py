@@ -167,6 +167,8 @@ AWKWARD = {
     "an address that is a word of JavaScript": ("/constructor", {}),
     "an address with a slash more": ("/tenon/", {}),
     "the first page": ("/", {"tape": "8"}),
+    "the shop": ("/shop", {"kerf": "3/32", "shims": "0.1 mm; .2", "units": "mm", "stock": "2"}),
+    "a shop with a wrong kerf": ("/shop", {"kerf": "thick", "tape": "64"}),
 }
 
 

@@ -79,3 +79,28 @@ def test_an_unfinished_page_is_refused(found) -> None:  # type: ignore[no-untype
     unfinished.sources.clear()
     with pytest.raises(DeclarationError, match="one: no source is given"):
         found(unfinished)
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_every_setup_has_a_small_drawing(slug: str) -> None:
+    """It is one short path of lines within the box of 24 by 24, with none of the others' shape."""
+    icon = setups()[slug].icon
+    absolute = [float(number) for number in re.findall(r"[ML]([\d.]+) ([\d.]+)", icon) for number in number]
+
+    assert re.fullmatch(r"M[MLHVAZmlhvaz0-9 .-]+", icon)
+    assert len(icon) <= 70
+    assert absolute and all(0 <= each <= 24 for each in absolute)
+    assert [slug] == [each for each, setup in setups().items() if setup.icon == icon]
+
+
+@pytest.mark.parametrize("icon", ['M1 1"/><script>', "url(x)", "M1 1&#34;"])
+def test_a_drawing_that_is_no_path_is_refused(icon: str) -> None:
+    """It stands in a page as it is, so it is nothing but a path."""
+    with pytest.raises(DeclarationError, match="its icon is not the data of a path"):
+        Setup("a", "A", "at the saw", "job", icon=icon)
+
+
+def test_the_address_of_another_page_is_refused() -> None:
+    """No setup is called as a page that is no card."""
+    with pytest.raises(DeclarationError, match="the address is that of another page"):
+        Setup("shop", "A", "at the saw", "job")

@@ -174,3 +174,32 @@ def test_a_formula_with_cases_has_a_key_for_each_condition() -> None:
 
     assert "case side 0" in setup.formulas()
     assert "case side 1" not in setup.formulas()
+
+
+def test_an_input_may_be_used_with_one_option_only() -> None:
+    """The relation that says so is a formula of the page, after the others."""
+    setup = small()
+    by = setup.choice("by", "By", "How.", gap="gap", count="count")
+    setup.length("gap", "Gap", "1/2", "The gap.", when=by.is_("gap"))
+
+    assert "used gap" == list(setup.formulas())[-1]
+
+
+def test_whether_an_input_is_used_follows_from_inputs_above_it() -> None:
+    """It cannot hang on what is worked out, nor on what is declared below."""
+    with pytest.raises(DeclarationError, match="whether gap is used cannot be told from its inputs alone"):
+        whole().length("gap", "Gap", "1/2", "The gap.", when=sympy.Symbol("fence", real=True) > inches(1))
+    with pytest.raises(DeclarationError, match="declared nowhere above it"):
+        whole().length("gap", "Gap", "1/2", "The gap.", when=nothing > inches(1))
+
+
+def test_an_included_card_brings_its_conditions_where_they_can_be_told() -> None:
+    """A condition over a choice that the outer card gives falls away; one over a choice that comes along stays."""
+    inner = small()
+    by = inner.choice("by", "By", "How.", gap="gap", count="count")
+    inner.length("gap", "Gap", "1/2", "The gap.", when=by.is_("gap"))
+    given, along = (Setup(name, "O", "at the saw", "job") for name in ("given", "along"))
+    given.include(inner, by=0, stock=inches(1))
+    along.include(inner, stock=inches(1))
+
+    assert (None, True) == (given.inputs["gap"].when, along.inputs["gap"].when is not None)

@@ -22,8 +22,8 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 def test_every_card_is_a_folder(folder: Path) -> None:
-    """Each card can be opened by its address on any static host."""
-    assert {"", *setups()} == {str(path.parent.relative_to(folder)).replace(".", "") for path in folder.glob("**/index.html")}
+    """Each card, and the shop, can be opened by its address on any static host."""
+    assert {"", "shop", *setups()} == {str(path.parent.relative_to(folder)).replace(".", "") for path in folder.glob("**/index.html")}
 
 
 @pytest.mark.parametrize("address", phone.KEPT)
@@ -37,7 +37,7 @@ def test_the_worker_is_written(folder: Path) -> None:
     assert phone.worker() == (folder / "worker.js").read_text("utf-8")
 
 
-@pytest.mark.parametrize("slug", ["", *setups()])
+@pytest.mark.parametrize("slug", ["", "shop", *setups()])
 def test_a_page_is_the_servers_with_the_policy_inside(slug: str, folder: Path, client: FlaskClient) -> None:
     """A static host may send no headers, so the policy stands in the page, without what may not stand there."""
     page = (folder / slug / "index.html").read_text("utf-8")

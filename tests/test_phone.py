@@ -25,8 +25,13 @@ def addresses() -> set[str]:
 
 
 def test_every_file_a_page_loads_is_kept() -> None:
-    """Whatever the templates load, the worker keeps, but for the icon that is asked for when the app is installed."""
-    assert set(phone.KEPT) == addresses() - {"/static/icons/icon-192.png"}
+    """Whatever the templates and the page's script load, the worker keeps, but for the icon that is asked for when the app is installed."""
+    assert set(phone.KEPT) == (addresses() | loaded()) - {"/static/icons/icon-192.png", "/worker.js"}
+
+
+def loaded() -> set[str]:
+    """The addresses that the page's script loads."""
+    return set(re.findall(r"'(/[\w./-]+)'", files.static_text("app.js")))
 
 
 @pytest.mark.parametrize("address", phone.KEPT)
@@ -39,12 +44,10 @@ def test_every_kept_file_is_served(address: str, client: FlaskClient) -> None:
 
 def test_scripts_that_scripts_load_are_kept() -> None:
     """Addresses inside the page's script are kept or answered by the worker too."""
-    named = set(re.findall(r"'(/[\w./-]+)'", files.static_text("app.js")))
-
-    assert set() == named - {*phone.KEPT, "/worker.js"}
+    assert set() == loaded() - {*phone.KEPT, "/worker.js"}
 
 
-OWN = ["worker.js", "app.js", "hand.js", "brain.js", "numbers.js"]
+OWN = ["worker.js", "app.js", "hand.js", "job.js", "memory.js", "brain.js", "numbers.js"]
 
 
 @pytest.mark.parametrize("name", OWN)

@@ -8,8 +8,16 @@ from shopcalc.render import ESCAPES, escape, render
 
 from .helpers import phone_answer, run
 
-HOSTILE = ["<script>alert(1)</script>",
-"\"><img src=x onerror='alert(1)'>", "&lt;b&gt;", "' onfocus='alert(1)", "{{title}}", "{{{title}}}", "{{>page}}", "</textarea>\u2028"]
+HOSTILE = [
+    "<script>alert(1)</script>",
+    "\"><img src=x onerror='alert(1)'>",
+    "&lt;b&gt;",
+    "' onfocus='alert(1)",
+    "{{title}}",
+    "{{{title}}}",
+    "{{>page}}",
+    "</textarea>\u2028",
+]
 EVERYTHING = "".join(chr(code) for code in range(0x20, 0x250)) + "\u2028\U0001f4cf`=/"
 
 
@@ -36,7 +44,7 @@ def test_every_template_is_used() -> None:
     texts = files.templates()
     inside = {name for name in texts if any("{{>" + name + "}}" in text for text in texts.values())}
 
-    assert set(texts) == inside | {"page", "list", "missing", "answer", "sheet"}
+    assert set(texts) == inside | {"page", "list", "shop", "missing", "answer", "sheet"}
 
 
 def test_nothing_is_put_in_unescaped() -> None:

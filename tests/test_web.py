@@ -1,5 +1,6 @@
 """The Flask app."""
 
+import gzip
 import json
 
 import pytest
@@ -62,8 +63,9 @@ def test_json_has_no_number_that_json_lacks(client: FlaskClient) -> None:
         assert "results" in json.loads(client.get(address).text, parse_constant=refuse)
 
 
-@pytest.mark.parametrize(("target", "begins"), [("answer", '<div class="readout"'), ("sheet", "<"), ("", "<!doctype html>"), ("other",
-"<!doctype html>")])
+@pytest.mark.parametrize(
+    ("target", "begins"), [("answer", '<div class="readout"'), ("sheet", "<"), ("", "<!doctype html>"), ("other", "<!doctype html>")]
+)
 def test_parts_by_target(target: str, begins: str, client: FlaskClient) -> None:
     """A part is asked for by the element it will fill; anything else gets the page."""
     text = client.get("/tenon", headers={"HX-Target": target}).text.strip()
@@ -79,8 +81,9 @@ def test_the_sheet_renews_notes_of_the_form(client: FlaskClient) -> None:
     assert 'id="note-stock" hx-swap-oob="true">2.000 in' in text
 
 
-@pytest.mark.parametrize("address", ["/", "/tenon", "/tenon.json", "/nothing", "/worker.js", "/static/style.css", "/static/nothing",
-"/manifest.webmanifest"])
+@pytest.mark.parametrize(
+    "address", ["/", "/tenon", "/tenon.json", "/nothing", "/worker.js", "/static/style.css", "/static/nothing", "/manifest.webmanifest"]
+)
 def test_the_policy_is_on_every_answer(address: str, client: FlaskClient) -> None:
     """Every answer forbids inline scripts and code from text, and is not to be guessed at."""
     headers = client.get(address).headers
@@ -94,10 +97,27 @@ def test_parts_are_not_confused_in_a_cache(client: FlaskClient) -> None:
     """An answer says that it depends on the target, and asks to be checked before it is used again."""
     headers = client.get("/tenon").headers
 
-    assert ("HX-Target", "no-cache") == (headers["Vary"], headers["Cache-Control"])
+    assert ("HX-Target, Accept-Encoding", "no-cache") == (headers["Vary"], headers["Cache-Control"])
 
 
-@pytest.mark.parametrize("slug", ["", *setups()])
+@pytest.mark.parametrize(
+    "address", ["/", "/tenon", "/tenon?stock=x", "/tenon.json", "/worker.js", "/static/style.css", "/static/vendor/htmx-2.0.11.min.js"]
+)
+def test_an_answer_is_packed_for_whoever_can_unpack_it(address: str, client: FlaskClient) -> None:
+    """It is the same answer, and smaller; who does not ask gets it as it is."""
+    plain, packed = client.get(address), client.get(address, headers={"Accept-Encoding": "br, gzip"})
+
+    assert (None, "gzip") == (plain.headers.get("Content-Encoding"), packed.headers["Content-Encoding"])
+    assert plain.data == gzip.decompress(packed.data)
+    assert len(packed.data) == packed.content_length < len(plain.data)
+
+
+def test_a_refusal_to_unpack_is_heard(client: FlaskClient) -> None:
+    """Whoever names gzip as what it cannot read is not sent it."""
+    assert "Content-Encoding" not in client.get("/tenon", headers={"Accept-Encoding": "gzip;q=0"}).headers
+
+
+@pytest.mark.parametrize("slug", ["", "shop", *setups()])
 def test_pages_keep_to_the_policy(slug: str, client: FlaskClient) -> None:
     """No page has a style or a handler in its markup, which the policy would forbid."""
     text = client.get(f"/{slug}").text

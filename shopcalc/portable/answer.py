@@ -11,8 +11,9 @@ from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
 from shopcalc.portable.form import grouped, input_fields
 from shopcalc.portable.job import read_job
 from shopcalc.portable.jobview import cut_list_csv, job_data, job_view
-from shopcalc.portable.links import with_shop
+from shopcalc.portable.links import encoded, shop_query, with_parts, with_shop
 from shopcalc.portable.sentences import fill_known
+from shopcalc.portable.shop import shop_fields
 from shopcalc.portable.snap import nearest_of
 from shopcalc.portable.work import read_shop, shop_faults
 from shopcalc.portable.writing import TAPES, millimetres
@@ -38,6 +39,8 @@ def respond(world, path, query, part):
         return respond_data(world, name[0 : len(name) - 5], query)
     if name == "job":
         return {"status": 200, "template": "job", "view": page_view("The job", "Order of work, cut list and boards for all that is built together.", world)}
+    if name == "shop":
+        return respond_shop(world, query, part)
     if name in world["setups"]:
         return respond_card(world, name, query, part)
     return {"status": 404, "template": "missing", "view": page_view("No such card", "", world)}
@@ -79,10 +82,38 @@ def list_view(world, shop):
         for slug in world["setups"]:
             about = world["setups"][slug]["about"]
             if about["stand"] == stand:
-                rows.append({"address": with_shop("/" + slug, shop), "slug": slug, "title": about["title"], "job": about["job"]})
+                own = [one["name"] for one in about["inputs"] if one["shop"]]
+                row = {"address": with_shop("/" + slug, shop), "title": about["title"], "job": about["job"]}
+                row["icon"] = about["icon"]
+                row["own"] = " ".join(own)
+                rows.append(row)
         if len(rows) > 0:
             view["stands"].append({"stand": stand, "setups": rows})
     return view
+
+
+def respond_shop(world, query, part):
+    """The page of what belongs to the shop: how each thing was understood. It has no answer and no sheet but that."""
+    shop = read_shop(query)
+    view = page_view("The shop", "Your tape, blades, blocks and collars, as they measure: every card starts from them.", world)
+    view["slug"] = "shop"
+    view["fields"] = shop_fields(world, query, shop)
+    view["readings"] = []
+    set_shop(view, shop)
+    view["renewed"] = part == "sheet"
+    view["wrong"] = [one for one in view["fields"] if one["wrong"]]
+    view["is_wrong"] = part == "sheet" and len(view["wrong"]) > 0
+    view["answers"] = []
+    view["sheets"] = []
+    return {"status": 422 if len(view["wrong"]) > 0 else 200, "template": part if part in PARTS else "shop", "view": view}
+
+
+def set_shop(view, shop):
+    """What a form says of the shop."""
+    view["tapes"] = [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES]
+    view["metric"] = shop["metric"]
+    view["home"] = with_shop("/", shop)
+    view["shop"] = "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches")
 
 
 def respond_card(world, slug, query, part):
@@ -102,11 +133,9 @@ def respond_card(world, slug, query, part):
     view["groups"] = grouped(view["fields"])
     view["readings"] = [one for one in fields if one["is_reading"]]
     view["has_readings"] = len(view["readings"]) > 0
-    view["tapes"] = [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES]
-    view["metric"] = shop["metric"]
-    view["starting"] = with_shop("/" + slug, shop)
-    view["home"] = with_shop("/", shop)
-    view["shop"] = "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches")
+    set_shop(view, shop)
+    own = [one["name"] + "=" + encoded(one["text"]) for one in fields if one["is_shop"] and one["name"] in query and not one["wrong"]]
+    view["starting"] = with_parts("/" + slug, own + shop_query(shop))
     view["renewed"] = part == "sheet"
     view["opening"] = part == "opening"
     view["unknown"] = unknown_names(about, query) + [{"name": name, "shown": name + "=" + query[name]} for name in shop_faults(query)]

@@ -301,7 +301,6 @@ def show_sheet(bench):
         "trial": fill_known(about["trial"], bench),
         "has_trial": len(about["trial"]) > 0 and not is_stopped(bench),
         "corrections": corrections,
-        "awaits_reading": len(about["trial"]) > 0 and len(corrections) == 0,
         "after": after,
         "has_after": len(after) > 0,
         "parts": parts,

@@ -10,6 +10,7 @@ def input_fields(about, entries, shop, world):
     for declared in about["inputs"]:
         name = declared["name"]
         error = entries["errors"][name] if name in entries["errors"] else ""
+        idle = name in entries["idle"]
         options = []
         for option in declared["options"]:
             options.append({"value": option[0], "label": option[1], "chosen": option[0] == entries["texts"][name]})
@@ -25,8 +26,10 @@ def input_fields(about, entries, shop, world):
                 "options": options,
                 "is_reading": declared["reading"],
                 "group": declared["group"],
+                "is_shop": declared["shop"],
                 "wrong": len(error) > 0,
-                "note": error if len(error) > 0 else echo(declared, entries, shop, world),
+                "idle": idle,
+                "note": error if len(error) > 0 else "not used" if idle else echo(declared, entries, shop, world),
             }
         )
     return fields

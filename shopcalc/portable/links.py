@@ -32,7 +32,11 @@ def shop_query(shop):
 
 def with_shop(address, shop):
     """An address that keeps the shop as it is set."""
-    parts = shop_query(shop)
+    return with_parts(address, shop_query(shop))
+
+
+def with_parts(address, parts):
+    """An address with these parts as its query."""
     return address if len(parts) == 0 else address + "?" + "&".join(parts)
 
 

@@ -50,7 +50,7 @@ def formula_keys(about):
 
 
 def other_keys(about):
-    """The keys of the formulas of parts, of included cards and of operations."""
+    """The keys of the formulas of parts, of included cards, of operations, and of inputs that are not always used."""
     keys = []
     for place, part in enumerate(about["parts"]):
         keys.append("part " + str(place))
@@ -62,6 +62,9 @@ def other_keys(about):
     for place, operation in enumerate(about["operations"]):
         if operation["when"]:
             keys.append("run " + str(place))
+    for one in about["inputs"]:
+        if one["when"]:
+            keys.append("used " + one["name"])
     return keys
 
 

@@ -78,6 +78,7 @@ def gather(worked, job, world):
     for run in runs:
         run["place"] = places[run["operation"]["key"]]
         run["stints"] = merged_sort(run["stints"], is_earlier_stint)
+        run["operation"] = run["stints"][0]["operation"]
         run["reading"] = first_reading(run)
         run["fault"] = reading_fault(run, job, world)
     return merged_sort(runs, is_earlier_run)

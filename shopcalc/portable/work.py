@@ -97,7 +97,11 @@ def read_choice(declared, text, numbers):
 
 
 def read_entries(about, query, shop, world):
-    """All entries: the texts as typed, the values read, and a message for each that cannot be read."""
+    """All entries: the texts as typed, the values read, and a message for each that cannot be read.
+
+    `idle` names the inputs that what is chosen does not use; one of those that cannot be read is as at the start.
+    """
+    idle = []
     texts = {}
     values = {}
     errors = {}
@@ -109,12 +113,22 @@ def read_entries(about, query, shop, world):
         if declared["reading"] and is_blank(text):
             continue
         got = read_entry(declared, text, shop, world)
+        if declared["when"] and is_idle(name, world["setups"][about["slug"]]["formulas"], values, world["numbers"]):
+            idle.append(name)
+            if not got["ok"]:
+                texts[name] = starting_text(declared, shop)
+                got = read_entry(declared, texts[name], shop, world)
         if got["ok"]:
             values[name] = got["value"]
             read_columns(declared, values, world["numbers"])
         else:
             errors[name] = got["message"]
-    return {"texts": texts, "values": values, "errors": errors}
+    return {"texts": texts, "values": values, "errors": errors, "idle": idle}
+
+
+def is_idle(name, formulas, values, numbers):
+    """Whether what is chosen leaves an input unused; while the choice itself cannot be read, nothing is."""
+    return numbers["attempt"](formulas["used " + name], values, numbers) is False
 
 
 def option_meant(declared, text):

@@ -12,6 +12,7 @@ setup = Setup(
     stand="at the desk",
     job="Degrees, rise in 12, ratio and percent of one angle, the tilt a saw wants, and a bevel gauge set without a protractor.",
     machines=("table saw", "tilted blade"),
+    icon="M2 20h20M2 20L17 5M13 20a11 11 0 0 0-3.2-7.8",
 )
 
 # What is measured

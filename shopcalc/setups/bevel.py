@@ -12,6 +12,7 @@ setup = Setup(
     stand="at the saw",
     job="An edge ripped at an angle: the narrow face, the fence at the table, how much blade it takes, and a bevel gauge for the tilt.",
     machines=("table saw", "tilted blade"),
+    icon="M2 8h13l7 9H2z",
 )
 
 # What is measured

@@ -14,6 +14,7 @@ setup = Setup(
     stand="at the saw",
     job="A box, hopper, cap or frame with sides that lean: where the mitre gauge stands and how far the blade tilts.",
     machines=("table saw", "tilted blade", "mitre gauge", "small pieces"),
+    icon="M3 3h18v18H3zM8 8h8v8H8zM3 3l5 5M21 3l-5 5M3 21l5-5M21 21l-5-5",
 )
 
 # What is measured

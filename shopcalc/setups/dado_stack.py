@@ -30,6 +30,7 @@ setup = Setup(
     stand="at the saw",
     job="Which chippers and shims go on the arbor between the outer blades for the width wanted, and the three stacks that come next.",
     machines=("table saw", "non-through cut", "dado head"),
+    icon="M6 3v18M10 6v12M14 6v12M18 3v18M2 12h20",
 )
 
 # What is measured
@@ -49,6 +50,7 @@ outer_pair = setup.length(
     "Outer blades, both together",
     "1/4",
     "Cut with the two outer blades alone and put the inside jaws in the slot: the teeth count, not the plates.",
+    shop=True,
 )
 chippers = setup.lengths(
     "chippers",
@@ -57,6 +59,7 @@ chippers = setup.lengths(
     "What each one adds, by its carbide: outside jaws across the tips. All that you have, with commas between.",
     most=10,
     none=True,
+    shop=True,
 )
 shims = setup.lengths(
     "shims",
@@ -65,12 +68,14 @@ shims = setup.lengths(
     "Outside jaws or a micrometer on each. All that you have, with commas between; leave it empty if there are none.",
     most=10,
     none=True,
+    shop=True,
 )
 arbor = setup.length(
     "arbor",
     "Arbor, usable length",
     "13/16",
     "From the inner flange to the end of the thread, less the nut, and less the outer washer if you use it. The saw's manual may say less.",
+    shop=True,
 )
 under = setup.length(
     "under", "May be narrower by", "0.002", "How much narrower than piece and clearance a stack may be. Nothing: never narrower.", zero=True

@@ -14,6 +14,7 @@ setup = Setup(
     stand="at the bench",
     job="How much the latch edge is bevelled so that the door swings past its jamb, and how near it comes.",
     machines=("table saw", "tilted blade", "edge of a door", "bench"),
+    icon="M4 20V4a16 16 0 0 1 16 16M2 20h20",
 )
 
 # What is measured

@@ -10,6 +10,7 @@ setup = Setup(
     stand="at the desk",
     job="Add, take away, double and divide measurements as they stand on the tape, and read the answer on any tape, in decimals and in mm.",
     machines=("bench",),
+    icon="M4 12h16M10 4l2-2v7M9 15h6v3H9v4h6",
 )
 
 # What is measured

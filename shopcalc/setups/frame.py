@@ -12,6 +12,7 @@ setup = Setup(
     stand="at the bench",
     job="A door, sash or vent from its opening: stiles, rails, panes and marks, with the groove and tenon for its own stock.",
     machines=("table saw", "panes", "bench"),
+    icon="M5 2h14v20H5zM8 5h8v6H8zM8 14h8v5H8z",
 )
 
 # What is measured
@@ -30,8 +31,8 @@ stock = setup.length("stock", "Stock thickness", "1 3/8", "Calipers across the m
 stile = setup.length("stile", "Stile width", "2 1/4", "Tape across the upright.")
 top_rail = setup.length("top_rail", "Top rail width", "2 1/4", "Tape across the rail at the head.")
 bottom_rail = setup.length("bottom_rail", "Bottom rail width", "3", "Tape across the rail at the foot.")
-mid_rail = setup.length("mid_rail", "Mid rail width", "1 3/4", "Tape across a rail between; with no mid rails it is not used.")
 mid_rails = setup.count("mid_rails", "Mid rails", "0", "How many rails between top and bottom, 0 to 6.", zero=True, most=6)
+mid_rail = setup.length("mid_rail", "Mid rail width", "1 3/4", "Tape across a rail between.", when=mid_rails > 0)
 horn = setup.length("horn", "Horn", "1/2", "What each end of a stile is left long, against splitting; sawn off after glue-up.", zero=True)
 
 setup.group("The joint and the pane")
@@ -51,7 +52,12 @@ foot = setup.choice(
     shed="shed, over the rail",
 )
 shed_overhang = setup.length(
-    "shed_overhang", "Pane below the rail", "1/4", "How far a shed pane hangs below the rail, so that water drips clear.", zero=True
+    "shed_overhang",
+    "Pane below the rail",
+    "1/4",
+    "How far a shed pane hangs below the rail, so that water drips clear.",
+    zero=True,
+    when=foot.is_("shed"),
 )
 
 setup.group("For the groove and the tenon")

@@ -14,6 +14,7 @@ setup = Setup(
     stand="at the saw",
     job="Which of your blocks and drill shanks, one on another, come nearest to a height, so that blade or bit is set by feel.",
     machines=("gauge blocks",),
+    icon="M2 21h20M4 21v-5h16v5M7 16v-5h10v5M9 11V6h6v5",
 )
 
 # What is wanted, and what there is
@@ -26,6 +27,7 @@ blocks = setup.lengths(
     "1/16, 1/8, 3/16, 1/4, 3/8, 1/2, 3/4, 1, 3/32, 7/64",
     "Setup blocks, planed strips, shanks of drills laid flat: calipers across each, with commas between. At most twenty.",
     most=20,
+    shop=True,
 )
 most = setup.count("most", "Pieces at most", "3", "Few pieces rock less and hide less dust.", most=20)
 

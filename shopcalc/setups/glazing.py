@@ -15,6 +15,7 @@ setup = Setup(
     stand="at the bench",
     job="How large to cut a pane that stands in a groove all round, so that it has room on the hottest day and is held on the coldest.",
     machines=("panes", "bench"),
+    icon="M4 3h16v18H4zM8 14l7-7M10 17l6-6",
 )
 
 # What is measured

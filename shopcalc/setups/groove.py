@@ -12,6 +12,7 @@ setup = Setup(
     stand="at the saw",
     job="A groove in the middle of an edge: two passes at one fence setting, the piece turned end for end between them.",
     machines=("table saw", "non-through cut", "dado head"),
+    icon="M4 21V4h5v9h6V4h5v17z",
 )
 
 # What is measured
@@ -19,7 +20,9 @@ setup = Setup(
 stock = setup.length("stock", "Stock thickness", "1 3/8", "Calipers across the piece as it came off the planer, not the size it was sold as.")
 groove_width = setup.length("groove_width", "Groove width", "3/8", "The width wanted: the panel's edge, or the pane with its play, by calipers.")
 groove_depth = setup.length("groove_depth", "Groove depth", "1/2", "From the edge to the bottom of the groove.")
-cutter = setup.length("cutter", "Cutter width", "1/4", "The kerf it really cuts: run it once in scrap and put the inside jaws in the slot.")
+cutter = setup.length(
+    "cutter", "Cutter width", "1/4", "The kerf it really cuts: run it once in scrap and put the inside jaws in the slot.", shop=True
+)
 
 # What to set
 

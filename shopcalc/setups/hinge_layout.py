@@ -12,6 +12,7 @@ setup = Setup(
     stand="at the bench",
     job="Where each hinge begins, on the door from its top edge and on the frame from its head, the gap above the door counted in.",
     machines=("edge of a door", "bench"),
+    icon="M7 2h13v20H7zM4 4h3v4H4zM4 10h3v4H4zM4 16h3v4H4z",
 )
 
 # What is measured

@@ -14,6 +14,7 @@ setup = Setup(
     stand="at the bench",
     job="How deep a hinge is let in so that the closed gap comes out as wanted, in one part or in both, and the router template for it.",
     machines=("router with guide bushing", "bench"),
+    icon="M3 4h7v16H3zM14 4h7v16h-7zM10 7h4M10 12h4M10 17h4",
 )
 
 # What is measured
@@ -51,8 +52,10 @@ leaf_width = setup.length(
     "1 1/8",
     "Lay the leaf on the edge with the knuckle where it is to stand: from the face of the part to the far edge of the leaf.",
 )
-bit = setup.length("bit", "Router bit", "1/2", "Calipers across the cutting edges, at their widest.")
-collar = setup.length("collar", "Guide bushing, outside", "3/4", "Outside jaws across the part of the bushing that runs along the template.")
+bit = setup.length("bit", "Router bit", "1/2", "Calipers across the cutting edges, at their widest.", shop=True)
+collar = setup.length(
+    "collar", "Guide bushing, outside", "3/4", "Outside jaws across the part of the bushing that runs along the template.", shop=True
+)
 
 # What follows from the hinge
 

@@ -12,6 +12,7 @@ setup = Setup(
     stand="at the saw",
     job="A step along an edge: one pass of a dado head beside a sacrificial fence, or two cuts of one blade, flat and then on edge.",
     machines=("table saw", "non-through cut", "dado head", "on edge"),
+    icon="M4 4h8v8h8v8H4z",
 )
 
 # What is measured
@@ -19,7 +20,7 @@ setup = Setup(
 width = setup.length("width", "Rabbet width", "3/8", "Across the face, from the edge to the shoulder: by calipers on the part that is to lie in it.")
 depth = setup.length("depth", "Rabbet depth", "3/8", "From the face down to the bottom of the step: by calipers on the part that is to lie in it.")
 stock = setup.length("stock", "Stock thickness", "3/4", "Calipers across the piece as it came off the planer, not the size it was sold as.")
-kerf = setup.length("kerf", "Blade kerf", "1/8", "Only for the two cuts: run the blade in scrap and put the inside jaws in the slot.")
+kerf = setup.length("kerf", "Blade kerf", "1/8", "Only for the two cuts: run the blade in scrap and put the inside jaws in the slot.", shop=True)
 method = setup.choice(
     "method",
     "How it is cut",

@@ -14,6 +14,7 @@ setup = Setup(
     stand="on the building",
     job="The lengths and cuts of a rafter from span and pitch. Geometry only: what section a rafter must have is for local code.",
     machines=("saw in the hand", "on the roof"),
+    icon="M22 3v5L9 17v-3H6v6H2v-3z",
 )
 
 # What is measured

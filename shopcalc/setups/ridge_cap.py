@@ -14,6 +14,7 @@ setup = Setup(
     stand="on the building",
     job="Two boards over a peak that cover the same on each side: how wide to rip each, and the bevel where they meet.",
     machines=("table saw", "tilted blade", "on the roof"),
+    icon="M2 15L12 5l10 10v5L12 10 2 20z",
 )
 
 # What is measured
@@ -29,7 +30,7 @@ joint = setup.choice(
     lapped="lapped: wide board over narrow",
     mitred="mitred: both alike",
 )
-kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts.")
+kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts.", shop=True)
 board_width = setup.length("board_width", "Board on hand, width", "9 1/4", "The narrowest place of the board both pieces are to come from.")
 
 # What follows from the peak

@@ -14,6 +14,7 @@ setup = Setup(
     stand="at the bench",
     job="The drills for a wood screw: pilot for the thread, clearance for the shank, and the countersink for a flat head.",
     machines=("drill", "bench"),
+    icon="M5 3h14l-5 5v8l-2 5-2-5V8zM8 13l8-3M8 17l8-3",
 )
 
 # What is measured

@@ -12,6 +12,7 @@ setup = Setup(
     stand="on the building",
     job="A sill or cap that sheds water: how wide to rip it, the bevel that stands plumb at its back, and a drip that clears the wall.",
     machines=("table saw", "non-through cut", "tilted blade", "open to the weather"),
+    icon="M2 6l20 5v7h-4v-2h-3v2H2z",
 )
 
 # What is measured

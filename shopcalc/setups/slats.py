@@ -1,6 +1,6 @@
 """Slats shared out along a run: how many, the even gap between them, and a mark for each from one end of the tape."""
 
-from sympy import And, Not
+from sympy import And, Not, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import box, dimension, line
@@ -13,6 +13,7 @@ setup = Setup(
     stand="at the bench",
     job="How many slats, the even gap between them, and where each begins: ticked from one end of the tape, so that no error adds up.",
     machines=("table saw", "small pieces", "bench"),
+    icon="M3 4h4v16H3zM10 4h4v16h-4zM17 4h4v16h-4z",
 )
 
 # What is measured
@@ -36,13 +37,14 @@ by = setup.choice(
     gap="about this gap, made even",
     spacer="exactly this spacer",
 )
-count = setup.count("count", "Number of slats", "6", "Used when the number of slats is given; else it may stand as it is.")
+count = setup.count("count", "Number of slats", "6", "How many slats there are to be.", when=by.is_("count"))
 gap = setup.length(
     "gap",
     "Gap or spacer",
     "1/2",
-    "The gap liked, or calipers across the spacer. Not used when the number of slats is given.",
+    "The gap liked, or calipers across the spacer.",
     zero=True,
+    when=Or(by.is_("gap"), by.is_("spacer")),
 )
 
 # What follows: with a slat at both ends there is a gap fewer than slats, with a gap at both ends one more

@@ -10,6 +10,7 @@ setup = Setup(
     stand="at the saw",
     job="A short tenon that fills a groove: shoulders first with the piece flat, then the cheeks with the piece on end.",
     machines=("table saw", "non-through cut", "crosscut beside a fence", "tenon jig", "small pieces"),
+    icon="M2 4h11v4h9v8h-9v4H2z",
 )
 
 # What is measured
@@ -27,12 +28,13 @@ groove_depth = setup.length(
 end_play = setup.length(
     "end_play", "Short of the bottom", "1/32", "Room left at the bottom of the groove for glue, so that the shoulder closes first.", zero=True
 )
-kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts: run a scrap and put the inside jaws in it.")
+kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts: run a scrap and put the inside jaws in it.", shop=True)
 gauge_block = setup.length(
     "gauge_block",
     "Gauge block",
     "1",
     "Calipers across the block clamped to the fence, well before the blade, that the end of the rail is set against.",
+    shop=True,
 )
 
 # What to set, in the order it is set

@@ -17,6 +17,7 @@ setup = Setup(
     stand="at the bench",
     job="How much a slat, a board or a panel widens when it is damp and narrows when it is dry, and the gap it needs when it is fitted.",
     machines=("bench", "moving wood"),
+    icon="M8 4h8v16H8zM5 9l-3 3 3 3M19 9l3 3-3 3",
 )
 
 # What is measured
@@ -39,25 +40,25 @@ grain = setup.choice(
 by = setup.choice(
     "by",
     "Moisture from",
-    "A meter pushed into the wood, or the air that it rests in for weeks. What is entered for the other is not used.",
+    "A meter pushed into the wood, or the air that it rests in for weeks.",
     percent="a moisture meter, in percent",
     climate="the air, its temperature and humidity",
 )
+_percent = by.is_("percent")
+_climate = by.is_("climate")
 width = setup.length("width", "Board width", "7 1/4", "Across the grain, as it is now. A panel glued from several boards counts as one board.")
-moisture_now = setup.percent("moisture_now", "Meter now", "9", "Percent of moisture in the middle of the board, away from its ends.")
-moisture_dry = setup.percent("moisture_dry", "Meter, driest", "7", "Percent of moisture in old wood of the same place, in its driest season.")
-moisture_wet = setup.percent("moisture_wet", "Meter, wettest", "13", "Percent of moisture in old wood of the same place, in its wettest season.")
-temperature_now = setup.temperature("temperature_now", "Temperature now", "70", "Of the air where the wood has rested, over weeks.")
-rh_now = setup.percent("rh_now", "Humidity now", "50", "Relative humidity where the wood has rested, over weeks.")
-temperature_dry = setup.temperature("temperature_dry", "Temperature, driest", "70", "Of the air where the work will stand, in its driest month.")
-rh_dry = setup.percent("rh_dry", "Humidity, driest", "35", "Mean of the driest month; in a heated room that is winter.")
-temperature_wet = setup.temperature("temperature_wet", "Temperature, wettest", "60", "Of the air where the work will stand, in its wettest month.")
-rh_wet = setup.percent("rh_wet", "Humidity, wettest", "70", "Mean of the wettest month, not of one wet day.")
+moisture_now = setup.percent("moisture_now", "Meter now", "9", "Percent of moisture in the middle of the board, away from its ends.", when=_percent)
+moisture_dry = setup.percent("moisture_dry", "Meter, driest", "7", "Percent of moisture in old wood of the same place, in its driest season.", when=_percent)
+moisture_wet = setup.percent("moisture_wet", "Meter, wettest", "13", "Percent of moisture in old wood of the same place, in its wettest season.", when=_percent)
+temperature_now = setup.temperature("temperature_now", "Temperature now", "70", "Of the air where the wood has rested, over weeks.", when=_climate)
+rh_now = setup.percent("rh_now", "Humidity now", "50", "Relative humidity where the wood has rested, over weeks.", when=_climate)
+temperature_dry = setup.temperature("temperature_dry", "Temperature, driest", "70", "Of the air where the work will stand, in its driest month.", when=_climate)
+rh_dry = setup.percent("rh_dry", "Humidity, driest", "35", "Mean of the driest month; in a heated room that is winter.", when=_climate)
+temperature_wet = setup.temperature("temperature_wet", "Temperature, wettest", "60", "Of the air where the work will stand, in its wettest month.", when=_climate)
+rh_wet = setup.percent("rh_wet", "Humidity, wettest", "70", "Mean of the wettest month, not of one wet day.", when=_climate)
 
 # What follows from the wood and the air
 
-_percent = by.is_("percent")
-_climate = by.is_("climate")
 _FIBRE = 30  # percent, about where the walls of the cells are full: water beyond that does not widen them
 _COLDEST = fahrenheit(30)  # where the table of equilibrium moisture begins
 _EQUATION = "By air: FPL-RN-0268, constants read in a page that quotes them"

@@ -105,30 +105,30 @@ def test_a_tick_is_kept_over_a_cold_start(shop: Phone) -> None:
     """What was done stays done when the page is closed and opened again."""
     page = with_boathouse(shop)
     page.locator(".tick").first.click()
-    page.locator(".run.done").first.wait_for()
+    page.locator(".job-run.done").first.wait_for()
     page.close()
 
     again = job_page(shop)
 
-    again.locator(".run.done").first.wait_for()
+    again.locator(".job-run.done").first.wait_for()
     assert again.locator(".tick input").first.is_checked()
 
 
 def test_a_reading_moves_what_follows_from_it_and_flags_what_is_cut(shop: Phone) -> None:
     """A groove that came out wide changes the cheeks of every frame; what was ticked before says how it was cut."""
     page = with_boathouse(shop)
-    cheeks = page.locator(".run", has_text="Tenon cheeks")
+    cheeks = page.locator(".job-run", has_text="Tenon cheeks")
     before = cheeks.locator(".set").inner_text()
     cheeks.locator(".tick").click()
-    page.locator(".run.done").first.wait_for()
+    page.locator(".job-run.done").first.wait_for()
 
     groove = page.locator("[data-set=readings]").first
     groove.fill("21/64")
     groove.press("Tab")
-    page.locator(".run .check.stop").first.wait_for()
+    page.locator(".job-run .check.stop").first.wait_for()
 
-    assert page.locator(".run", has_text="Tenon cheeks").locator(".set").inner_text() != before
-    assert "cut at 0." in page.locator(".run .check.stop").first.inner_text()
+    assert page.locator(".job-run", has_text="Tenon cheeks").locator(".set").inner_text() != before
+    assert "cut at 0." in page.locator(".job-run .check.stop").first.inner_text()
 
 
 def test_a_tab_closed_in_mid_typing_loses_nothing(shop: Phone) -> None:

@@ -9,6 +9,10 @@ from shopcalc import exact
     ("path", "part", "status", "template"),
     [
         ("/", "", 200, "list"),
+        ("/shop", "", 200, "shop"),
+        ("/shop", "opening", 200, "shop"),
+        ("/shop", "answer", 200, "answer"),
+        ("/shop", "sheet", 200, "sheet"),
         ("/tenon", "", 200, "page"),
         ("/tenon", "opening", 200, "page"),
         ("/tenon", "answer", 200, "answer"),
@@ -30,7 +34,7 @@ def test_the_list_is_by_where_one_stands() -> None:
     """Every setup is listed once, under where one stands to use it."""
     stands = exact.answer("/", {})["view"]["stands"]
 
-    assert sorted(exact.world()["setups"]) == sorted(each["slug"] for stand in stands for each in stand["setups"])
+    assert sorted(exact.world()["setups"]) == sorted(each["address"][1:] for stand in stands for each in stand["setups"])
     assert ["at the saw", "at the bench", "on the building", "at the desk"] == [stand["stand"] for stand in stands]
 
 

@@ -18,8 +18,14 @@ def declared(kind: str, **more: Any) -> dict[str, Any]:
 
 @pytest.mark.parametrize(
     ("query", "division", "metric"),
-    [({}, 32, False), ({"tape": "64"}, 64, False), ({"tape": "7"}, 32, False), ({"tape": ""}, 32, False), ({"units": "mm"}, 32, True),
-    ({"units": "ell"}, 32, False)],
+    [
+        ({}, 32, False),
+        ({"tape": "64"}, 64, False),
+        ({"tape": "7"}, 32, False),
+        ({"tape": ""}, 32, False),
+        ({"units": "mm"}, 32, True),
+        ({"units": "ell"}, 32, False),
+    ],
 )
 def test_the_shop(query: dict[str, str], division: int, metric: bool) -> None:
     """A tape that no shop has is thirty-seconds, and anything but mm is inches."""
@@ -138,3 +144,43 @@ def test_a_shop_that_cannot_be_is_told(query: dict[str, str], faults: list[str])
 def test_a_card_starts_with_the_same_values_in_a_metric_shop(slug: str, name: str) -> None:
     """What a card starts with is in inches whatever the shop, and says so where bare numbers are millimetres."""
     assert bench_of(slug)["known"][name] == bench_of(slug, units="mm")["known"][name]
+
+
+UNUSED = {
+    "a gap, when the number is given": ("slats", {"by": "count", "gap": "banana"}, {"gap"}),
+    "the number, when the gap is given": ("slats", {"by": "gap", "count": "1/0"}, {"count"}),
+    "the air, by a meter": (
+        "wood-movement",
+        {"rh_dry": "x"},
+        {"temperature_now", "rh_now", "temperature_dry", "rh_dry", "temperature_wet", "rh_wet"},
+    ),
+    "the meter, by the air": ("wood-movement", {"by": "climate", "moisture_dry": ""}, {"moisture_now", "moisture_dry", "moisture_wet"}),
+    "a rail that is not there": ("frame", {"mid_rail": "0", "foot": "shed"}, {"mid_rail"}),
+    "what hangs below no shed foot": ("frame", {"mid_rails": "1", "shed_overhang": "-1"}, {"shed_overhang"}),
+}
+
+
+@pytest.mark.parametrize("what", UNUSED)
+def test_an_input_that_is_not_used_does_not_block_the_answer(what: str) -> None:
+    """What the chosen option does not use may be unreadable; the form says that it is not used."""
+    slug, query, idle = UNUSED[what]
+    view = exact.answer(f"/{slug}", query)["view"]
+
+    assert idle == {one["name"] for one in view["fields"] if one["idle"]}
+    assert {"not used"} == {one["note"] for one in view["fields"] if one["idle"]}
+    assert (False, 1) == (view["is_wrong"], len(view["answers"]))
+
+
+def test_an_input_that_is_used_again_has_its_value() -> None:
+    """A value that is not used now stands in its field, for when it is."""
+    view = exact.answer("/slats", {"by": "count", "gap": "5/8"})["view"]
+
+    assert "5/8" == next(one["text"] for one in view["fields"] if one["name"] == "gap")
+
+
+def test_while_the_choice_cannot_be_read_nothing_is_unused() -> None:
+    """Then every entry counts, and the choice is what is wrong."""
+    view = exact.answer("/slats", {"by": "guess"})["view"]
+
+    assert [] == [one["name"] for one in view["fields"] if one["idle"]]
+    assert ["by"] == [one["name"] for one in view["wrong"]]

@@ -142,4 +142,4 @@ def test_the_steps_are_those_of_the_season(entries, said, unsaid):
 def test_what_cannot_be_is_refused_at_its_entry(name, entry):
     """The fault stands at the entry, and the others keep theirs."""
     with pytest.raises(AssertionError, match=name):
-        ask("wood-movement", **{name: entry})
+        ask("wood-movement", **{"by": "climate" if name in ("rh_wet", "temperature_now") else "percent", name: entry})

@@ -1,0 +1,99 @@
+"""A card on paper: half a sheet, letter or A4, to hang at the machine."""
+
+from io import BytesIO
+
+import pytest
+from pypdf import PdfReader
+
+from shopcalc.catalogue import setups
+
+from .phone import borrowed
+
+pytestmark = pytest.mark.browser
+
+PAPERS = {"Letter": (792, 612), "A4": (842, 595)}
+MOST_SHEETS = 3
+
+
+@pytest.fixture(scope="module")
+def phones(lasting):
+    """A phone that prints what the server sends."""
+    made = lasting()
+    made.context.add_init_script("delete Navigator.prototype.serviceWorker")
+    return made
+
+
+@pytest.fixture
+def phone(phones):
+    """The same phone for each test; a wrong entry may be told to its console."""
+    with borrowed(phones) as held:
+        yield held
+
+
+def printed(phone, path, paper):
+    """The sheets of a card."""
+    page = phone.visit(path)
+    return PdfReader(BytesIO(page.pdf(format=paper, prefer_css_page_size=True))).pages
+
+
+def halves(sheet):
+    """What stands on the left half of a sheet and on the right one, each as one text without spaces."""
+    texts = {True: "", False: ""}
+
+    def visit(text, current, matrix, font, size):
+        # the place of a run of text is its own matrix within the one in force
+        x = matrix[4] * current[0] + current[4]
+        texts[x < sheet.mediabox.width / 2] += text
+
+    sheet.extract_text(visitor_text=visit)
+    return ["".join(texts[side].split()) for side in (True, False)]
+
+
+def squeezed(text):
+    """A text as `halves` gives it."""
+    return "".join(text.split())
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_a_sheet_lies_on_its_side(phone, paper):
+    """Its halves stand upright, whichever paper there is."""
+    box = printed(phone, "/groove", paper)[0].mediabox
+
+    assert [int(box.width), int(box.height)] == pytest.approx(list(PAPERS[paper]), abs=2)
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("slug", setups())
+def test_the_first_half_has_what_is_set_and_room_for_the_reading(phone, slug, paper):
+    """Title, the settings and a line for each reading stand on the first half of the first sheet."""
+    setup = setups()[slug]
+    first, _ = halves(printed(phone, f"/{slug}", paper)[0])
+    wanted = [setup.title, *(each.label for each in setup.inputs.values() if each.reading)]
+
+    assert [] == [each for each in wanted if squeezed(each) not in first]
+    assert "Setthemachine" in first or "Readitoff" in first
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+def test_a_groove_is_whole_on_one_half_but_for_what_is_read_before(phone, paper):
+    """Settings, drawing, steps and trial cut of a short card fill one half; cautions and sizes take the other."""
+    sheets = printed(phone, "/groove", paper)
+    first, second = halves(sheets[0])
+
+    assert len(sheets) == 1
+    assert [True, True, True] == [each in first for each in ("Inthisorder", "Turneachpieceendforend", "Trialcut")]
+    assert "Beforethemotorstarts" in second
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("slug", setups())
+def test_no_card_takes_more_than_three_sheets(phone, slug, paper):
+    """The longest has two cards inside it; most are done on one or two."""
+    assert len(printed(phone, f"/{slug}", paper)) <= (MOST_SHEETS if slug == "frame" else 2)
+
+
+def test_what_is_for_the_screen_stays_off_the_paper(phone):
+    """No links onward, no way back, no shop, no working."""
+    text = "".join(part for sheet in printed(phone, "/tenon", "Letter") for part in halves(sheet))
+
+    assert [] == [each for each in ("Backtothe", "Theshop", "Howitisworkedout", "Needsasignal") if each in text]
