@@ -60,7 +60,7 @@ async function everyJob() {
 const blank = title => ({ format: 'shopcalc job', version: 1, title, notes: '', shop: shopNow(), items: [], parts: [], readings: {}, ticks: {}, lumber: [] });
 
 function shopNow() {
-  try { return JSON.parse(recall('shopcalc.shop') || '{}'); } catch { return {}; }
+  try { return Object.fromEntries(JSON.parse(recall('shopcalc.shop.1') || '[]')); } catch { return {}; }
 }
 
 async function keepNew(job) {

@@ -49,7 +49,7 @@ def work_item(item, readings, job, world, done):
             query[name] = readings[name]
         elif name in item["inputs"]:
             query[name] = item["inputs"][name]
-        elif name in job["shop"]:
+        elif declared["shop"] and name in job["shop"]:
             query[name] = job["shop"][name]
     key = item["setup"] + BETWEEN + BETWEEN.join([given + "=" + query[given] for given in query])
     if key not in done:
