@@ -101,6 +101,8 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
         for row in view[role]:
             lean = f" by {row['amount']}" if row["leans"] else ""
             click.echo(f"  {row['label']:34} {row['text']}{lean}" + (f"   {row['small']}" if row["has_small"] else ""))
+    for row in view["boards"]:
+        click.echo(f"  {row['caption']}")
     for row in view["parts"]:
         click.echo(f"  {row['count'] + ' ' + row['label']:34} {row['length']} x {row['width']} x {row['thickness']}")
     for row in view["corrections"]:

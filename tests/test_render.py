@@ -8,8 +8,16 @@ from shopcalc.render import ESCAPES, escape, render
 
 from .helpers import phone_answer, run
 
-HOSTILE = ["<script>alert(1)</script>",
-"\"><img src=x onerror='alert(1)'>", "&lt;b&gt;", "' onfocus='alert(1)", "{{title}}", "{{{title}}}", "{{>page}}", "</textarea>\u2028"]
+HOSTILE = [
+    "<script>alert(1)</script>",
+    "\"><img src=x onerror='alert(1)'>",
+    "&lt;b&gt;",
+    "' onfocus='alert(1)",
+    "{{title}}",
+    "{{{title}}}",
+    "{{>page}}",
+    "</textarea>\u2028",
+]
 EVERYTHING = "".join(chr(code) for code in range(0x20, 0x250)) + "\u2028\U0001f4cf`=/"
 
 

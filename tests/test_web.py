@@ -62,8 +62,9 @@ def test_json_has_no_number_that_json_lacks(client: FlaskClient) -> None:
         assert "results" in json.loads(client.get(address).text, parse_constant=refuse)
 
 
-@pytest.mark.parametrize(("target", "begins"), [("answer", '<div class="readout"'), ("sheet", "<"), ("", "<!doctype html>"), ("other",
-"<!doctype html>")])
+@pytest.mark.parametrize(
+    ("target", "begins"), [("answer", '<div class="readout"'), ("sheet", "<"), ("", "<!doctype html>"), ("other", "<!doctype html>")]
+)
 def test_parts_by_target(target: str, begins: str, client: FlaskClient) -> None:
     """A part is asked for by the element it will fill; anything else gets the page."""
     text = client.get("/tenon", headers={"HX-Target": target}).text.strip()
@@ -79,8 +80,9 @@ def test_the_sheet_renews_notes_of_the_form(client: FlaskClient) -> None:
     assert 'id="note-stock" hx-swap-oob="true">2.000 in' in text
 
 
-@pytest.mark.parametrize("address", ["/", "/tenon", "/tenon.json", "/nothing", "/worker.js", "/static/style.css", "/static/nothing",
-"/manifest.webmanifest"])
+@pytest.mark.parametrize(
+    "address", ["/", "/tenon", "/tenon.json", "/nothing", "/worker.js", "/static/style.css", "/static/nothing", "/manifest.webmanifest"]
+)
 def test_the_policy_is_on_every_answer(address: str, client: FlaskClient) -> None:
     """Every answer forbids inline scripts and code from text, and is not to be guessed at."""
     headers = client.get(address).headers

@@ -53,17 +53,20 @@ def test_formulas_are_written_as_on_wood(text: str, formula: sympy.Basic) -> Non
     assert order(text) == order(written) if text.startswith("the ") else text == written
 
 
-@pytest.mark.parametrize(("text", "formula"), [(text, formula) for text, formula in WRITTEN.items() if not text.startswith(("the ", "whole",
-"nearest"))])
+@pytest.mark.parametrize(
+    ("text", "formula"), [(text, formula) for text, formula in WRITTEN.items() if not text.startswith(("the ", "whole", "nearest"))]
+)
 def test_what_is_written_is_what_is_meant(text: str, formula: sympy.Basic) -> None:
     """Read back as arithmetic, the text comes to the value of the formula."""
     values = {"a": 0.3, "b": 0.2, "c_d": 0.7}
-    code = text.replace("\u2212", "-").replace("\u00d7", "*").replace("\u00b2", "**2").replace("\u00b0", "").replace("\u221a",
-    "sqrt").format(**values)
+    code = (
+        text.replace("\u2212", "-").replace("\u00d7", "*").replace("\u00b2", "**2").replace("\u00b0", "").replace("\u221a", "sqrt").format(**values)
+    )
     turns = {"sin": sind, "cos": cosd, "tan": tand, "arctan": atand, "arcsin": asind}
     back = sympy.sympify(code, locals=turns)
-    plain = formula.subs({a: values["a"], b: values["b"], c: values["c_d"]}).replace(lambda node: type(node) in (type(inches(1)),
-    type(degrees(1))), lambda node: node.args[0])
+    plain = formula.subs({a: values["a"], b: values["b"], c: values["c_d"]}).replace(
+        lambda node: type(node) in (type(inches(1)), type(degrees(1))), lambda node: node.args[0]
+    )
 
     assert abs(float(substituted(back)) - float(substituted(plain))) < 1e-9
 

@@ -18,8 +18,14 @@ def declared(kind: str, **more: Any) -> dict[str, Any]:
 
 @pytest.mark.parametrize(
     ("query", "division", "metric"),
-    [({}, 32, False), ({"tape": "64"}, 64, False), ({"tape": "7"}, 32, False), ({"tape": ""}, 32, False), ({"units": "mm"}, 32, True),
-    ({"units": "ell"}, 32, False)],
+    [
+        ({}, 32, False),
+        ({"tape": "64"}, 64, False),
+        ({"tape": "7"}, 32, False),
+        ({"tape": ""}, 32, False),
+        ({"units": "mm"}, 32, True),
+        ({"units": "ell"}, 32, False),
+    ],
 )
 def test_the_shop(query: dict[str, str], division: int, metric: bool) -> None:
     """A tape that no shop has is thirty-seconds, and anything but mm is inches."""
