@@ -166,8 +166,8 @@ def _print_laid(laid: dict[str, Any]) -> None:
         return
     for each in laid["too_long"]:
         click.echo(f"    Longer than any board: {each['text']}")
-    for board in laid["bars"]["boards"]:
-        click.echo(f"    {board['words']}")
+    for board in laid["boards"]:
+        click.echo(f"    {board['caption']}")
     if laid["is_bought"]:
         click.echo("    Buy " + ", ".join(row["text"] for row in laid["bought"]) + f"; {laid['waste']} left over" + ("; fewest possible" if laid["proven"] else ""))
 
@@ -181,6 +181,8 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
         for row in view[role]:
             lean = f" by {row['amount']}" if row["leans"] else ""
             click.echo(f"  {row['label']:34} {row['text']}{lean}" + (f"   {row['small']}" if row["has_small"] else ""))
+    for row in view["boards"]:
+        click.echo(f"  {row['caption']}")
     for row in view["parts"]:
         click.echo(f"  {row['count'] + ' ' + row['label']:34} {row['length']} x {row['width']} x {row['thickness']}")
     for row in view["corrections"]:

@@ -41,10 +41,10 @@ from shopcalc.parts import (
 )
 from shopcalc.portable.writing import TAPES
 from shopcalc.terms import degrees, forbidden, is_row
-from shopcalc.units import KIND_UNITS, KINDS, UnitsError, dimension_of
+from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of
 
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
-RESERVED = {"tape", "units", "parts", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
+RESERVED = {"tape", "units", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
 
 # Addresses of pages that are no cards.
 PAGES = {"shop"}
@@ -155,6 +155,14 @@ class Setup:
         """A row of lengths with commas between, at most `most` of them; `none` says whether it may be empty, `shop` as for a length."""
         return self._input(Input(name, "lengths", label, start, help, zero=none, items=most, shop=shop))
 
+    def pieces(self, name: str, label: str, start: str, help: str, most: int) -> sympy.Symbol:
+        """Parts as `rail 22 15/16 x2` with commas between, at most `most` in all."""
+        return self._input(Input(name, "pieces", label, start, help, items=most))
+
+    def stock(self, name: str, label: str, start: str, help: str, most: int, none: bool = False) -> sympy.Symbol:
+        """Lengths to buy as `96 @ 12.50, 120`, at most `most`; `none` says whether there may be none."""
+        return self._input(Input(name, "stock", label, start, help, zero=none, items=most))
+
     def percent(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = 100, when: Any = None) -> sympy.Symbol:
         """A part of a hundred; 12 % is the number 12; `when` as for a length."""
         return self._input(Input(name, "percent", label, start, help, zero=zero, most=most, when=when))
@@ -220,6 +228,10 @@ class Setup:
         """A ranking of choices, from which results are taken; it is not shown itself."""
         return self._result(Result(name, name, sympy.sympify(formula), "ranking", "inner"))
 
+    def layout(self, name: str, label: str, formula: Any) -> sympy.Symbol:
+        """Parts laid on boards, drawn as bars; results are taken from it."""
+        return self._result(Result(name, label, sympy.sympify(formula), "layout", "inner"))
+
     def part(self, label: str, count: Any, length: Any, width: Any, thickness: Any, when: Any = None, pane: bool = False) -> None:
         """A part for the cut list; a `pane` is no wood, and is not laid on boards."""
         numbers = tuple(sympy.sympify(each) for each in (count, length, width, thickness))
@@ -231,7 +243,9 @@ class Setup:
 
     def _result(self, declared: Result) -> sympy.Symbol:
         self._claim(declared.name)
-        if declared.kind not in KIND_UNITS or (declared.kind == "ranking") != (declared.role == "inner"):
+        if declared.name == "parts":
+            self._refuse("'parts' cannot be a name: among the results it is the cut list")
+        if declared.kind not in KIND_UNITS or (declared.kind in INNER) != (declared.role == "inner"):
             self._refuse(f"{declared.name} cannot be of the kind {declared.kind!r}")
         if declared.role == "correction" and declared.kind not in READABLE:
             self._refuse(f"the correction {declared.name} cannot be of the kind {declared.kind!r}")
@@ -371,7 +385,7 @@ class Setup:
                 self._formula(where, value, "number")
             if shape.when is not None:
                 self._formula(f"{where} (when)", shape.when, "truth")
-            if shape.of and self.kinds().get(shape.of, "ranking") == "ranking":
+            if shape.of and self.kinds().get(shape.of, "ranking") in INNER:
                 self._refuse(f"{where} shows {shape.of!r}, which is declared nowhere above it")
         self.pictures.append(Picture(caption, shapes))
 
@@ -423,7 +437,7 @@ class Setup:
         """Refuse a page that is not whole: values quoted nowhere declared, inputs nothing uses, no source."""
         for where, text in self._texts():
             for name in QUOTED.findall(text):
-                if self.kinds().get(name, "ranking") == "ranking":
+                if self.kinds().get(name, "ranking") in INNER:
                     self._refuse(f"{where} quotes {name!r}, which is declared nowhere")
         for check in self.checks.values():
             for name in check.spoils or ():

@@ -149,6 +149,72 @@ class chosen_fills(sympy.Function):
     nargs = 2
 
 
+class lay_on_boards(sympy.Function):
+    """Parts laid on boards: lay_on_boards(parts, on_hand, stock, kerf, trim)."""
+
+    nargs = 5
+
+
+class boards_bought(sympy.Function):
+    """How many boards of a layout are to buy."""
+
+    nargs = 1
+
+
+class boards_least(sympy.Function):
+    """What the number of boards to buy cannot be below."""
+
+    nargs = 1
+
+
+class boards_cost(sympy.Function):
+    """What the boards to buy cost."""
+
+    nargs = 1
+
+
+class boards_priced(sympy.Function):
+    """1 where every length has a price, 2 where no lower cost can be, else 0."""
+
+    nargs = 1
+
+
+class boards_waste(sympy.Function):
+    """The length of the boards used that is no part."""
+
+    nargs = 1
+
+
+class boards_used(sympy.Function):
+    """The length of all boards used."""
+
+    nargs = 1
+
+
+class left_out(sympy.Function):
+    """The parts that no board takes: left_out(parts, layout)."""
+
+    nargs = 2
+
+
+class count_of_parts(sympy.Function):
+    """How many parts there are."""
+
+    nargs = 1
+
+
+class longest_part(sympy.Function):
+    """The length of the longest part."""
+
+    nargs = 1
+
+
+class longest_board(sympy.Function):
+    """The length of the longest board: longest_board(on_hand, stock)."""
+
+    nargs = 2
+
+
 class settled_moisture(sympy.Function):
     """The percent of moisture at which wood rests in air: settled_moisture(temperature, humidity in percent)."""
 
@@ -197,6 +263,17 @@ METHODS = {
     choices_in: Method(("ranking",), "number", "number of choices"),
     chosen_mains: Method(("ranking", "number"), "lengths", "the larger pieces of the choice ranked {1}, the best being 0"),
     chosen_fills: Method(("ranking", "number"), "lengths", "the smaller pieces of the choice ranked {1}, the best being 0"),
+    lay_on_boards: Method(("pieces", "lengths", "stock", "length", "length"), "layout", "{0} on boards"),
+    boards_bought: Method(("layout",), "number", "boards to buy in {0}"),
+    boards_least: Method(("layout",), "number", "what the boards to buy cannot be below"),
+    boards_cost: Method(("layout",), "number", "sum of the prices"),
+    boards_priced: Method(("layout",), "number", "whether all have a price"),
+    boards_waste: Method(("layout",), "length", "boards used less the parts"),
+    boards_used: Method(("layout",), "length", "length of the boards used"),
+    left_out: Method(("pieces", "layout"), "pieces", "those of {0} that no board takes"),
+    count_of_parts: Method(("pieces",), "number", "number of {0}"),
+    longest_part: Method(("pieces",), "length", "longest of {0}"),
+    longest_board: Method(("lengths", "stock"), "length", "longest of {0} and {1}"),
     settled_moisture: Method(("temperature", "number"), "number", "moisture of wood at rest in air of {0} and {1}"),
 }
 ALLOWED = (

@@ -16,8 +16,19 @@ from shopcalc.terms import CONSTANTS, METHODS, TURNING, WHOLE, asind, atand
 
 LENGTH_UNITS = {"in": "inch", "ft": "foot", "mm": "millimeter", "cm": "centimeter", "m": "meter"}
 KIND_UNITS = {"length": "inch", "angle": "arc", "count": "", "division": "", "choice": "", "number": "", "percent": ""}
-KIND_UNITS |= {"temperature": "hotness", "lengths": "row", "ranking": "ranking"}
-KINDS = ("length", "angle", "number", "temperature", "lengths", "ranking")
+KIND_UNITS |= {
+    "temperature": "hotness",
+    "lengths": "row",
+    "ranking": "ranking",
+    "truth": "",
+    "price": "",
+    "pieces": "pieces",
+    "stock": "stock",
+    "layout": "layout",
+}
+INNER = ("ranking", "layout")  # what results are taken from, and is no result itself
+LISTS = ("lengths", "pieces", "stock", *INNER)
+KINDS = ("length", "angle", "number", "temperature", *LISTS)
 
 CONSTANT_UNITS = {"inch": "inch", "degree": "arc", "fahrenheit": "hotness"}
 
@@ -29,9 +40,10 @@ def registry() -> pint.UnitRegistry[Any]:
     made.define("arc = [arc_length]")
     # a degree of a thermometer: Pint's own have a zero, which a difference of temperatures has not
     made.define("hotness = [hotness]")
-    # rows and rankings are no quantities: by dimensions of their own they are known, and refused in arithmetic
+    # rows, rankings and layouts are no quantities: by dimensions of their own they are known, and refused in arithmetic
     made.define("row = [row]")
-    made.define("ranking = [ranking]")
+    for name in LISTS[1:]:
+        made.define(f"{name} = [{name}]")
     return made
 
 
@@ -100,7 +112,7 @@ def _quantity(node: sympy.Basic, kinds: Mapping[str, str]) -> Any:
 def _no_rows(node: sympy.Basic, values: list[Any]) -> list[Any]:
     """The values, unless one is a row or a ranking: only methods and cases take those."""
     for value in values:
-        if value is not None and any(value.check(registry().Quantity(1, unit).dimensionality) for unit in ("row", "ranking")):
+        if value is not None and any(value.check(registry().Quantity(1, unit).dimensionality) for unit in ("row", *LISTS[1:])):
             raise UnitsError(f"{node}: a row is no quantity")
     return values
 

@@ -24,7 +24,7 @@ const numbers = {
 function isWhole(found) {
   if (Array.isArray(found)) return found.every(isWhole);
   if (found !== null && typeof found === 'object') return Object.values(found).every(isWhole);
-  return typeof found === 'boolean' || Number.isFinite(found);
+  return typeof found === 'boolean' || typeof found === 'string' || Number.isFinite(found);
 }
 
 // What the server refuses to work out stops the formula here too; infinity would go on through a comparison.

@@ -28,8 +28,10 @@ def test_a_card_is_printed_in_the_order_it_is_read() -> None:
     output = call("card", "groove", "stock=1 3/8", "groove_width=5/16").output
 
     assert output.startswith("Centred groove\n")
-    places = [output.index(text) for text in ("17/32 in   0.531 in \u00b7 13.5 mm", "  1. Mill every piece", "  Trial: Plane a scrap",
-    "  ! Guard and riving knife")]
+    places = [
+        output.index(text)
+        for text in ("17/32 in   0.531 in \u00b7 13.5 mm", "  1. Mill every piece", "  Trial: Plane a scrap", "  ! Guard and riving knife")
+    ]
     assert places == sorted(places)
 
 

@@ -64,8 +64,9 @@ def test_portable_code_imports_nothing_else(path: Path) -> None:
     """Portable modules import portable modules and nothing from Python's library either."""
     nodes = [node for node in ast.walk(ast.parse((files.PACKAGE / path).read_text("utf-8"))) if isinstance(node, (ast.Import, ast.ImportFrom))]
 
-    assert [] == [ast.unparse(node) for node in nodes if not isinstance(node,
-    ast.ImportFrom) or not str(node.module).startswith("shopcalc.portable.")]
+    assert [] == [
+        ast.unparse(node) for node in nodes if not isinstance(node, ast.ImportFrom) or not str(node.module).startswith("shopcalc.portable.")
+    ]
 
 
 @pytest.mark.parametrize("path", [path for path in MODULES if path.parts[0] == "setups"], ids=str)
@@ -110,8 +111,9 @@ def test_every_module_has_its_tests(path: Path) -> None:
 @pytest.mark.parametrize("path", sorted(path.relative_to(TESTS) for path in TESTS.rglob("test_*.py")), ids=str)
 def test_every_test_says_what_it_shows(path: Path) -> None:
     """Each test has a docstring of one sentence."""
-    tests = [node for node in ast.walk(ast.parse((TESTS / path).read_text("utf-8"))) if isinstance(node,
-    ast.FunctionDef) and node.name.startswith("test_")]
+    tests = [
+        node for node in ast.walk(ast.parse((TESTS / path).read_text("utf-8"))) if isinstance(node, ast.FunctionDef) and node.name.startswith("test_")
+    ]
 
     assert [] != tests
     assert [] == [node.name for node in tests if not (ast.get_docstring(node) or "").endswith(".")]

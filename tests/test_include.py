@@ -64,8 +64,18 @@ def test_included_cards_are_worked_out_from_this_one(world: dict[str, Any]) -> N
 
 def test_inputs_that_are_not_given_are_lifted(world: dict[str, Any]) -> None:
     """What is not given is asked for once, on this card."""
-    assert ["stock", "groove_depth", "cutter", "measured_groove", "fit", "end_play", "kerf", "gauge_block",
-    "measured_tenon", "measured_cheeks"] == list(PAGES["frame"].inputs)
+    assert [
+        "stock",
+        "groove_depth",
+        "cutter",
+        "measured_groove",
+        "fit",
+        "end_play",
+        "kerf",
+        "gauge_block",
+        "measured_tenon",
+        "measured_cheeks",
+    ] == list(PAGES["frame"].inputs)
     assert "5/8 in" == inner(world, "groove", groove_depth="5/8")["blade_height"]
     assert "19/32 in" == inner(world, "tenon", groove_depth="5/8")["tenon_length"]
 

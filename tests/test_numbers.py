@@ -51,8 +51,11 @@ def test_a_root_below_zero_is_no_number() -> None:
 
 @pytest.mark.parametrize(
     "formula",
-    [lambda known, numbers: 1 / known["zero"], lambda known, numbers: numbers["root"](known["zero"] - 1), lambda known,
-    numbers: numbers["asin"](known["zero"] + 2)],
+    [
+        lambda known, numbers: 1 / known["zero"],
+        lambda known, numbers: numbers["root"](known["zero"] - 1),
+        lambda known, numbers: numbers["asin"](known["zero"] + 2),
+    ],
     ids=["over zero", "root below zero", "arcsine past one"],
 )
 def test_a_formula_with_no_value_gives_nothing(formula: Any) -> None:

@@ -44,7 +44,7 @@ def test_every_template_is_used() -> None:
     texts = files.templates()
     inside = {name for name in texts if any("{{>" + name + "}}" in text for text in texts.values())}
 
-    assert set(texts) == inside | {"page", "list", "shop", "missing", "answer", "sheet"}
+    assert set(texts) == inside | {"page", "list", "shop", "missing", "answer", "sheet", "job", "work", "refused"}
 
 
 def test_nothing_is_put_in_unescaped() -> None:

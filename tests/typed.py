@@ -61,6 +61,8 @@ def entry(declared: dict[str, Any], rng: random.Random, temper: str, grain: Frac
         return rng.choice(["0", "30", "100", "100.1", "99%"]) if temper == "extreme" else str(rng.randint(1, 40) / rng.choice([1, 2, 10]))
     if declared["kind"] == "lengths":
         return row(declared, rng, temper, grain, values, metric)
+    if declared["kind"] in ("pieces", "stock"):
+        return rows(declared, rng, temper, grain, values, metric)
     if declared["kind"] == "count":
         return str(rng.choice([0, 1, 10**6, 10**9 - 1]) if temper == "extreme" else rng.randint(0, most_of(declared) + 1))
     value = length(declared, rng, temper, grain, values)
@@ -79,6 +81,51 @@ def row(declared: dict[str, Any], rng: random.Random, temper: str, grain: Fracti
     count = rng.choice([0, 1, declared["items"], declared["items"] + 1]) if temper == "extreme" else rng.randint(0, few)
     pieces = [length(declared, rng, temper, grain, values) for _ in range(max(1, count // 2))]
     return rng.choice([", ", ",", "; "]).join(written(rng.choice(pieces), rng, metric) for _ in range(count))
+
+
+LABELS = ["", "", "slat", "end rail", "leg:", "<b>", "x", "Ä", "no."]
+
+
+def rows(declared: dict[str, Any], rng: random.Random, temper: str, grain: Fraction, values: list[Fraction], metric: bool) -> str:
+    """Parts with how many and a name before or behind, or lengths to buy with a price, some wrong."""
+    pieces = declared["kind"] == "pieces"
+    count = rng.choice([0, 1, 12, declared["items"] + 1]) if temper == "extreme" else rng.randint(1, 4 if pieces else 3)
+    some = [written(whole_length(rng, temper, grain, values, pieces), rng, metric) for _ in range(max(1, count // 2))]
+    return rng.choice([", ", ",", "; "]).join(
+        named(rng.choice(some), rng, temper) if pieces else priced(rng.choice(some), rng, temper) for _ in range(count)
+    )
+
+
+def whole_length(rng: random.Random, temper: str, grain: Fraction, values: list[Fraction], piece: bool) -> Fraction:
+    """The length of a part, or of a board it may come from."""
+    if temper == "edge" and values and rng.random() < 0.5:
+        value = rng.choice(values) / rng.choice([1, 1, 2, 3, 4])
+    elif temper == "extreme" and rng.random() < 0.3:
+        value = rng.choice(EXTREME_LENGTHS)
+    else:
+        value = grain * rng.randint(1, int(60 / grain)) if piece else Fraction(rng.choice([48, 72, 96, 96, 120, 144]))
+    values.append(value)
+    return value
+
+
+def named(text: str, rng: random.Random, temper: str) -> str:
+    """A part with how many of it and perhaps a name."""
+    many = (
+        rng.choice(["", " x2", " x 3", "x1", " X4", " \u00d72", " *2"])
+        if temper != "wrong"
+        else rng.choice([" x0", " x", " x2 x3", " xx2", "@2", " x99999"])
+    )
+    label = rng.choice(LABELS)
+    return f"{label} {text}{many}" if rng.random() < 0.6 else f"{text}{many} {label}".strip()
+
+
+def priced(text: str, rng: random.Random, temper: str) -> str:
+    """A length to buy, perhaps with its price."""
+    return (
+        text + rng.choice(["", "", " @ 12.50", "@9", " @ $14.25"])
+        if temper != "wrong"
+        else text + rng.choice(["@", "@@2", "@x", "@1000000", " @ -2"])
+    )
 
 
 def angle(rng: random.Random, temper: str) -> str:

@@ -11,6 +11,7 @@ from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
 from shopcalc.portable.form import grouped, input_fields
 from shopcalc.portable.job import read_job
 from shopcalc.portable.jobview import cut_list_csv, job_data, job_view
+from shopcalc.portable.laying import laid_layouts, layout_data, shown_boards
 from shopcalc.portable.links import encoded, shop_query, with_parts, with_shop
 from shopcalc.portable.sentences import fill_known
 from shopcalc.portable.shop import shop_fields
@@ -186,6 +187,8 @@ def card_data(bench):
     for name in about["results"]:
         if name in bench["written"]:
             results[name] = result_data(name, bench)
+    for one in laid_layouts(bench):
+        results[one["name"]] = layout_result(one, bench)
     if len(about["parts"]) > 0:
         results["parts"] = parts_data(bench)
     return {
@@ -210,6 +213,12 @@ def included_data(bench):
 
 def plain_of(value, kind, plain):
     """A value as JSON has it: a row is a list."""
+    if kind == "truth":
+        return value
+    if kind == "pieces":
+        return [{"label": one["label"], "length": plain(one["length"]), "count": plain(one["count"])} for one in value]
+    if kind == "stock":
+        return [{"length": plain(one["length"]), "price": None if one["price"] is None else plain(one["price"])} for one in value]
     return [plain(each) for each in value] if kind == "lengths" else plain(value)
 
 
@@ -226,6 +235,14 @@ def parts_data(bench):
         shown = shown_part(part, bench)
         texts.append(shown["count"] + " " + shown["label"] + " " + shown["length"])
     return {"value": rows, "text": ", ".join(texts), "kind": "parts", "decimal": None, "mm": None}
+
+
+def layout_result(one, bench):
+    """A layout as a result: its boards as data, and in words."""
+    shown = shown_boards("", one["layout"], one["labels"], one["lengths"], one["kerf"], one["trim"], bench["shop"], bench["world"]["units"])
+    value = layout_data(one["layout"], one["labels"], one["lengths"], bench["world"]["numbers"]["plain"])
+    text = " ".join([each["caption"] for each in shown])
+    return {"value": value, "text": text, "kind": "layout", "decimal": None, "mm": None}
 
 
 def result_data(name, bench):

@@ -48,7 +48,7 @@ def set_bench(world, slug, entries, shop):
                 write_known(bench, column["name"], column["kind"], FINEST, "nearest")
     for name in about["results"]:
         result = about["results"][name]
-        if name in bench["known"] and result["kind"] != "ranking":
+        if name in bench["known"] and result["role"] != "inner":
             write_known(bench, name, result["kind"], division_of(result, bench), result["rounding"])
     return bench
 

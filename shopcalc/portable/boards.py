@@ -20,9 +20,11 @@ CENTS = 1000  # in a unit of price; below them the number of boards counts
 ONE_CENT = 1000000
 NO_BOARD = 20000000000000  # weighs more than any layout
 MOST_NODES = 3000  # of one board's patterns
-MOST_WORK = 60000  # steps of one search
+MOST_WORK = 20000
 MOST_COLUMNS = 300
-WIDTHS = [1, 2, 4, 12]
+TURNS = 12
+SHAKE = 1
+WIDEST = 12
 
 
 def lay_parts(lengths, on_hand, to_buy, kerf, trim):
@@ -86,7 +88,7 @@ def kinds_of(on_hand, to_buy, kerf, trim, priced):
 
 def add_kind(kinds, length, owned, price, weight, kerf, trim):
     """Add a board to its kind; of two of one length to buy the cheaper counts."""
-    room = tick_of(length - trim + kerf) + SLACK
+    room = tick_of(length - trim + kerf)
     for kind in kinds:
         if kind["room"] == room and kind["owned"] == owned:
             if owned:
@@ -113,14 +115,14 @@ def sorts_of(lengths, kinds, kerf):
     for piece, length in enumerate(lengths):
         size = tick_of(length) + kerf
         key = "s" + str(size)
-        if size <= widest and key not in places:
+        if size <= widest + SLACK and key not in places:
             places[key] = len(sorts)
             sorts.append({"size": size, "pieces": []})
             longest = max(longest, size)
-        if size <= widest:
+        if size <= widest + SLACK:
             sorts[places[key]]["pieces"].append(piece)
     sorts.sort(key=lambda one: 0 - one["size"])
-    if longest > bought:
+    if longest > bought + SLACK:
         kinds.append({"length": 0, "room": longest, "owned": False, "price": None, "weight": NO_BOARD, "have": 1000, "dual": 0})
     return sorts
 
@@ -135,7 +137,7 @@ def search_boards(state, pieces, priced):
     proof = {"least": 0, "cheapest": False}
     set_worths(state, sizes)
     weigh_bounds(state, proof, pieces, priced)
-    fill_boards(state, 0, 0, 1)
+    fill_boards(state, 0, 0, 0)
     weigh_bounds(state, proof, pieces, priced)
     if not state["done"]:
         # two parts longer than half the longest board never share one
@@ -143,16 +145,49 @@ def search_boards(state, pieces, priced):
         weigh_bounds(state, proof, pieces, priced)
     if not state["done"]:
         set_worths(state, sizes)
-        set_worths(state, pattern_worths(state))
+        best = pattern_worths(state)
+        set_worths(state, best)
         weigh_bounds(state, proof, pieces, priced)
-        for width in WIDTHS:
+        scale = common_worth(state, best) / common_worth(state, sizes)
+        search_with(state, proof, pieces, priced, 0)
+        search_with(state, proof, pieces, priced, 100)
+        for turn in range(TURNS):
             if not state["done"]:
-                state["cut"] = False
-                state["work"] = 0
-                fill_boards(state, 0, 0, width)
-                state["done"] = not state["cut"]
-                weigh_bounds(state, proof, pieces, priced)
+                set_worths(state, shaken(best, sizes, scale, turn))
+                search_with(state, proof, pieces, priced, 1)
     return proof
+
+
+def search_with(state, proof, pieces, priced, spare):
+    """Search by the worths as they are; a search that was not cut off has found the best."""
+    if state["done"]:
+        return
+    state["cut"] = False
+    state["work"] = 0
+    fill_boards(state, 0, 0, spare)
+    state["done"] = not state["cut"]
+    weigh_bounds(state, proof, pieces, priced)
+
+
+def common_worth(state, worths):
+    """The worth of all parts together."""
+    total = 0
+    for place, worth in enumerate(worths):
+        total = total + worth * len(state["sorts"][place]["pieces"])
+    return total
+
+
+def shaken(best, sizes, scale, turn):
+    """Worths between those of the program and the plain lengths, each shaken a little, another way at every turn."""
+    worths = []
+    seed = 7 + 31 * turn
+    share = turn - turn // 3 * 3
+    for place, worth in enumerate(best):
+        seed = seed * 137 + 59
+        seed = seed - seed // 1009 * 1009
+        mixed = worth * (2 - share) + sizes[place] * scale * share
+        worths.append(int(mixed * (10090 + seed * SHAKE)))
+    return worths
 
 
 def max_room(state):
@@ -262,13 +297,16 @@ def add_piece(state, hold, at, room, worth, chosen):
     if len(chosen) > 0 and worth > hold["floor"]:
         keep_pattern(hold, worth, [each for each in chosen])
     left = state["left"]
+    sorts = state["sorts"]
+    ratios = state["ratios"]
+    order = state["order"]
     place = at
-    while place < len(state["order"]):
-        sort = state["order"][place]
-        if hold["nodes"] > MOST_NODES or 2 * (worth + room * state["ratios"][sort] - hold["floor"]) < 1:
+    while place < len(order):
+        sort = order[place]
+        if hold["nodes"] > MOST_NODES or 2 * (worth + room * ratios[sort] - hold["floor"]) < 1:
             return
-        size = state["sorts"][sort]["size"]
-        if left[sort] > 0 and size <= room:
+        size = sorts[sort]["size"]
+        if left[sort] > 0 and size <= room + SLACK:
             left[sort] = left[sort] - 1
             chosen.append(sort)
             add_piece(state, hold, place, room - size, worth + state["worths"][sort], chosen)
@@ -293,7 +331,7 @@ def keep_pattern(hold, worth, chosen):
         hold["floor"] = hold["list"][hold["keep"] - 1]["worth"]
 
 
-def fill_boards(state, weight, waste, width):
+def fill_boards(state, weight, waste, spare):
     """Put the longest part left on every board it can go on, the least wasteful patterns first, and go on from there."""
     left = state["left"]
     first = 0
@@ -305,9 +343,10 @@ def fill_boards(state, weight, waste, width):
             state["boards"] = [each for each in state["found"]]
         return
     gap = state["weight"] - state["bound"] - waste
+    width = min(spare + 1, WIDEST)
     choices = []
     for kind in state["kinds"]:
-        if kind["have"] > 0 and state["sorts"][first]["size"] <= kind["room"]:
+        if kind["have"] > 0 and state["sorts"][first]["size"] <= kind["room"] + SLACK:
             hold = patterns_of(state, kind["room"], first, width, kind["dual"] - gap)
             state["work"] = state["work"] + hold["nodes"]
             if hold["nodes"] > MOST_NODES or len(hold["list"]) == width:
@@ -317,7 +356,7 @@ def fill_boards(state, weight, waste, width):
     choices.sort(key=lambda choice: choice["waste"])
     if len(choices) > width:
         state["cut"] = True
-    for choice in choices[0:width]:
+    for turns, choice in enumerate(choices[0:width]):
         if state["weight"] < NO_BOARD * 400 and state["work"] > MOST_WORK:
             state["cut"] = True
             return
@@ -325,7 +364,7 @@ def fill_boards(state, weight, waste, width):
         if waste + choice["waste"] < state["weight"] - state["bound"]:
             take_pattern(state, choice, 1)
             state["found"].append(choice)
-            fill_boards(state, weight + kind["weight"], waste + choice["waste"], width)
+            fill_boards(state, weight + kind["weight"], waste + choice["waste"], spare - turns)
             state["found"].pop()
             take_pattern(state, choice, -1)
 
@@ -367,8 +406,8 @@ def first_columns(state):
     for sort in range(count):
         size = state["sorts"][sort]["size"]
         for kind in state["kinds"]:
-            if not kind["owned"] and size <= kind["room"]:
-                many = min(kind["room"] // size, len(state["sorts"][sort]["pieces"]))
+            if not kind["owned"] and size <= kind["room"] + SLACK:
+                many = min((kind["room"] + SLACK) // size, len(state["sorts"][sort]["pieces"]))
                 add_row(program, rows, len(state["sorts"][sort]["pieces"]) / many, kind["weight"], 1 / many)
                 break
     for kind in state["kinds"]:

@@ -3,6 +3,7 @@
 from shopcalc.portable.bench import FINEST, division_of, inner_benches, is_stopped
 from shopcalc.portable.cuts import shown_parts
 from shopcalc.portable.form import change_label
+from shopcalc.portable.laying import laid_layouts, shown_boards
 from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.naming import case_key
 from shopcalc.portable.pictures import draw_picture
@@ -11,7 +12,7 @@ from shopcalc.portable.snap import above
 from shopcalc.portable.spoken import spoken
 from shopcalc.portable.tape import draw_run, draw_tape
 from shopcalc.portable.work import all_in, holds
-from shopcalc.portable.writing import DIVISIONS, decimal_text, fraction_text, millimetres, quoted, write_value
+from shopcalc.portable.writing import DIVISIONS, ROWS, decimal_text, fraction_text, millimetres, quoted, write_value
 
 MOST_AT_ONCE = 6  # marks that can still be read in one line
 LEVEL_WORDS = {"stop": "Stop", "caution": "Caution", "note": "Note"}
@@ -51,7 +52,7 @@ def show_value(name, label, bench):
         "has_small": is_length,
         "marks": shown_marks(written, metric) if is_row else [],
         "is_row": is_row,
-        "pieces": kind == "lengths" and not is_row,
+        "pieces": kind in ROWS and not is_row,
     }
 
 
@@ -290,11 +291,14 @@ def show_sheet(bench):
     onwards = shown_onwards(bench)
     settings = shown_tapes(bench)
     parts = shown_parts(bench)
+    boards = boards_drawn(bench)
     return {
         "title": about["title"],
         "settings": settings,
         "has_settings": len(settings) > 0,
         "heading": "Read it off" if about["stand"] == "at the desk" else "Set the machine",
+        "boards": boards,
+        "has_boards": len(boards) > 0,
         "pictures": drawn,
         "steps": steps,
         "has_steps": len(steps) > 0,
@@ -317,6 +321,17 @@ def show_sheet(bench):
         "has_onwards": len(onwards) > 0,
         "inner": included_cards(bench),
     }
+
+
+def boards_drawn(bench):
+    """The card's parts laid on boards, unless one of them is left without."""
+    drawn = []
+    for one in laid_layouts(bench):
+        name = "boards-" + bench["about"]["slug"]
+        drawn = drawn + shown_boards(
+            name, one["layout"], one["labels"], one["lengths"], one["kerf"], one["trim"], bench["shop"], bench["world"]["units"]
+        )
+    return drawn
 
 
 def shown_cautions(bench):

@@ -7,8 +7,7 @@ which strips are ripped.
 from shopcalc.portable.boards import lay_parts
 from shopcalc.portable.cuts import worked_parts
 from shopcalc.portable.order import job_shop, merged_sort
-from shopcalc.portable.jobtmp import read_pieces, read_stock
-from shopcalc.portable.reading import read_length
+from shopcalc.portable.reading import read_length, read_pieces, read_stock
 from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same
 from shopcalc.portable.writing import decimal_text
 
@@ -108,7 +107,7 @@ def read_lumber_lines(job, world, errors):
             got = read_pieces(typed["on_hand"], 200, shop, world["units"], world["numbers"])
             if got["ok"]:
                 for piece in got["value"]:
-                    for _ in range(piece["count"]):
+                    for _ in range(int(piece["count"])):
                         line["on_hand"].append(piece["length"])
             else:
                 errors[place] = got["message"]
@@ -138,7 +137,7 @@ def lay_sections(sections, job, world, errors):
     for section in sections:
         if not section["pane"]:
             laid.append(lay_section(section, lines, kerf, trim, rough))
-    return {"laid": laid, "rough": rough}
+    return {"laid": laid, "rough": rough, "kerf": kerf, "trim": trim}
 
 
 def strips_of(line, section, kerf):

@@ -1,7 +1,7 @@
 """The form's fields: what was typed, and how it was understood or why it cannot be."""
 
 from shopcalc.portable.sentences import unbroken
-from shopcalc.portable.writing import write_value
+from shopcalc.portable.writing import ROWS, write_value
 
 
 def input_fields(about, entries, shop, world):
@@ -22,7 +22,7 @@ def input_fields(about, entries, shop, world):
                 "text": entries["texts"][name],
                 "is_choice": len(options) > 0,
                 "kind": declared["kind"],
-                "is_wide": len(options) > 0 or declared["kind"] == "lengths",
+                "is_wide": len(options) > 0 or declared["kind"] in ROWS,
                 "options": options,
                 "is_reading": declared["reading"],
                 "group": declared["group"],

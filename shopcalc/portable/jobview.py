@@ -1,7 +1,7 @@
 """What the page of a job shows and what its data says: order of work, cut list, boards."""
 
-from shopcalc.portable.jobtmp import shown_boards
 from shopcalc.portable.cutlist import all_parts, by_section, lay_sections
+from shopcalc.portable.laying import layout_data, shown_boards
 from shopcalc.portable.links import encoded, shop_query
 from shopcalc.portable.order import is_done, job_shop, nearly_one, moved_settings, pieces_passing, work_job
 from shopcalc.portable.writing import decimal_text, quoted, write_value
@@ -18,7 +18,7 @@ def solve_job(job, world):
             errors[place] = found[name]
     sections = by_section(all_parts(work["worked"], job, world, errors))
     laid = lay_sections(sections, job, world, errors)
-    return {"worked": work["worked"], "runs": work["runs"], "sections": sections, "laid": laid["laid"], "rough": laid["rough"], "errors": errors}
+    return {"worked": work["worked"], "runs": work["runs"], "sections": sections, "errors": errors, "cutting": laid}
 
 
 def length_text(value, rounding, solved_shop, world):
@@ -35,8 +35,8 @@ def job_view(job, world):
     for run in solved["runs"]:
         mark_done(run, shop, world)
     stages = shown_stages(solved["runs"], world)
-    sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
-    laid = [shown_laid(each, shop, world) for each in solved["laid"]]
+    sections = [shown_section(section, solved["cutting"]["rough"], shop, world) for section in solved["sections"]]
+    laid = [shown_laid(each, "laid" + str(at), solved["cutting"], shop, world) for at, each in enumerate(solved["cutting"]["laid"])]
     return {
         "title": job["title"],
         "notes": job["notes"],
@@ -242,7 +242,7 @@ def shown_section(section, rough, shop, world):
     return {"section": section_title(section, shop, world), "pane": section["pane"], "rows": rows}
 
 
-def shown_laid(laid, shop, world):
+def shown_laid(laid, name, cutting, shop, world):
     """One section on boards: the bars, what to buy, what is missing."""
     layout = laid["layout"]
     too_long = [laid["labels"][place]["label"] + ", " + length_text(laid["lengths"][place], "up", shop, world) for place in layout["too_long"]]
@@ -254,7 +254,7 @@ def shown_laid(laid, shop, world):
     return {
         "section": section_title(laid["section"], shop, world),
         "none": not laid["has_boards"],
-        "bars": shown_boards(layout, labels, laid["lengths"], shop, world),
+        "boards": shown_boards(name, layout, labels, laid["lengths"], cutting["kerf"], cutting["trim"], shop, world["units"]),
         "too_long": [{"text": text} for text in too_long],
         "is_too_long": laid["has_boards"] and len(too_long) > 0,
         "bought": bought,
@@ -273,6 +273,7 @@ def waste_text(layout):
 def job_data(job, world):
     """A job as data for a script: lengths in inches, settings with their texts."""
     solved = solve_job(job, world)
+    rough = solved["cutting"]["rough"]
     plain = world["numbers"]["plain"]
     order = []
     for run in solved["runs"]:
@@ -301,32 +302,23 @@ def job_data(job, world):
                     "item": part["of"],
                     "count": plain(part["count"]),
                     "length": plain(part["length"]),
-                    "rough": plain(part["length"] if section["pane"] else part["length"] + solved["rough"]),
+                    "rough": plain(part["length"] if section["pane"] else part["length"] + rough),
                     "width": plain(part["width"]),
                     "thickness": plain(part["thickness"]),
                 }
             )
-    boards = [laid_data(laid, plain) for laid in solved["laid"]]
+    boards = [laid_data(laid, plain) for laid in solved["cutting"]["laid"]]
     return {"order": order, "cuts": cuts, "boards": boards, "errors": solved["errors"]}
 
 
 def laid_data(laid, plain):
     """One section on boards, as data."""
     layout = laid["layout"]
-    rows = []
-    for board in layout["boards"]:
-        rows.append(
-            {
-                "length": plain(board["length"]),
-                "owned": board["owned"],
-                "cuts": [{"label": laid["labels"][place]["label"], "length": plain(laid["lengths"][place])} for place in board["pieces"]],
-                "rest": plain(board["rest"]),
-            }
-        )
+    labels = [one["label"] for one in laid["labels"]]
     return {
         "thickness": plain(laid["section"]["thickness"]),
         "width": plain(laid["section"]["width"]),
-        "layout": rows,
+        "layout": layout_data(layout, labels, laid["lengths"], plain),
         "buy": [
             {"length": plain(row["length"]), "count": plain(row["count"]), "cost": None if row["cost"] is None else plain(row["cost"])}
             for row in laid["shopping"]
@@ -350,7 +342,7 @@ def cut_list_csv(job, world):
     solved = solve_job(job, world)
     shop = job_shop(job)
     for section in solved["sections"]:
-        shown = shown_section(section, solved["rough"], shop, world)
+        shown = shown_section(section, solved["cutting"]["rough"], shop, world)
         for place, row in enumerate(shown["rows"]):
             exact = decimal_text(section["parts"][place]["length"], 4, True)
             fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"], exact]

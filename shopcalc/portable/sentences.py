@@ -1,7 +1,7 @@
 """Puts values into sentences and into sums: `{fence}` becomes `17/32 in`."""
 
 from shopcalc.portable.snap import same
-from shopcalc.portable.writing import quoted
+from shopcalc.portable.writing import ROWS, quoted
 
 
 def option_text(about, name, known):
@@ -42,7 +42,7 @@ def value_text(name, bench, plain):
     if plain:
         return written["text"] if len(written["lean"]) == 0 else written["decimal"]
     text = quoted(written, kind, bench["shop"]["metric"])
-    return unbroken(text) if bench["unbroken"] and kind != "lengths" else text
+    return unbroken(text) if bench["unbroken"] and kind not in ROWS else text
 
 
 def unbroken(text):

@@ -24,10 +24,11 @@ EXAMPLES = {
     "angle": "Type an angle, such as 10 or 5 in 12.",
     "count": "Type a whole number, such as 4.",
     "percent": "Type a part of a hundred, such as 12.",
+    "price": "Type a price, such as 12.50.",
     "temperature": "Type a temperature, such as 70 or 21 C.",
 }
 
-UNITLESS = ["count", "percent", "temperature"]
+UNITLESS = ["count", "percent", "temperature", "price"]
 
 
 def begin(text, units, numbers, what):

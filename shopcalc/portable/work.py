@@ -4,7 +4,17 @@
 `known` maps names to values; a name that is absent is a value nobody gave or that cannot be.
 """
 
-from shopcalc.portable.reading import read_angle, read_count, read_length, read_lengths, read_percent, read_sum, read_temperature
+from shopcalc.portable.reading import (
+    read_angle,
+    read_count,
+    read_length,
+    read_lengths,
+    read_percent,
+    read_pieces,
+    read_stock,
+    read_sum,
+    read_temperature,
+)
 from shopcalc.portable.snap import above, nearest_of, same
 from shopcalc.portable.writing import TAPES, quoted, write_value
 
@@ -58,6 +68,12 @@ def read_entry(declared, text, shop, world):
         got = read_lengths(text, declared["items"], shop, world["units"], numbers)
         if got["ok"] and len(got["value"]) == 0 and not declared["zero"]:
             return {"ok": False, "message": "Type at least one length."}
+        return got
+    elif kind == "pieces" or kind == "stock":
+        read = read_pieces if kind == "pieces" else read_stock
+        got = read(text, declared["items"], shop, world["units"], numbers)
+        if got["ok"] and len(got["value"]) == 0 and not declared["zero"]:
+            return {"ok": False, "message": "Type at least one."}
         return got
     elif kind == "temperature":
         return read_temperature(text, shop, world["units"], numbers)

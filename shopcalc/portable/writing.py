@@ -7,6 +7,7 @@ from shopcalc.portable.snap import above, ceiling_of, floor_of, nearest_of, same
 
 DIVISIONS = [8, 16, 32, 64, 128]
 TAPES = [str(division) for division in DIVISIONS]
+ROWS = ["lengths", "pieces", "stock"]
 MINUS = "\u2212"
 FINEST_PIECE = 64  # drills and chippers come in these
 
@@ -147,6 +148,14 @@ def write_value(x, kind, division, direction, metric, units):
         return write_length(x, division, direction, metric, units)
     if kind == "lengths":
         return write_row(x, division, direction, metric, units)
+    if kind == "pieces":
+        return plain_value(", ".join([written_part(one, metric, units) for one in x]))
+    if kind == "stock":
+        return plain_value(", ".join([written_stock(one, metric, units) for one in x]))
+    if kind == "price":
+        return plain_value(decimal_text(x, 2, False))
+    if kind == "truth":
+        return plain_value("yes" if x else "no")
     if kind == "temperature":
         return plain_value(decimal_text((x - 32) * 5 / 9, 1, True) + " \u00b0C" if metric else decimal_text(x, 1, True) + " \u00b0F")
     if kind == "angle":
@@ -157,6 +166,19 @@ def write_value(x, kind, division, direction, metric, units):
     if kind == "count" or kind == "division":
         return plain_value(decimal_text(x, 0, False))
     return plain_value(decimal_text(x, 3, True))
+
+
+def written_part(one, metric, units):
+    """A sort of parts in words: `rail 22 15/16 in x2`."""
+    size = quoted(write_piece(one["length"], metric, units), "length", metric)
+    many = decimal_text(one["count"], 0, False)
+    return (one["label"] + " " if len(one["label"]) > 0 else "") + size + (" x" + many if many != "1" else "")
+
+
+def written_stock(one, metric, units):
+    """A length to buy in words: `96 in @ 12.50`."""
+    size = quoted(write_piece(one["length"], metric, units), "length", metric)
+    return size if one["price"] is None else size + " @ " + decimal_text(one["price"], 2, False)
 
 
 def write_row(row, division, direction, metric, units):

@@ -84,6 +84,10 @@ CAUTIONS = {
         "Gloves with cuffs and eye protection for glass; a pane is carried upright, and never alone in wind.",
         "Plastic keeps its film until it is fitted, and is sawn flat on a board with the blade its maker names.",
     ],
+    "long boards": [
+        "A long board is held up at both ends, on stands or by a helper: it must not tip, nor close on the blade.",
+        "Never crosscut freehand, nor between fence and gauge. Let the blade stop before offcuts are taken away.",
+    ],
     "bench": [
         "A number is checked on scrap before it is cut in the work.",
     ],

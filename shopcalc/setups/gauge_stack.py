@@ -129,9 +129,7 @@ setup.step("Cutter well below the height. Stack {stack} on the table close to it
 setup.step(
     "Lay a straightedge on the stack so that it hangs over the cutter. Press it down on the stack with one hand: it must lie flat and not rock."
 )
-setup.step(
-    "Raise the cutter, turning it by hand as it comes near: its highest tooth just brushes the straightedge and does not lift it."
-)
+setup.step("Raise the cutter, turning it by hand as it comes near: its highest tooth just brushes the straightedge and does not lift it.")
 setup.step("Come to the height from below, so that the play in the screw is taken up. Too far: go well back and come up again.")
 setup.step(
     "The stack is {over} over {height}: let there be a hair of light, a feeler gauge or a slip of paper so thick, between tooth and straightedge."

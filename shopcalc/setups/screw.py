@@ -189,8 +189,7 @@ setup.picture(
 )
 
 setup.source(
-    "Body 0.060 in + 0.013 in a gauge: Machinery's Handbook, read in the publication for machine screws; "
-    "for wood screws (ANSI B18.6.1) from memory."
+    "Body 0.060 in + 0.013 in a gauge: Machinery's Handbook, read in the publication for machine screws; for wood screws (ANSI B18.6.1) from memory."
 )
 setup.source(
     "Root of the thread about two thirds of the body: Wood Handbook, chapter 8, read in the publication. NDS, Appendix L, has about four fifths (from memory)."

@@ -17,9 +17,13 @@ def fields(slug: str, **typed: str) -> dict[str, dict[str, Any]]:
 
 
 @pytest.mark.parametrize(
-    ("typed", "note"), {"3 5/8": "3.625 in \u00b7 92.1 mm", "6' 6\"": "6\u00a0ft\u00a06\u00a0in \u00b7 1981.2 mm",
-    "78.003": "78.003 in \u00b7 1981.3 mm",
-    "92.1 mm": "3.626 in \u00b7 92.1 mm"}.items()
+    ("typed", "note"),
+    {
+        "3 5/8": "3.625 in \u00b7 92.1 mm",
+        "6' 6\"": "6\u00a0ft\u00a06\u00a0in \u00b7 1981.2 mm",
+        "78.003": "78.003 in \u00b7 1981.3 mm",
+        "92.1 mm": "3.626 in \u00b7 92.1 mm",
+    }.items(),
 )
 def test_a_length_is_echoed_as_it_was_read(typed: str, note: str) -> None:
     """Beside a length stands what it was read as, in inches, millimetres and feet."""

@@ -23,8 +23,8 @@ def test_quotients_that_are_whole_stay_whole(top: str, under: str, whole: int, p
 
 
 @pytest.mark.parametrize(
-    ("x", "floor", "ceiling", "nearest"), [("5/2", 2, 3, 3), ("-5/2", -3, -2, -2), ("7/3", 2, 3, 2), ("-7/3", -3, -2, -2), ("1/2", 0, 1,
-    1), ("0", 0, 0, 0)]
+    ("x", "floor", "ceiling", "nearest"),
+    [("5/2", 2, 3, 3), ("-5/2", -3, -2, -2), ("7/3", 2, 3, 2), ("-7/3", -3, -2, -2), ("1/2", 0, 1, 1), ("0", 0, 0, 0)],
 )
 def test_rounding(x: str, floor: int, ceiling: int, nearest: int, phone_brain: MiniRacer) -> None:
     """Below, above and nearest are what they say, of negative numbers too; a tie goes up."""

@@ -62,8 +62,8 @@ def test_decimals(x: str, places: int, trimmed: bool, text: str, phone_brain: Mi
 
 
 @pytest.mark.parametrize(
-    ("x", "word", "amount"), [("0.597", "full", "0.003"), ("0.590", "scant", "0.004"), ("19/32", "", ""), ("0.5941", "", ""), ("0.5945",
-    "full", "0.001")]
+    ("x", "word", "amount"),
+    [("0.597", "full", "0.003"), ("0.590", "scant", "0.004"), ("19/32", "", ""), ("0.5941", "", ""), ("0.5945", "full", "0.001")],
 )
 def test_full_and_scant(x: str, word: str, amount: str) -> None:
     """A little more than the mark is full, a little less scant; half a thousandth goes without a word."""
@@ -92,8 +92,8 @@ def test_a_metric_shop_reads_millimetres() -> None:
 
 
 @pytest.mark.parametrize(
-    ("x", "text"), [("11 31/32", ""), ("12", "1 ft"), ("78 1/2", "6 ft 6 1/2 in"), ("1200", "100 ft"), ("12 1/32", "1 ft 1/32 in"),
-    ("11 127/128", "1 ft")]
+    ("x", "text"),
+    [("11 31/32", ""), ("12", "1 ft"), ("78 1/2", "6 ft 6 1/2 in"), ("1200", "100 ft"), ("12 1/32", "1 ft 1/32 in"), ("11 127/128", "1 ft")],
 )
 def test_feet(x: str, text: str) -> None:
     """From a foot on a length is also written in feet and inches."""
@@ -115,8 +115,12 @@ def test_each_kind_is_written_its_own_way(x: str, kind: str, text: str) -> None:
 
 @pytest.mark.parametrize(
     ("x", "kind", "metric", "text"),
-    [("17/32", "length", False, "17/32 in"), ("0.597", "length", False, "19/32 in full"), ("1", "length", True, "25.4 mm"), ("10", "angle",
-    False, "10\u00b0")],
+    [
+        ("17/32", "length", False, "17/32 in"),
+        ("0.597", "length", False, "19/32 in full"),
+        ("1", "length", True, "25.4 mm"),
+        ("10", "angle", False, "10\u00b0"),
+    ],
 )
 def test_inside_a_sentence_a_length_says_its_unit(x: str, kind: str, metric: bool, text: str) -> None:
     """A length in a sentence has its unit before full or scant."""

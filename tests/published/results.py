@@ -46,8 +46,7 @@ _SETS = "every set of pieces tried in exact fractions, and scipy's integer progr
 _TROUGH = "every pass taken out of the board in exact fractions, recomputed"
 _FRAMED = "the frame laid out part by part in exact fractions and measured, recomputed"
 _SPECIES = (
-    "Wood Handbook, Table 13-5, read in the publication; conifers recomputed from Table 4-3, read in the publication, "
-    "some shrinkages from memory"
+    "Wood Handbook, Table 13-5, read in the publication; conifers recomputed from Table 4-3, read in the publication, some shrinkages from memory"
 )
 _FIR = (
     "Wood Handbook, equation (13-2) and the result of its example, read in the publication, its inputs from memory; "

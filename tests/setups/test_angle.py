@@ -30,9 +30,7 @@ def test_the_gauge_rises_over_its_base() -> None:
     assert close(2 * value(worked("angle", base="10"), "gauge_rise"), value(worked("angle", base="20"), "gauge_rise"))
 
 
-@pytest.mark.parametrize(
-    ("check", "past", "on"), [("upright", "89.6", "89.5"), ("level", "0", "0.01"), ("complement_set", "45.1", "45")]
-)
+@pytest.mark.parametrize(("check", "past", "on"), [("upright", "89.6", "89.5"), ("level", "0", "0.01"), ("complement_set", "45.1", "45")])
 def test_checks(check: str, past: str, on: str) -> None:
     """Each check holds past its limit and not on it."""
     assert (True, False) == (check in raised(worked("angle", angle=past)), check in raised(worked("angle", angle=on)))

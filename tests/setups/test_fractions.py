@@ -24,8 +24,9 @@ def test_the_answer_is_read_on_the_tape(entry: str, text: str) -> None:
     assert text == worked("fractions", entry=entry)["results"]["length"]["text"]
 
 
-@pytest.mark.parametrize(("nearest", "text"), {"8": "1/4 full", "16": "5/16 scant", "32": "5/16 scant", "64": "19/64 full",
-"128": "19/64 full"}.items())
+@pytest.mark.parametrize(
+    ("nearest", "text"), {"8": "1/4 full", "16": "5/16 scant", "32": "5/16 scant", "64": "19/64 full", "128": "19/64 full"}.items()
+)
 def test_the_reader_chooses_the_tape(nearest: str, text: str) -> None:
     """Three tenths of an inch is read on any tape."""
     assert text == worked("fractions", entry="0.3", nearest=nearest)["results"]["length"]["text"]

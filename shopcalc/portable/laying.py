@@ -1,0 +1,210 @@
+"""What a card, or a job, says of parts laid on boards: numbers taken from a layout, and the boards drawn as bars.
+
+Parts are rows `{"label", "length", "count"}` as they are read; a layout is what `lay_parts` gives, with no None in it.
+"""
+
+from shopcalc.portable.boards import lay_parts
+from shopcalc.portable.snap import above, larger, nearest_of
+from shopcalc.portable.tape import hundredths
+from shopcalc.portable.writing import quoted, write_value
+
+BAR_WIDE = 35200  # hundredths of the drawing's units for the longest board
+BAR_LEFT = 400
+BAR_LETTER = 8
+
+
+def each_part(parts, name):
+    """One thing of every single part: its `label` or its `length`, as often as it is wanted."""
+    found = []
+    for part in parts:
+        for _ in range(int(part["count"])):
+            found.append(part[name])
+    return found
+
+
+def lay_on_boards(parts, on_hand, stock, kerf, trim):
+    """The layout of parts on boards owned and bought; `priced` says whether it is the cheapest that was looked for."""
+    layout = lay_parts(each_part(parts, "length"), on_hand, stock, kerf, trim)
+    layout["labels"] = each_part(parts, "label")
+    layout["lengths"] = each_part(parts, "length")
+    layout["kerf"] = kerf
+    layout["trim"] = trim
+    layout["priced"] = layout["cost"] is not None
+    if not layout["priced"]:
+        layout["cost"] = 0
+    for board in layout["boards"]:
+        if board["price"] is None:
+            board["price"] = 0
+    return layout
+
+
+def boards_bought(layout):
+    """How many boards are to buy."""
+    return layout["bought"]
+
+
+def boards_least(layout):
+    """What the number of boards to buy cannot be below."""
+    return layout["least"]
+
+
+def boards_cost(layout):
+    """What the boards to buy cost."""
+    return layout["cost"]
+
+
+def boards_priced(layout):
+    """1 where every length to buy has a price, 2 where no lower cost can be, else 0."""
+    if not layout["priced"]:
+        return 0
+    return 2 if layout["cheapest"] else 1
+
+
+def boards_waste(layout):
+    """The length of the boards used that is no part: what is left, what squaring takes, and sawdust."""
+    return layout["waste"]
+
+
+def boards_used(layout):
+    """The length of all boards used."""
+    return layout["used"]
+
+
+def left_out(parts, layout):
+    """The parts that no board takes, each sort with how many."""
+    without = {}
+    for piece in layout["too_long"]:
+        without["p" + str(piece)] = True
+    found = []
+    piece = 0
+    for part in parts:
+        count = 0
+        for _ in range(int(part["count"])):
+            count = count + (1 if "p" + str(piece) in without else 0)
+            piece = piece + 1
+        if count > 0:
+            found.append({"label": part["label"], "length": part["length"], "count": count})
+    return found
+
+
+def count_of_parts(parts):
+    """How many single parts there are."""
+    return len(each_part(parts, "length"))
+
+
+def longest_part(parts):
+    """The length of the longest part."""
+    longest = 0
+    for part in parts:
+        longest = larger(longest, part["length"])
+    return longest
+
+
+def longest_board(on_hand, stock):
+    """The length of the longest board, owned or to buy."""
+    longest = 0
+    for length in on_hand:
+        longest = larger(longest, length)
+    for one in stock:
+        longest = larger(longest, one["length"])
+    return longest
+
+
+def laid_layouts(bench):
+    """The layouts that a card has, with their parts, kerf and trim; none while a part is without a board."""
+    found = []
+    known = bench["known"]
+    for name in bench["about"]["results"]:
+        if bench["about"]["results"][name]["kind"] == "layout" and name in known and len(known[name]["too_long"]) == 0:
+            one = {"name": name, "layout": known[name], "kerf": known[name]["kerf"], "trim": known[name]["trim"]}
+            one["labels"] = known[name]["labels"]
+            one["lengths"] = known[name]["lengths"]
+            found.append(one)
+    return found
+
+
+def layout_data(layout, labels, lengths, plain):
+    """A layout as JSON has it: each board with its cuts in order; `plain` makes a number JSON's."""
+    found = []
+    for board in layout["boards"]:
+        cuts = [{"label": labels[piece], "length": plain(lengths[piece])} for piece in board["pieces"]]
+        found.append({"length": plain(board["length"]), "owned": board["owned"], "cuts": cuts, "rest": plain(board["rest"])})
+    return found
+
+
+def shown_boards(name, layout, labels, lengths, kerf, trim, shop, units):
+    """The boards of a layout as pictures for `bars.mustache`, boards that are cut alike as one.
+
+    `name` begins the ids and is its own for every layout on a page; `labels` and `lengths` are of the single parts, in
+    the order in which `lay_parts` had them. Each picture's `caption` says in words what is cut.
+    """
+    longest = 0
+    for board in layout["boards"]:
+        longest = larger(longest, board["length"])
+    drawn = []
+    places = {}
+    for board in layout["boards"]:
+        cuts = [named_size(labels[piece], written_size(lengths[piece], shop, units)) for piece in board["pieces"]]
+        head = quoted_size(board["length"], shop, units) + (" on hand" if board["owned"] else "")
+        key = "b" + head + ": " + ", ".join(cuts)
+        if key in places:
+            drawn[places[key]]["count"] = drawn[places[key]]["count"] + 1
+            continue
+        places[key] = len(drawn)
+        one = bar_of(board, lengths, kerf, trim, longest, shop, units)
+        one["id"] = name + "-" + str(len(drawn))
+        one["count"] = 1
+        one["caption"] = head + ": " + ", ".join(cuts)
+        if above(board["rest"], 0):
+            one["caption"] = one["caption"] + "; " + quoted_size(board["rest"], shop, units) + " left"
+        drawn.append(one)
+    for one in drawn:
+        one["caption"] = str(one["count"]) + " of " + one["caption"] + "."
+        one.pop("count")
+    return drawn
+
+
+def named_size(label, size):
+    """A part in words: its label, if it has one, and its size."""
+    return size if len(label) == 0 else label + " " + size
+
+
+def written_size(length, shop, units):
+    """A length as it is marked off."""
+    return write_value(length, "length", shop["division"], "nearest", shop["metric"], units)["text"]
+
+
+def quoted_size(length, shop, units):
+    """A length as a sentence has it."""
+    return quoted(write_value(length, "length", shop["division"], "nearest", shop["metric"], units), "length", shop["metric"])
+
+
+def bar_of(board, lengths, kerf, trim, longest, shop, units):
+    """One board to scale: what squaring takes and what is left hatched, a mark at every cut, the size on each part it fits on."""
+    areas = []
+    cuts = ""
+    words = []
+    at = trim
+    areas.append({"style": "waste", "path": bar_path(0, board["length"], longest)})
+    for piece in board["pieces"]:
+        end = at + lengths[piece]
+        left = bar_place(at, longest)
+        right = bar_place(end, longest)
+        areas.append({"style": "wood", "path": bar_path(at, end, longest)})
+        cuts = cuts + "M" + hundredths(right) + " 2v40"
+        text = written_size(lengths[piece], shop, units)
+        if right - left > len(text) * BAR_LETTER * 100:
+            words.append({"style": "size", "of": "", "x": hundredths((left + right) // 2), "y": "26", "anchor": "middle", "text": text})
+        at = end + kerf
+    return {"view": "0 0 360 44", "areas": areas, "lines": [], "marks": [{"of": "", "path": cuts}], "words": words}
+
+
+def bar_place(x, longest):
+    """A place along a board in hundredths of the drawing's units."""
+    return BAR_LEFT + nearest_of(x * BAR_WIDE / longest)
+
+
+def bar_path(start, end, longest):
+    """A stretch of a board as a rectangle."""
+    left = bar_place(start, longest)
+    return "M" + hundredths(left) + " 7h" + hundredths(bar_place(end, longest) - left) + "v30H" + hundredths(left) + "Z"
