@@ -18,7 +18,9 @@ def test_the_world_has_every_setup() -> None:
 
 
 def numbers_in(value: Any) -> list[Any]:
-    """A value itself, or every number of a row or a ranking."""
+    """A value itself, or every number of a row, a ranking or a layout, which holds words and truths and nothings too."""
+    if value is None or isinstance(value, (str, bool)):
+        return []
     inside = value.values() if isinstance(value, dict) else value
     return [each for one in inside for each in numbers_in(one)] if isinstance(value, (list, dict)) else [value]
 

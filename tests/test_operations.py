@@ -16,7 +16,7 @@ UNREAD = {
     "screw.measured_body": "calipers on the screw itself, before a hole is drilled",
 }
 # Cards at the desk run nothing.
-NOTHING_RUN = {"angle", "fractions"}
+NOTHING_RUN = {"angle", "boards", "fractions"}
 
 
 def joint() -> Setup:

@@ -23,6 +23,7 @@ setup = Setup(
     stand="at the desk",
     job="How many boards to buy for the parts of one section, and which parts are cut from which board.",
     machines=("long boards", "bench"),
+    icon="M2 5h20v5H2zM2 14h20v5H2zM9 5v5M15 5v5M7 14v5M17 14v5",
 )
 
 # What is wanted, and what there is
@@ -50,7 +51,7 @@ lengths = setup.stock(
     most=50,
     none=True,
 )
-kerf = setup.length("kerf", "Saw kerf", "1/8", "Calipers across a cut in scrap, not across the blade.", zero=True, most=inches(1))
+kerf = setup.length("kerf", "Saw kerf", "1/8", "Calipers across a cut in scrap, not across the blade.", zero=True, most=inches(1), shop=True)
 trim = setup.length("trim", "Squaring takes", "1/2", "Taken off one end of every board to square it, its cut included.", zero=True, most=inches(24))
 
 # What comes of it

@@ -1,0 +1,142 @@
+"""The cut list by section, and its parts on boards and on strips of wider ones."""
+
+from fractions import Fraction
+from typing import Any
+
+import pytest
+
+from shopcalc import exact
+from shopcalc.portable.cutlist import all_parts, by_section, lay_sections
+from shopcalc.portable.job import read_job
+from shopcalc.portable.order import work_job
+
+FRAME = {"id": 1, "setup": "frame", "label": "Sash", "quantity": 2, "inputs": {"stock": "1 3/8"}}
+
+
+def slats(count: int, length: str = "10", width: str = "2", thickness: str = "3/4") -> dict[str, Any]:
+    """Parts of no card."""
+    return {"label": "Slat", "count": count, "length": length, "width": width, "thickness": thickness}
+
+
+def boards(on_hand: str = "", to_buy: str = "", width: str = "2", thickness: str = "3/4") -> dict[str, str]:
+    """A line of lumber."""
+    return {"thickness": thickness, "width": width, "on_hand": on_hand, "to_buy": to_buy}
+
+
+def laid(errors: dict[str, str] | None = None, **fields: Any) -> list[dict[str, Any]]:
+    """The sections of a job on its boards, with no kerf, no trim and nothing left long unless it is said."""
+    document = {"format": "shopcalc job", "version": 1, "kerf": "0", "trim": "0", "rough": "0", **fields}
+    found = read_job(document, exact.world())
+    assert found["ok"], found
+    job = found["job"]
+    noted: dict[str, str] = {} if errors is None else errors
+    worked = work_job(job, exact.world())["worked"]
+    sections = by_section(all_parts(worked, job, exact.world(), noted))
+    return list(lay_sections(sections, job, exact.world(), noted)["laid"])
+
+
+def bought(one: dict[str, Any]) -> list[tuple[Any, Any, Any]]:
+    """What to buy: length, how many, cost."""
+    return [(row["length"], row["count"], row["cost"]) for row in one["shopping"]]
+
+
+def test_parts_of_all_items_are_counted_by_section() -> None:
+    """Two frames have four stiles and four rails of one width, and two wider rails."""
+    found = laid(items=[FRAME])
+
+    assert [(one["section"]["width"], sum(part["count"] for part in one["section"]["parts"])) for one in found] == [(3, 2), (Fraction(9, 4), 6)]
+
+
+def test_panes_are_no_wood() -> None:
+    """The panes of a frame stand in the cut list and on no board."""
+    found = read_job({"format": "shopcalc job", "version": 1, "items": [FRAME]}, exact.world())["job"]
+    sections = by_section(all_parts(work_job(found, exact.world())["worked"], found, exact.world(), {}))
+
+    assert [section["pane"] for section in sections] == [False, False, True]
+
+
+def test_each_part_is_laid_with_what_it_is_left_long() -> None:
+    """Ten inches and one to spare are eleven on the board."""
+    [one] = laid(parts=[slats(3)], lumber=[boards(to_buy="36")], rough="1")
+
+    assert one["lengths"] == [11, 11, 11]
+    assert one["layout"]["boards"][0]["rest"] == 3
+
+
+def test_boards_on_hand_go_first() -> None:
+    """What is owned is not bought."""
+    [one] = laid(parts=[slats(6)], lumber=[boards(on_hand="30", to_buy="40")])
+
+    assert bought(one) == [(40, 1, None)]
+
+
+def test_a_board_used_for_one_section_is_gone_for_the_next() -> None:
+    """One board of three inches serves the three-inch parts; the two-inch parts need another."""
+    found = laid(parts=[slats(1, width="3"), slats(1)], lumber=[boards(on_hand="12", to_buy="20", width="3")])
+
+    assert [bought(one) for one in found] == [[], [(20, 1, None)]]
+
+
+def test_a_wide_board_gives_strips() -> None:
+    """A board of two widths and a kerf gives two strips, and without the kerf one: four parts of ten inches need one board or two."""
+    [one] = laid(parts=[slats(4)], lumber=[boards(to_buy="21 @ 12", width="4 1/8")], kerf="1/8")
+    [too_narrow] = laid(parts=[slats(4)], lumber=[boards(to_buy="21 @ 12", width="4")], kerf="1/8")
+
+    assert bought(one) == [(21, 1, 12)]
+    assert bought(too_narrow) == [(21, 2, 24)]
+
+
+def test_strips_are_bought_as_whole_boards() -> None:
+    """Three strips of a board that gives two are two boards."""
+    [one] = laid(parts=[slats(3, length="20")], lumber=[boards(to_buy="20 @ 12", width="4")])
+
+    assert bought(one) == [(20, 2, 24)]
+    assert not one["proven"]
+
+
+def test_the_cheaper_strip_is_bought() -> None:
+    """Two strips for eighteen cost less each than one for ten."""
+    [one] = laid(parts=[slats(2, length="20")], lumber=[boards(to_buy="20 @ 10"), boards(to_buy="20 @ 18", width="4")])
+
+    assert bought(one) == [(20, 1, 18)]
+
+
+def test_a_part_longer_than_any_board_is_named() -> None:
+    """It is never dropped."""
+    [one] = laid(parts=[slats(1, length="50")], lumber=[boards(to_buy="40")])
+
+    assert [one["labels"][place]["label"] for place in one["layout"]["too_long"]] == ["Slat"]
+
+
+def test_another_thickness_serves_nothing() -> None:
+    """A board of an inch is no board of three quarters."""
+    [one] = laid(parts=[slats(1)], lumber=[boards(to_buy="40", thickness="1")])
+
+    assert not one["has_boards"]
+
+
+@pytest.mark.parametrize(
+    ("fields", "place"),
+    [
+        ({"kerf": "wide"}, "kerf"),
+        ({"trim": "-1"}, "trim"),
+        ({"parts": [slats(1, length="long")]}, "parts 1"),
+        ({"lumber": [boards(to_buy="many")]}, "lumber 1"),
+        ({"lumber": [boards(on_hand="12 x")]}, "lumber 1"),
+        ({"lumber": [boards(width="broad")]}, "lumber 1"),
+    ],
+)
+def test_what_cannot_be_read_is_an_error_at_its_place(fields: dict[str, Any], place: str) -> None:
+    """The line is named, and the rest of the job goes on."""
+    errors: dict[str, str] = {}
+    laid(errors, **{"parts": [slats(1)], **fields})
+
+    assert list(errors) == [place]
+
+
+def test_pieces_of_a_section_are_every_part_once() -> None:
+    """No piece is lost and none stands twice, over several boards and parts."""
+    [one] = laid(parts=[slats(7), slats(5, length="14 1/2"), slats(3, length="31")], lumber=[boards(on_hand="40 x2", to_buy="48, 60")])
+    places = [place for board in one["layout"]["boards"] for place in board["pieces"]]
+
+    assert sorted(places) == list(range(15))
