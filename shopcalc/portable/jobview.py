@@ -203,10 +203,15 @@ def faces_of(stints):
 def passing_of(stints):
     """What passes at a run, a line for each item."""
     rows = []
+    before = 0
     for stint in stints:
         parts = pieces_passing(stint)
-        texts = [decimal_text(part["count"], 0, False) + " " + part["label"] for part in parts]
-        rows.append({"of": stint["item"]["label"], "named": not parts[0]["whole"], "text": ", ".join(texts)})
+        text = ", ".join([decimal_text(part["count"], 0, False) + " " + part["label"] for part in parts])
+        if stint["item"]["id"] == before and not parts[0]["whole"]:
+            rows[len(rows) - 1]["text"] = rows[len(rows) - 1]["text"] + ", " + text
+        else:
+            rows.append({"of": stint["item"]["label"], "named": not parts[0]["whole"], "text": text})
+        before = stint["item"]["id"]
     return rows
 
 
