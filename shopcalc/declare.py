@@ -47,7 +47,7 @@ from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of
 RESERVED = {"tape", "units", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
 
 # Addresses of pages that are no cards.
-PAGES = {"shop"}
+PAGES = {"job", "shop"}
 
 # What can be read on a scrap, and corrected.
 READABLE = ("length", "angle", "count", "percent")

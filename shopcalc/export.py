@@ -14,7 +14,7 @@ def write_files(folder: Path) -> int:
 
     Each card is a folder with an index.html, so that `/tenon` works on any host.
     """
-    pages = {"index.html": "/", "404.html": "/missing", "shop/index.html": "/shop"}
+    pages = {"index.html": "/", "404.html": "/missing", "shop/index.html": "/shop", "job/index.html": "/job"}
     pages |= {f"{slug}/index.html": f"/{slug}" for slug in setups()}
     written = {name: _page(address) for name, address in pages.items()}
     written["worker.js"] = phone.worker()

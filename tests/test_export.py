@@ -22,8 +22,8 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 def test_every_card_is_a_folder(folder: Path) -> None:
-    """Each card, and the shop, can be opened by its address on any static host."""
-    assert {"", "shop", *setups()} == {str(path.parent.relative_to(folder)).replace(".", "") for path in folder.glob("**/index.html")}
+    """Each card, the shop and the job can be opened by their addresses on any static host."""
+    assert {"", "job", "shop", *setups()} == {str(path.parent.relative_to(folder)).replace(".", "") for path in folder.glob("**/index.html")}
 
 
 @pytest.mark.parametrize("address", phone.KEPT)

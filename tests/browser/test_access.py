@@ -66,7 +66,7 @@ def test_a_page_breaks_no_rule_of_access(phone, path):
     assert faults(visit(phone, path)) == []
 
 
-@on("light", "dark")
+@on("light")
 @pytest.mark.parametrize("path", WRONG.values(), ids=WRONG)
 def test_a_page_full_of_slips_breaks_no_rule_of_access(phone, path):
     """The same where nothing can be read, or nothing is there."""
@@ -151,3 +151,20 @@ def test_the_sheet_begins_with_its_ways_down(phone, slug):
 
     assert len(ways) > 1
     assert [] == [way for way in ways if page.locator(f"h2{way}").count() != 1]
+
+
+@on("light", "dark")
+def test_the_job_breaks_no_rule_of_access(phone):
+    """The boathouse in each of its views, and a job with a slip in it."""
+    page = phone.visit("/job")
+    until(page, "document.querySelector('#job-choice.ready') !== null")
+    assert faults(page) == []
+    page.get_by_role("button", name="Show the boathouse").click()
+    page.locator("#work .items li").first.wait_for()
+    for view in ("Items", "Order", "Cut list", "Boards"):
+        page.locator("#work .views").get_by_role("button", name=view).click()
+        assert (view, faults(page)) == (view, [])
+    page.locator("#job-kerf").fill("wide")
+    page.locator("#job-kerf").press("Tab")
+    page.locator("#note-job-kerf.wrong").wait_for()
+    assert faults(page) == []

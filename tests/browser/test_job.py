@@ -1,12 +1,15 @@
 """A job in the hand: put together, ticked, measured, carried off, and kept through what goes wrong."""
 
+import io
 import json
+from pathlib import Path
 
 import pytest
 
 from shopcalc import files
 
 from .phone import Phone, borrowed, until, wait_for_card
+from .test_new_version import look_for_newer, newer_worker
 
 pytestmark = pytest.mark.browser
 
@@ -122,7 +125,7 @@ def test_a_reading_moves_what_follows_from_it_and_flags_what_is_cut(shop: Phone)
     cheeks.locator(".tick").click()
     page.locator(".job-run.done").first.wait_for()
 
-    groove = page.locator("[data-set=readings]").first
+    groove = page.get_by_label("Groove as it measures")
     groove.fill("21/64")
     groove.press("Tab")
     page.locator(".job-run .check.stop").first.wait_for()
@@ -233,3 +236,101 @@ def test_an_item_taken_out_can_be_put_back(shop: Phone) -> None:
 
     page.get_by_role("button", name="Put it back").click()
     until(page, "document.querySelectorAll('.items li').length === 7")
+
+
+def test_the_order_of_work_goes_by_keyboard_alone(shop: Phone) -> None:
+    """A view is chosen, a run ticked and a reading typed without a pointer, and the place is kept."""
+    page = with_boathouse(shop)
+    page.locator("#work [data-view=order]").focus()
+    page.keyboard.press("Enter")
+    page.keyboard.press("Tab")
+    page.keyboard.press("Tab")
+    page.keyboard.press("Tab")
+    assert page.evaluate("document.activeElement.id") == "tick-0"
+    page.keyboard.press("Space")
+    page.locator(".job-run.done").first.wait_for()
+
+    assert page.evaluate("document.activeElement.id") == "tick-0"
+
+
+def test_the_pad_serves_the_fields_of_a_job(shop: Phone) -> None:
+    """A reading is built of digits and a fraction by thumb, and flows when the pad is closed."""
+    page = with_boathouse(shop)
+    until(page, "'hand' in document.documentElement.dataset")
+    field = page.locator("[data-set=readings]").first
+    field.tap()
+    page.locator("#pad").wait_for()
+    page.locator("#pad").get_by_role("button", name="three eighths").tap()
+    page.locator("#pad").get_by_role("button", name="Done").tap()
+    until(page, "Array.from(document.querySelectorAll('[data-set=readings]')).some(each => each.value === '3/8')")
+
+    [job] = kept(page)
+    assert set(job["readings"].values()) == {"3/8"}
+
+
+def test_a_code_on_the_desk_is_the_link_for_the_phone(phone: Phone) -> None:
+    """What a camera reads from the screen carries the whole job. (Read by ZXing, a general reader of codes.)"""
+    zxing = pytest.importorskip("zxingcpp", reason="zxing-cpp is not installed: pip install -e '.[test]'")
+    image = pytest.importorskip("PIL.Image", reason="Pillow is not installed: pip install -e '.[test]'")
+    page = with_boathouse(phone)
+    page.get_by_role("button", name="Show as a code").click()
+    page.locator("#job-code svg").wait_for()
+
+    [code] = zxing.read_barcodes(image.open(io.BytesIO(page.locator("#job-code svg").screenshot())))
+    other = job_page(phone, code.text.replace(phone.serving.address, ""))
+    until(other, "document.getElementById('job-says').textContent.includes('is kept here')")
+
+    jobs = kept(other)
+    assert [job["title"] for job in jobs] == ["Boathouse", "Boathouse"]
+    assert jobs[0]["items"] == jobs[1]["items"]
+
+
+def test_an_update_loses_nothing_of_an_open_job(phone: Phone) -> None:
+    """The newer version takes over while a note is being typed, and the note is there."""
+    page = with_boathouse(phone)
+    phone.wait_for_copy(page)
+    turn_to(page, "Items")
+    page.locator("#job-notes").fill("Half a sen")
+    phone.serving.replace("/worker.js", newer_worker())
+    look_for_newer(page)
+    page.get_by_role("button", name="Use it now").click()
+    until(page, "document.querySelector('#job-choice.ready') !== null && document.getElementById('job-notes') !== null")
+
+    assert page.locator("#job-notes").input_value() == "Half a sen"
+
+
+def test_a_printed_job_has_its_order_its_cuts_and_its_boards(phone: Phone) -> None:
+    """Upright sheets, black on white, the cut list and the boards on pages of their own."""
+    pypdf = pytest.importorskip("pypdf", reason="pypdf is not installed: pip install -e '.[test]'")
+    page = with_boathouse(phone)
+    sheets = pypdf.PdfReader(io.BytesIO(page.pdf(prefer_css_page_size=True, format="Letter"))).pages
+    texts = [sheet.extract_text() for sheet in sheets]
+
+    assert all(sheet.mediabox.height > sheet.mediabox.width for sheet in sheets)
+    assert "Mill to thickness" in texts[0]
+    assert [text for text in texts if text.startswith("Cut list")]
+    assert [text for text in texts if text.startswith("Boards")]
+    assert "Save as a file" not in " ".join(texts)
+
+
+def test_the_cut_list_is_saved_as_csv(shop: Phone) -> None:
+    """The file has the job's name and a line for each part."""
+    page = with_boathouse(shop)
+    with page.expect_download() as saving:
+        page.get_by_role("button", name="Cut list as CSV").click()
+    text = Path(saving.value.path()).read_text("utf-8")
+
+    assert saving.value.suggested_filename == "boathouse.csv"
+    assert "Stile,Side door" in text.replace('"', "")
+
+
+def test_a_job_saved_as_a_file_comes_back_the_same(shop: Phone) -> None:
+    """Out and in again: nothing is added, nothing lost."""
+    page = with_boathouse(shop)
+    with page.expect_download() as saving:
+        page.get_by_role("button", name="Save as a file").click()
+    take(page, "job.json", Path(saving.value.path()).read_text("utf-8"))
+    until(page, "document.querySelectorAll('#job-choice option').length === 2")
+
+    first, second = kept(page)
+    assert first == second
