@@ -120,7 +120,7 @@ def unexplained(about: dict[str, Any], results: dict[str, Result], data: dict[st
     awaited = {each["name"] for each in about["inputs"] if each["reading"]} - known
     faults = []
     for name, result in about["results"].items():
-        if name in known or result["kind"] == "ranking":
+        if name in known or result["role"] == "inner":
             continue
         if name in taken or result["when"] or awaited & {symbol.name for symbol in symbols_of(results[name].formula)}:
             awaited.add(name)

@@ -20,10 +20,15 @@ CENTS = 1000  # in a unit of price; below them the number of boards counts
 ONE_CENT = 1000000
 NO_BOARD = 20000000000000  # weighs more than any layout
 MOST_NODES = 3000  # of one board's patterns
-MOST_WORK = 20000
+MOST_WORK = 20000  # steps of one search
 MOST_COLUMNS = 300
-TURNS = 12
-SHAKE = 1
+MANY = 1000  # boards to buy: as many as are wanted
+MOST_GROUPED = 7
+MOST_GROUP_WORK = 1500
+MOST_MENDING = 30000
+SHARES = [0, 5, 8, 2]  # tenths
+TURNS = 9
+SHAKE = 1  # up to a tenth
 WIDEST = 12
 
 
@@ -97,7 +102,7 @@ def add_kind(kinds, length, owned, price, weight, kerf, trim):
                 kind["weight"] = weight
                 kind["price"] = price
             return
-    have = 1 if owned else 1000
+    have = 1 if owned else MANY
     kinds.append({"length": length, "room": room, "owned": owned, "price": price, "weight": weight, "have": have, "dual": 0})
 
 
@@ -123,7 +128,7 @@ def sorts_of(lengths, kinds, kerf):
             sorts[places[key]]["pieces"].append(piece)
     sorts.sort(key=lambda one: 0 - one["size"])
     if longest > bought + SLACK:
-        kinds.append({"length": 0, "room": longest, "owned": False, "price": None, "weight": NO_BOARD, "have": 1000, "dual": 0})
+        kinds.append({"length": 0, "room": longest, "owned": False, "price": None, "weight": NO_BOARD, "have": MANY, "dual": 0})
     return sorts
 
 
@@ -145,16 +150,28 @@ def search_boards(state, pieces, priced):
         weigh_bounds(state, proof, pieces, priced)
     if not state["done"]:
         set_worths(state, sizes)
-        best = pattern_worths(state)
+        program = solve_program(state)
+        best = program["worths"]
         set_worths(state, best)
         weigh_bounds(state, proof, pieces, priced)
         scale = common_worth(state, best) / common_worth(state, sizes)
         search_with(state, proof, pieces, priced, 0)
         search_with(state, proof, pieces, priced, 100)
+        for share in SHARES:
+            if not state["done"]:
+                search_rest(state, program, share)
+                weigh_bounds(state, proof, pieces, priced)
+        bought = [kind for kind in state["kinds"] if not kind["owned"]]
         for turn in range(TURNS):
             if not state["done"]:
                 set_worths(state, shaken(best, sizes, scale, turn))
-                search_with(state, proof, pieces, priced, 1)
+                # now and then with one length to buy, or all but one: what wastes least at first may cost more at last
+                fewer_kinds(bought, turn)
+                search_with(state, proof, pieces, priced, 2)
+        if not state["done"]:
+            set_worths(state, best)
+            mend_boards(state)
+            weigh_bounds(state, proof, pieces, priced)
     return proof
 
 
@@ -166,7 +183,117 @@ def search_with(state, proof, pieces, priced, spare):
     state["work"] = 0
     fill_boards(state, 0, 0, spare)
     state["done"] = not state["cut"]
+    for kind in state["kinds"]:
+        if kind["have"] == 0 and not kind["owned"]:
+            kind["have"] = MANY
+            state["done"] = False
     weigh_bounds(state, proof, pieces, priced)
+
+
+def search_rest(state, program, share):
+    """Take the program's patterns as often as whole boards of them are wanted, and search what is left.
+
+    `share` tenths are added first, so that a pattern may also be taken once too often rather than too seldom.
+    """
+    columns = [one for one in program["columns"] if one["kind"] is not None]
+    columns.sort(key=lambda one: int(one["amount"]) - one["amount"])
+    taken = []
+    weight = 0
+    waste = 0
+    for one in columns:
+        for _ in range(int(one["amount"] + share / 10 + 1 / 1000000)):
+            choice = {"kind": one["kind"], "sorts": [], "waste": one["kind"]["dual"]}
+            for sort in one["sorts"]:
+                if state["left"][sort] > 0 and one["kind"]["have"] > 0:
+                    state["left"][sort] = state["left"][sort] - 1
+                    choice["sorts"].append(sort)
+                    choice["waste"] = choice["waste"] - state["worths"][sort]
+            if len(choice["sorts"]) > 0:
+                one["kind"]["have"] = one["kind"]["have"] - 1
+                weight = weight + one["kind"]["weight"]
+                waste = waste + choice["waste"]
+                taken.append(choice)
+    state["found"] = [choice for choice in taken]
+    state["work"] = 0
+    fill_boards(state, weight, waste, 100)
+    state["found"] = []
+    for choice in taken:
+        take_pattern(state, choice, -1)
+
+
+def fewer_kinds(bought, turn):
+    """Leave kinds to buy out of a search, others at every turn; at every third none."""
+    if len(bought) < 2 or turn // 3 * 3 == turn:
+        return
+    chosen = turn // 3 - turn // 3 // len(bought) * len(bought)
+    only = turn // 3 * 3 + 1 == turn
+    for place, kind in enumerate(bought):
+        if (place == chosen) != only and kind["weight"] < NO_BOARD:
+            kind["have"] = 0
+
+
+def mend_boards(state):
+    """Lay the parts of two or three boards of the best layout anew, the most wasteful first, as long as that helps."""
+    work = 0
+    better = True
+    while better and work < MOST_MENDING:
+        better = False
+        boards = [one for one in state["boards"]]
+        for one in boards:
+            one["waste"] = one["kind"]["dual"]
+            for sort in one["sorts"]:
+                one["waste"] = one["waste"] - state["worths"][sort]
+        boards.sort(key=lambda one: 0 - one["waste"])
+        for group in board_groups(len(boards)):
+            if not better and work < MOST_MENDING:
+                better = mend_group(state, boards, group)
+                work = work + state["work"]
+
+
+def board_groups(count):
+    """The places of two boards and of three among the first few."""
+    groups = []
+    for second in range(1, count):
+        for first in range(second):
+            groups.append([first, second])
+            if second < MOST_GROUPED:
+                for third in range(second + 1, min(count, MOST_GROUPED)):
+                    groups.append([first, second, third])
+    groups.sort(key=lambda group: group[len(group) - 1])
+    return groups
+
+
+def mend_group(state, boards, group):
+    """Search the parts of a few boards anew; says whether that came cheaper."""
+    whole = state["weight"]
+    kept = []
+    part = 0
+    for place, one in enumerate(boards):
+        if place in group:
+            part = part + one["kind"]["weight"]
+        else:
+            take_pattern(state, one, 1)
+            kept.append(one)
+    bound = 0
+    for sort, count in enumerate(state["left"]):
+        bound = bound + state["worths"][sort] * count
+    for kind in state["kinds"]:
+        if kind["owned"]:
+            bound = bound - kind["dual"] * kind["have"]
+    before = state["bound"]
+    state["bound"] = bound
+    state["weight"] = part
+    state["boards"] = []
+    state["work"] = MOST_WORK - MOST_GROUP_WORK
+    fill_boards(state, 0, 0, 6)
+    state["work"] = state["work"] - MOST_WORK + MOST_GROUP_WORK
+    better = state["weight"] < part
+    for one in kept:
+        take_pattern(state, one, -1)
+    state["boards"] = kept + state["boards"] if better else boards
+    state["weight"] = whole - part + state["weight"]
+    state["bound"] = before
+    return better
 
 
 def common_worth(state, worths):
@@ -379,8 +506,8 @@ def take_pattern(state, choice, times):
 # The linear program of all patterns, by columns that are made when they are wanted.
 
 
-def pattern_worths(state):
-    """The worth of each sort in the cheapest mix of patterns, parts of a board allowed: the dual of the linear program."""
+def solve_program(state):
+    """The cheapest mix of patterns, parts of a board allowed, and the `worths` of the sorts in it: the linear program and its dual."""
     program = first_columns(state)
     before = state["worths"]
     count = len(state["sorts"])
@@ -391,7 +518,10 @@ def pattern_worths(state):
             break
     duals = dual_values(program)
     state["worths"] = before
-    return [int(max(0, duals[sort])) for sort in range(count)]
+    for row, one in enumerate(program["columns"]):
+        one["amount"] = program["amounts"][row]
+    program["worths"] = [int(max(0, duals[sort])) for sort in range(count)]
+    return program
 
 
 def first_columns(state):
@@ -409,10 +539,12 @@ def first_columns(state):
             if not kind["owned"] and size <= kind["room"] + SLACK:
                 many = min((kind["room"] + SLACK) // size, len(state["sorts"][sort]["pieces"]))
                 add_row(program, rows, len(state["sorts"][sort]["pieces"]) / many, kind["weight"], 1 / many)
+                program["columns"].append({"kind": kind, "sorts": [sort for _ in range(many)]})
                 break
     for kind in state["kinds"]:
         if kind["owned"]:
             add_row(program, rows, kind["have"], 0, 1)
+            program["columns"].append({"kind": None, "sorts": []})
     return program
 
 
@@ -442,10 +574,10 @@ def best_column(state, program, duals):
     count = len(state["sorts"])
     for sort in range(count):
         if duals[sort] < -1:
-            return {"cost": 0, "counts": [[sort, -1]]}
+            return {"cost": 0, "counts": [[sort, -1]], "kind": None, "sorts": []}
     for place, kind in enumerate(state["kinds"]):
         if kind["owned"] and duals[program["owned"]["k" + str(place)]] > 1:
-            return {"cost": 0, "counts": [[program["owned"]["k" + str(place)], 1]]}
+            return {"cost": 0, "counts": [[program["owned"]["k" + str(place)], 1]], "kind": None, "sorts": []}
     state["worths"] = [max(0, duals[sort]) for sort in range(count)]
     order_sorts(state)
     best = None
@@ -459,7 +591,7 @@ def best_column(state, program, duals):
             counts = [[row, 1]] if row >= 0 else []
             for sort in hold["list"][0]["sorts"]:
                 counts.append([sort, 1])
-            best = {"cost": kind["weight"], "counts": counts}
+            best = {"cost": kind["weight"], "counts": counts, "kind": kind, "sorts": hold["list"][0]["sorts"]}
     return best
 
 
@@ -491,6 +623,7 @@ def enter_column(program, column):
     inverse[out] = pivot
     amounts[out] = step
     program["costs"][out] = column["cost"]
+    program["columns"][out] = column
     return True
 
 

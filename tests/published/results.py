@@ -20,6 +20,7 @@ _SQUARE = "framing square, row of common rafters per foot run, read in a page th
 _ICS_LOCK = "ICS, Building Trades Pocketbook, lock bevel of 1/8 in 2 1/4, read in the publication; 1/8 in 2 from memory"
 _NUMPY = "numpy's tangent and arctangent, recomputed"
 _SAW = "a saw that is off by a known amount, and the scrap it cuts, recomputed"
+_PACKED = "scipy's integer program over every pattern of cuts, and published instances with their optima, recomputed"
 _PASSES = "both passes taken out of the piece in exact fractions, recomputed"
 _GRAIN = "both passes taken out of the end grain on a grid, recomputed"
 _SHOULDERS = "both shoulders taken out of the rail in exact fractions, recomputed"
@@ -335,5 +336,16 @@ CHECKED = {
         "frame_ends": Checked(_CUSTOM, "test_hinge_layout::test_five_ten_and_equal_on_the_frame"),
         "head_move": Checked(_HUNG, "test_hinge_layout::test_a_top_hinge_that_is_off_is_mended_or_followed"),
         "frame_as_hung": Checked(_HUNG, "test_hinge_layout::test_a_top_hinge_that_is_off_is_mended_or_followed"),
+    },
+    "boards": {
+        "layout": Checked(_PACKED, "test_boards::test_the_card_says_what_the_integer_program_says"),
+        "count": Checked(_PACKED, "test_boards::test_the_card_says_what_the_integer_program_says"),
+        "cost": Checked(_PACKED, "test_boards::test_the_card_says_what_the_integer_program_says"),
+        "waste": Checked(_PACKED, "test_boards::test_the_card_says_what_the_integer_program_says"),
+        "waste_percent": Checked(_PACKED, "test_boards::test_the_card_says_what_the_integer_program_says"),
+        "fewest": Checked(_PACKED, "test_boards::test_the_card_says_what_the_integer_program_says"),
+        "proven": Checked(_PACKED, "test_boards::test_the_card_says_what_the_integer_program_says"),
+        "cheapest": Checked(_PACKED, "test_boards::test_the_card_says_what_the_integer_program_says"),
+        "left_over": Checked(_PACKED, "test_boards::test_a_part_that_no_board_takes_is_named"),
     },
 }
