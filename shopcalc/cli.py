@@ -151,7 +151,12 @@ def _print_run(run: dict[str, Any]) -> None:
     settings = ", ".join(f"{setting['label']} {setting['text']}" for setting in run["settings"])
     click.echo(f"    [{'x' if run['done'] else ' '}] {run['label']} ({run['machine']})" + (f": {settings}" if settings else ""))
     click.echo("        " + ", ".join(piece["text"] for piece in run["pieces"]))
-    for text in (*(each["text"] for each in run["faces"]), *(each["text"] for each in run["changed"]), *(each["text"] for each in run["corrections"]), run["near"]):
+    for text in (
+        *(each["text"] for each in run["faces"]),
+        *(each["text"] for each in run["changed"]),
+        *(each["text"] for each in run["corrections"]),
+        run["near"],
+    ):
         if text:
             click.echo(f"        {text}")
     if run["reading"]:
@@ -169,7 +174,12 @@ def _print_laid(laid: dict[str, Any]) -> None:
     for board in laid["boards"]:
         click.echo(f"    {board['caption']}")
     if laid["is_bought"]:
-        click.echo("    Buy " + ", ".join(row["text"] for row in laid["bought"]) + f"; {laid['waste']} left over" + ("; fewest possible" if laid["proven"] else ""))
+        click.echo(
+            "    Buy "
+            + ", ".join(row["text"] for row in laid["bought"])
+            + f"; {laid['waste']} left over"
+            + ("; fewest possible" if laid["proven"] else "")
+        )
 
 
 def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:

@@ -71,7 +71,7 @@ def kind_of(value: Any) -> str:
     if value is None:
         return "nothing"
     for kind, types in (("truth", bool), ("text", str), ("number", (int, float)), ("list", list)):
-        if isinstance(value, types):  # type: ignore[arg-type]
+        if isinstance(value, types):
             return kind
     return "object"
 

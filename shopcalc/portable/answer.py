@@ -39,7 +39,11 @@ def respond(world, path, query, part):
     if name.endswith(".json"):
         return respond_data(world, name[0 : len(name) - 5], query)
     if name == "job":
-        return {"status": 200, "template": "job", "view": page_view("The job", "Order of work, cut list and boards for all that is built together.", world)}
+        return {
+            "status": 200,
+            "template": "job",
+            "view": page_view("The job", "Order of work, cut list and boards for all that is built together.", world),
+        }
     if name == "shop":
         return respond_shop(world, query, part)
     if name in world["setups"]:

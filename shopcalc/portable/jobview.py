@@ -3,7 +3,7 @@
 from shopcalc.portable.cutlist import all_parts, by_section, lay_sections
 from shopcalc.portable.laying import layout_data, shown_boards
 from shopcalc.portable.links import encoded, shop_query
-from shopcalc.portable.order import is_done, job_shop, nearly_one, moved_settings, pieces_passing, work_job
+from shopcalc.portable.order import is_done, job_shop, moved_settings, nearly_one, pieces_passing, work_job
 from shopcalc.portable.writing import decimal_text, quoted, write_value
 
 
@@ -82,7 +82,18 @@ def shown_lines(lines, name, errors):
         for key in line:
             row[key] = str(line[key])
         rows.append(row)
-    row = {"place": str(len(lines)), "wrong": False, "note": "", "label": "", "count": "", "length": "", "width": "", "thickness": "", "on_hand": "", "to_buy": ""}
+    row = {
+        "place": str(len(lines)),
+        "wrong": False,
+        "note": "",
+        "label": "",
+        "count": "",
+        "length": "",
+        "width": "",
+        "thickness": "",
+        "on_hand": "",
+        "to_buy": "",
+    }
     rows.append(row)
     return rows
 
@@ -133,9 +144,7 @@ def shown_run(run, runs, at):
     names = " ".join([stint["name"] for stint in stints])
     done = [stint for stint in stints if stint["done"]]
     left = [stint for stint in stints if not stint["done"]]
-    settings = [
-        {"label": setting["label"], "text": setting["text"], "mark": setting["mark"]} for setting in operation["settings"]
-    ]
+    settings = [{"label": setting["label"], "text": setting["text"], "mark": setting["mark"]} for setting in operation["settings"]]
     near = [other for place, other in enumerate(runs) if place != at and nearly_one(run, other)]
     return {
         "place": str(at),

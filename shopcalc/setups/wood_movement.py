@@ -48,13 +48,21 @@ _percent = by.is_("percent")
 _climate = by.is_("climate")
 width = setup.length("width", "Board width", "7 1/4", "Across the grain, as it is now. A panel glued from several boards counts as one board.")
 moisture_now = setup.percent("moisture_now", "Meter now", "9", "Percent of moisture in the middle of the board, away from its ends.", when=_percent)
-moisture_dry = setup.percent("moisture_dry", "Meter, driest", "7", "Percent of moisture in old wood of the same place, in its driest season.", when=_percent)
-moisture_wet = setup.percent("moisture_wet", "Meter, wettest", "13", "Percent of moisture in old wood of the same place, in its wettest season.", when=_percent)
+moisture_dry = setup.percent(
+    "moisture_dry", "Meter, driest", "7", "Percent of moisture in old wood of the same place, in its driest season.", when=_percent
+)
+moisture_wet = setup.percent(
+    "moisture_wet", "Meter, wettest", "13", "Percent of moisture in old wood of the same place, in its wettest season.", when=_percent
+)
 temperature_now = setup.temperature("temperature_now", "Temperature now", "70", "Of the air where the wood has rested, over weeks.", when=_climate)
 rh_now = setup.percent("rh_now", "Humidity now", "50", "Relative humidity where the wood has rested, over weeks.", when=_climate)
-temperature_dry = setup.temperature("temperature_dry", "Temperature, driest", "70", "Of the air where the work will stand, in its driest month.", when=_climate)
+temperature_dry = setup.temperature(
+    "temperature_dry", "Temperature, driest", "70", "Of the air where the work will stand, in its driest month.", when=_climate
+)
 rh_dry = setup.percent("rh_dry", "Humidity, driest", "35", "Mean of the driest month; in a heated room that is winter.", when=_climate)
-temperature_wet = setup.temperature("temperature_wet", "Temperature, wettest", "60", "Of the air where the work will stand, in its wettest month.", when=_climate)
+temperature_wet = setup.temperature(
+    "temperature_wet", "Temperature, wettest", "60", "Of the air where the work will stand, in its wettest month.", when=_climate
+)
 rh_wet = setup.percent("rh_wet", "Humidity, wettest", "70", "Mean of the wettest month, not of one wet day.", when=_climate)
 
 # What follows from the wood and the air

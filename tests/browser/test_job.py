@@ -31,7 +31,9 @@ def shop(carried: Phone):
     with borrowed(carried):
         page = carried.visit("/job")
         until(page, "document.getElementById('job-choice') !== null")
-        page.evaluate("new Promise(done => { const gone = indexedDB.deleteDatabase('shopcalc'); gone.onsuccess = gone.onblocked = () => done(null); })")
+        page.evaluate(
+            "new Promise(done => { const gone = indexedDB.deleteDatabase('shopcalc'); gone.onsuccess = gone.onblocked = () => done(null); })"
+        )
         page.evaluate("localStorage.clear()")
         page.close()
         yield carried
@@ -182,7 +184,10 @@ def test_a_full_storage_says_so_and_keeps_the_page(shop: Phone) -> None:
         (BOATHOUSE[:400], "cut short"),
         ("x" * 1_100_000, "larger than a job can be"),
         (json.dumps({"format": "shopcalc job", "version": 9}), "newer shopcalc"),
-        (json.dumps({"format": "shopcalc job", "version": 1, "title": "<img src=x onerror=alert(1)>", "items": [{"id": 1, "setup": "<script>"}]}), "no card called"),
+        (
+            json.dumps({"format": "shopcalc job", "version": 1, "title": "<img src=x onerror=alert(1)>", "items": [{"id": 1, "setup": "<script>"}]}),
+            "no card called",
+        ),
         (json.dumps([]), "This is no job"),
     ],
     ids=["truncated", "huge", "newer", "hostile", "list"],
@@ -269,7 +274,7 @@ def test_the_pad_serves_the_fields_of_a_job(shop: Phone) -> None:
 
 
 def test_a_code_on_the_desk_is_the_link_for_the_phone(phone: Phone) -> None:
-    """What a camera reads from the screen carries the whole job. (Read by ZXing, a general reader of codes.)"""
+    """What a camera reads from the screen carries the whole job: ZXing, a general reader of codes, reads it."""
     zxing = pytest.importorskip("zxingcpp", reason="zxing-cpp is not installed: pip install -e '.[test]'")
     image = pytest.importorskip("PIL.Image", reason="Pillow is not installed: pip install -e '.[test]'")
     page = with_boathouse(phone)

@@ -9,8 +9,8 @@ import pytest
 
 from shopcalc import exact, files
 from shopcalc.portable.job import read_job
-from shopcalc.portable.order import merged_sort, work_job
 from shopcalc.portable.jobview import job_data, job_view
+from shopcalc.portable.order import merged_sort, work_job
 
 BOATHOUSE = json.loads(files.static_text("boathouse.json"))
 
@@ -73,9 +73,7 @@ def test_every_operation_is_in_exactly_one_run() -> None:
     job = job_of()
     work = work_job(job, exact.world())
     stints = [stint["name"] for run in work["runs"] for stint in run["stints"]]
-    wanted = [
-        f"{each['item']['id']}/{operation['of']}/{operation['name']}" for each in work["worked"] for operation in each["found"]["operations"]
-    ]
+    wanted = [f"{each['item']['id']}/{operation['of']}/{operation['name']}" for each in work["worked"] for operation in each["found"]["operations"]]
 
     assert sorted(stints) == sorted(wanted)
     assert len(set(stints)) == len(stints)
