@@ -81,7 +81,7 @@ def test_a_setup_opens_as_it_was_left(phone):
     row(page, "tenon").click()
     wait_for_card(page)
 
-    readout(page).locator(".big", has_text="13/32").wait_for()
+    readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()
     assert ["1 1/8", "0.098", "64"] == [page.locator(f"#inputs [name={name}]").input_value() for name in ("stock", "kerf", "tape")]
 
 

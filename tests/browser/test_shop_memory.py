@@ -102,7 +102,7 @@ def test_a_card_opened_bare_has_the_last_entries(phone):
     typed(page, stock="1 1/8", groove_width="5/16", fit="0")
     again = opened(phone, "/tenon")
 
-    readout(again).locator(".big", has_text="13/32").wait_for()
+    readout(again).locator(".big", has_text="thirteen thirty-seconds").wait_for()
     assert ["1 1/8", "5/16", "0"] == [entry(again, name) for name in ("stock", "groove_width", "fit")]
     until(again, "new URLSearchParams(location.search).get('stock') === '1 1/8'")
 
@@ -215,7 +215,7 @@ def test_storage_that_is_refused_does_no_harm(refusing):
     """Everything works and nothing is remembered; the page of the shop says so."""
     page = opened(refusing, "/tenon?groove_width=5/16&fit=0")
     page.locator("#in-stock").fill("1 1/8")
-    readout(page).locator(".big", has_text="13/32").wait_for()
+    readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()
     shop = opened(refusing, "/shop")
     shop.locator("#in-kerf").fill("0.098")
     shop.get_by_text("This browser keeps nothing").wait_for()

@@ -12,7 +12,7 @@ from shopcalc.portable.shop import in_unit, shop_inputs, with_shop_defaults
 from ..helpers import run
 
 WORLD = exact.world()
-NAMES = ["outer_pair", "chippers", "shims", "arbor", "cutter", "kerf", "gauge_block", "blocks", "bit", "collar"]
+NAMES = ["kerf", "outer_pair", "chippers", "shims", "arbor", "cutter", "gauge_block", "blocks", "bit", "collar"]
 
 
 def filled(slug: str, query: dict[str, str], kept: dict[str, str]) -> dict[str, str]:
