@@ -164,7 +164,7 @@ def test_a_wrong_entry_that_is_mended_is_answered_again(shop):
 def test_a_trial_tenon_that_is_too_thick_raises_the_blade(shop):
     """Stock 1 3/8, groove 5/16, a trial tenon of 0.330: the card says to raise the blade, and by how much."""
     page = shop.visit("/")
-    page.get_by_role("link", name="Stub tenon").click()
+    page.get_by_role("link", name="Stub tenon").first.click()
     wait_for_card(page)
     page.locator("#in-stock").fill("1 3/8")
     page.locator("#in-groove_width").fill("5/16")
