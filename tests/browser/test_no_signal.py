@@ -22,17 +22,19 @@ def carried(lasting):
 
 @pytest.fixture
 def shop(carried):
-    """That phone, for one test."""
+    """That phone, for one test, which leaves it remembering nothing."""
     with borrowed(carried):
         yield carried
+        for page in carried.context.pages[-1:]:
+            page.evaluate("localStorage.clear()")
 
 
 def test_the_list_of_cards_opens_cold(shop):
-    """A new page at the first address lists every card, each with a link to it."""
+    """A new page at the first address lists every card and the shop, each with a link to it."""
     page, answered = shop.open("/")
 
     assert answered.from_service_worker
-    assert {link.get_attribute("href") for link in page.locator("main li a").all()} == {f"/{slug}" for slug in setups()}
+    assert {link.get_attribute("href") for link in page.locator("main li a").all()} == {"/shop", *(f"/{slug}" for slug in setups())}
 
 
 @pytest.mark.parametrize("slug", setups())
@@ -164,7 +166,7 @@ def test_a_wrong_entry_that_is_mended_is_answered_again(shop):
 def test_a_trial_tenon_that_is_too_thick_raises_the_blade(shop):
     """Stock 1 3/8, groove 5/16, a trial tenon of 0.330: the card says to raise the blade, and by how much."""
     page = shop.visit("/")
-    page.get_by_role("link", name="Stub tenon").first.click()
+    page.get_by_role("link", name="Stub tenon").click()
     wait_for_card(page)
     page.locator("#in-stock").fill("1 3/8")
     page.locator("#in-groove_width").fill("5/16")
