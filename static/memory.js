@@ -55,7 +55,7 @@
 
   function fillList() {
     const last = new Map(kept(LAST)), links = [...document.querySelectorAll('[data-own]')], section = document.getElementById('last');
-    for (const link of links) link.search = linked(link, last);
+    for (const link of links) link.setAttribute('href', address(link.pathname, linked(link, last)));
     for (const card of [...last.keys()].slice(0, MOST)) {
       const link = links.find(each => each.pathname === `/${card}`);
       if (link) section.lastElementChild.append(link.parentElement.cloneNode(true));

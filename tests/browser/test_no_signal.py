@@ -22,17 +22,19 @@ def carried(lasting):
 
 @pytest.fixture
 def shop(carried):
-    """That phone, for one test."""
+    """That phone, for one test, which leaves it remembering nothing."""
     with borrowed(carried):
         yield carried
+        for page in carried.context.pages[-1:]:
+            page.evaluate("localStorage.clear()")
 
 
 def test_the_list_of_cards_opens_cold(shop):
-    """A new page at the first address lists every card, each with a link to it."""
+    """A new page at the first address lists every card and the shop, each with a link to it."""
     page, answered = shop.open("/")
 
     assert answered.from_service_worker
-    assert {link.get_attribute("href") for link in page.locator("main li a").all()} == {f"/{slug}" for slug in setups()}
+    assert {link.get_attribute("href") for link in page.locator("main li a").all()} == {"/shop", *(f"/{slug}" for slug in setups())}
 
 
 @pytest.mark.parametrize("slug", setups())
