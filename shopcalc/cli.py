@@ -148,7 +148,9 @@ def _print_job(view: dict[str, Any]) -> None:
 
 def _print_run(run: dict[str, Any]) -> None:
     """One run of the order of work."""
-    settings = ", ".join(f"{setting['label']} {setting['text']}" for setting in run["settings"])
+    settings = ", ".join(
+        f"{setting['label']} {setting['text']}" + (f" by {setting['amount']}" if setting["leans"] else "") for setting in run["settings"]
+    )
     click.echo(f"    [{'x' if run['done'] else ' '}] {run['label']} ({run['machine']})" + (f": {settings}" if settings else ""))
     click.echo("        " + ", ".join(piece["text"] for piece in run["pieces"]))
     for text in (

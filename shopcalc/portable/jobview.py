@@ -144,7 +144,10 @@ def shown_run(run, runs, at):
     names = " ".join([stint["name"] for stint in stints])
     done = [stint for stint in stints if stint["done"]]
     left = [stint for stint in stints if not stint["done"]]
-    settings = [{"label": setting["label"], "text": setting["text"], "mark": setting["mark"]} for setting in operation["settings"]]
+    settings = []
+    for setting in operation["settings"]:
+        leans = len(setting["lean"]) > 0
+        settings.append({"label": setting["label"], "text": setting["text"], "leans": leans, "amount": setting["amount"]})
     near = [other for place, other in enumerate(runs) if place != at and nearly_one(run, other)]
     return {
         "place": str(at),

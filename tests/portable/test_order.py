@@ -17,7 +17,7 @@ BOATHOUSE = json.loads(files.static_text("boathouse.json"))
 
 def job_of(**changed: Any) -> dict[str, Any]:
     """The boathouse with some fields changed, taken."""
-    found = read_job({**deepcopy(BOATHOUSE), **changed}, exact.world())
+    found = read_job({**deepcopy(BOATHOUSE), "readings": {}, "ticks": {}, **changed}, exact.world())
     assert found["ok"], found
     return dict(found["job"])
 
@@ -160,6 +160,16 @@ def test_an_item_that_cannot_be_read_says_so_and_stops_nothing_else() -> None:
 
     assert list(data["errors"]) == ["item 2, stock"]
     assert {part["item"] for run in data["order"] for part in run["parts"]} == {"Door"}
+
+
+def test_the_boathouse_shows_every_feature() -> None:
+    """The demo has a reading that flows, runs that are done, one that was cut before, and settings that nearly agree."""
+    view = job_view(dict(read_job(deepcopy(BOATHOUSE), exact.world())["job"]), exact.world())
+    runs = [run for stage in view["stages"] for run in stage["runs"]]
+
+    assert [True] * 4 == [any(run[name] for run in runs) for name in ("reading", "done", "changed", "is_near")]
+    assert any(laid["is_bought"] for laid in view["laid"])
+    assert any(board["caption"].find("on hand") > 0 for laid in view["laid"] for board in laid["boards"])
 
 
 def test_sorting_is_stable_and_whole() -> None:
