@@ -20,7 +20,7 @@ CENTS = 1000  # in a unit of price; below them the number of boards counts
 ONE_CENT = 1000000
 NO_BOARD = 20000000000000  # weighs more than any layout
 MOST_NODES = 3000  # of one board's patterns
-MOST_WORK = 20000  # steps of one search
+MOST_WORK = 600000  # steps of one search, shared among the sorts: many sorts are seldom searched to the end anyhow
 MOST_COLUMNS = 300
 MANY = 1000  # boards to buy: as many as are wanted
 MOST_GROUPED = 7
@@ -29,7 +29,8 @@ MOST_MENDING = 30000
 SHARES = [0, 5, 8, 2]  # tenths
 TURNS = 9
 SHAKE = 1  # up to a tenth
-WIDEST = 12
+WIDEST = 30  # patterns weighed at one place
+SHELVES = 509
 
 
 def lay_parts(lengths, on_hand, to_buy, kerf, trim):
@@ -56,10 +57,12 @@ def lay_parts(lengths, on_hand, to_buy, kerf, trim):
         "order": [],
         "ratios": [],
         "bound": 0,
+        "seen": [],
         "boards": [],
         "found": [],
         "weight": NO_BOARD * 400,
         "work": 0,
+        "limit": max(10000, min(100000, MOST_WORK // max(1, len(sorts)))),
         "fewest": 0,
         "cut": False,
         "done": False,
@@ -181,6 +184,7 @@ def search_with(state, proof, pieces, priced, spare):
         return
     state["cut"] = False
     state["work"] = 0
+    state["seen"] = [[] for _ in range(SHELVES)]
     fill_boards(state, 0, 0, spare)
     state["done"] = not state["cut"]
     for kind in state["kinds"]:
@@ -213,8 +217,9 @@ def search_rest(state, program, share):
                 weight = weight + one["kind"]["weight"]
                 waste = waste + choice["waste"]
                 taken.append(choice)
-    state["found"] = [choice for choice in taken]
+    state["found"] = [each for each in taken]
     state["work"] = 0
+    state["seen"] = [[] for _ in range(SHELVES)]
     fill_boards(state, weight, waste, 100)
     state["found"] = []
     for choice in taken:
@@ -253,13 +258,12 @@ def mend_boards(state):
 def board_groups(count):
     """The places of two boards and of three among the first few."""
     groups = []
-    for second in range(1, count):
-        for first in range(second):
-            groups.append([first, second])
-            if second < MOST_GROUPED:
-                for third in range(second + 1, min(count, MOST_GROUPED)):
-                    groups.append([first, second, third])
-    groups.sort(key=lambda group: group[len(group) - 1])
+    for last in range(count):
+        for first in range(last):
+            groups.append([first, last])
+            if last < MOST_GROUPED:
+                for second in range(first):
+                    groups.append([second, first, last])
     return groups
 
 
@@ -284,9 +288,9 @@ def mend_group(state, boards, group):
     state["bound"] = bound
     state["weight"] = part
     state["boards"] = []
-    state["work"] = MOST_WORK - MOST_GROUP_WORK
+    state["work"] = state["limit"] - MOST_GROUP_WORK
     fill_boards(state, 0, 0, 6)
-    state["work"] = state["work"] - MOST_WORK + MOST_GROUP_WORK
+    state["work"] = state["work"] - state["limit"] + MOST_GROUP_WORK
     better = state["weight"] < part
     for one in kept:
         take_pattern(state, one, -1)
@@ -469,6 +473,8 @@ def fill_boards(state, weight, waste, spare):
             state["weight"] = weight
             state["boards"] = [each for each in state["found"]]
         return
+    if spare > WIDEST and was_here(state, waste):
+        return
     gap = state["weight"] - state["bound"] - waste
     width = min(spare + 1, WIDEST)
     choices = []
@@ -484,7 +490,7 @@ def fill_boards(state, weight, waste, spare):
     if len(choices) > width:
         state["cut"] = True
     for turns, choice in enumerate(choices[0:width]):
-        if state["weight"] < NO_BOARD * 400 and state["work"] > MOST_WORK:
+        if state["weight"] < NO_BOARD * 400 and state["work"] > state["limit"]:
             state["cut"] = True
             return
         kind = choice["kind"]
@@ -494,6 +500,24 @@ def fill_boards(state, weight, waste, spare):
             fill_boards(state, weight + kind["weight"], waste + choice["waste"], spare - turns)
             state["found"].pop()
             take_pattern(state, choice, -1)
+
+
+def was_here(state, waste):
+    """Whether the same parts and boards were left before, with no more wasted on the way; remembers that they are now."""
+    counts = [count for count in state["left"]] + [kind["have"] for kind in state["kinds"] if kind["owned"]]
+    place = 0
+    for count in counts:
+        place = place * 31 + count
+        place = place - place // SHELVES * SHELVES
+    key = ",".join([str(count) for count in counts])
+    for one in state["seen"][place]:
+        if one["key"] == key:
+            if one["waste"] <= waste:
+                return True
+            one["waste"] = waste
+            return False
+    state["seen"][place].append({"key": key, "waste": waste})
+    return False
 
 
 def take_pattern(state, choice, times):

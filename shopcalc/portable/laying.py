@@ -10,7 +10,7 @@ from shopcalc.portable.writing import quoted, write_value
 
 BAR_WIDE = 35200  # hundredths of the drawing's units for the longest board
 BAR_LEFT = 400
-BAR_LETTER = 8
+BAR_LETTER = 7
 
 
 def each_part(parts, name):
@@ -123,12 +123,12 @@ def laid_layouts(bench):
     return found
 
 
-def layout_data(layout, labels, lengths, plain):
-    """A layout as JSON has it: each board with its cuts in order; `plain` makes a number JSON's."""
+def layout_data(layout, labels, lengths, numbers):
+    """A layout as JSON has it: each board with its cuts in order."""
     found = []
     for board in layout["boards"]:
-        cuts = [{"label": labels[piece], "length": plain(lengths[piece])} for piece in board["pieces"]]
-        found.append({"length": plain(board["length"]), "owned": board["owned"], "cuts": cuts, "rest": plain(board["rest"])})
+        cuts = [{"label": labels[piece], "length": numbers["plain"](lengths[piece])} for piece in board["pieces"]]
+        found.append({"length": numbers["plain"](board["length"]), "owned": board["owned"], "cuts": cuts, "rest": numbers["plain"](board["rest"])})
     return found
 
 
@@ -144,7 +144,7 @@ def shown_boards(name, layout, labels, lengths, kerf, trim, shop, units):
     drawn = []
     places = {}
     for board in layout["boards"]:
-        cuts = [named_size(labels[piece], written_size(lengths[piece], shop, units)) for piece in board["pieces"]]
+        cuts = cuts_in_words([named_size(labels[piece], written_size(lengths[piece], shop, units)) for piece in board["pieces"]])
         head = quoted_size(board["length"], shop, units) + (" on hand" if board["owned"] else "")
         key = "b" + head + ": " + ", ".join(cuts)
         if key in places:
@@ -162,6 +162,18 @@ def shown_boards(name, layout, labels, lengths, kerf, trim, shop, units):
         one["caption"] = str(one["count"]) + " of " + one["caption"] + "."
         one.pop("count")
     return drawn
+
+
+def cuts_in_words(sizes):
+    """The cuts of a board in order, those that are alike as `rail 22 15/16 x5`."""
+    said = []
+    many = 0
+    for place, size in enumerate(sizes):
+        many = many + 1
+        if place == len(sizes) - 1 or sizes[place + 1] != size:
+            said.append(size if many == 1 else size + " x" + str(many))
+            many = 0
+    return said
 
 
 def named_size(label, size):
@@ -192,11 +204,25 @@ def bar_of(board, lengths, kerf, trim, longest, shop, units):
         right = bar_place(end, longest)
         areas.append({"style": "wood", "path": bar_path(at, end, longest)})
         cuts = cuts + "M" + hundredths(right) + " 2v40"
-        text = written_size(lengths[piece], shop, units)
-        if right - left > len(text) * BAR_LETTER * 100:
-            words.append({"style": "size", "of": "", "x": hundredths((left + right) // 2), "y": "26", "anchor": "middle", "text": text})
+        for word in words_on(written_size(lengths[piece], shop, units), (right - left) // 100):
+            word["x"] = hundredths((left + right) // 2)
+            words.append(word)
         at = end + kerf
     return {"view": "0 0 360 44", "areas": areas, "lines": [], "marks": [{"of": "", "path": cuts}], "words": words}
+
+
+def words_on(text, wide):
+    """A size on a part so wide: in one line, else the fraction under the whole inches, else nothing."""
+    lines = [text]
+    if len(text) * BAR_LETTER > wide:
+        lines = text.split(" ")
+    words = []
+    for place, line in enumerate(lines):
+        if len(line) * BAR_LETTER > wide or len(lines) > 2:
+            return []
+        y = "26" if len(lines) == 1 else "20" if place == 0 else "33"
+        words.append({"style": "", "of": "", "y": y, "anchor": "middle", "text": line})
+    return words
 
 
 def bar_place(x, longest):

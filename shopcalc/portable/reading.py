@@ -200,6 +200,9 @@ def split_piece(part):
     while start < len(chars) and not begins_number(chars[start]):
         start = start + 1
     label = "".join(chars[0:start])
+    named = "".join([" ", trimmed(label)])
+    if is_times(named[len(named) - 1]) and named[len(named) - 2] in SPACES:
+        return {"label": "", "length": "", "count": "1"}  # only how many: the length is missing
     end = len(chars)
     while end > start and chars[end - 1] not in DIGITS:
         end = end - 1

@@ -60,7 +60,7 @@ layout = setup.layout("layout", "On the boards", lay_on_boards(parts, on_hand, l
 without = setup.size("left_over", "Parts without a board", left_out(parts, layout), kind="pieces", when=longest_part(left_out(parts, layout)) > 0)
 count = setup.setting("count", "Boards to buy", boards_bought(layout), kind="count")
 cost = setup.setting("cost", "Cost", boards_cost(layout), kind="price", when=boards_priced(layout) > 0)
-waste = setup.size("waste", "Waste", boards_waste(layout))
+waste = setup.size("waste", "Wasted length", boards_waste(layout))
 waste_percent = setup.setting("waste_percent", "Waste", 100 * boards_waste(layout) / boards_used(layout), kind="percent")
 fewest = setup.size("fewest", "Boards to buy, not fewer than", boards_least(layout), kind="count")
 proven = setup.size("proven", "Fewest possible", Eq(count, fewest), kind="truth")
