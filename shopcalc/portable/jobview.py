@@ -324,18 +324,19 @@ def job_data(job, world):
                     "thickness": plain(part["thickness"]),
                 }
             )
-    boards = [laid_data(laid, plain) for laid in solved["cutting"]["laid"]]
+    boards = [laid_data(laid, world["numbers"]) for laid in solved["cutting"]["laid"]]
     return {"order": order, "cuts": cuts, "boards": boards, "errors": solved["errors"]}
 
 
-def laid_data(laid, plain):
+def laid_data(laid, numbers):
     """One section on boards, as data."""
+    plain = numbers["plain"]
     layout = laid["layout"]
     labels = [one["label"] for one in laid["labels"]]
     return {
         "thickness": plain(laid["section"]["thickness"]),
         "width": plain(laid["section"]["width"]),
-        "layout": layout_data(layout, labels, laid["lengths"], plain),
+        "layout": layout_data(layout, labels, laid["lengths"], numbers),
         "buy": [
             {"length": plain(row["length"]), "count": plain(row["count"]), "cost": None if row["cost"] is None else plain(row["cost"])}
             for row in laid["shopping"]
