@@ -197,7 +197,7 @@ def split_piece(part):
     """The three texts of one part: what stands before its first number is a label, and what stands behind the count."""
     chars = characters(part)
     start = 0
-    while start < len(chars) and not begins_number(chars[start]):
+    while start < len(chars) and not begins_number(chars, start):
         start = start + 1
     label = "".join(chars[0:start])
     named = "".join([" ", trimmed(label)])
@@ -222,9 +222,12 @@ def split_piece(part):
     return {"label": trimmed(label), "length": "".join(chars[start : len(chars)]), "count": "1"}
 
 
-def begins_number(one):
-    """Whether a measurement may begin with this character."""
-    return one in DIGITS or one in VULGAR or one == "(" or one == "." or one == "-"
+def begins_number(chars, at):
+    """Whether a measurement may begin there; the point behind a label does not begin one."""
+    one = chars[at]
+    if one == ".":
+        return at + 1 < len(chars) and chars[at + 1] in DIGITS
+    return one in DIGITS or one in VULGAR or one == "(" or one == "-"
 
 
 def is_times(one):

@@ -10,7 +10,6 @@ from shopcalc.terms import (
     boards_priced,
     boards_used,
     boards_waste,
-    inches,
     lay_on_boards,
     left_out,
     longest_board,
@@ -51,8 +50,8 @@ lengths = setup.stock(
     most=50,
     none=True,
 )
-kerf = setup.length("kerf", "Saw kerf", "1/8", "Calipers across a cut in scrap, not across the blade.", zero=True, most=inches(1), shop=True)
-trim = setup.length("trim", "Squaring takes", "1/2", "Taken off one end of every board to square it, its cut included.", zero=True, most=inches(24))
+kerf = setup.length("kerf", "Saw kerf", "1/8", "Calipers across a cut in scrap, not across the blade.", zero=True, shop=True)
+trim = setup.length("trim", "Squaring takes", "1/2", "Taken off one end of every board to square it, its cut included.", zero=True)
 
 # What comes of it
 
