@@ -173,6 +173,8 @@ def _print_laid(laid: dict[str, Any]) -> None:
         return
     for each in laid["too_long"]:
         click.echo(f"    Longer than any board: {each['text']}")
+    if laid["is_unlaid"]:
+        click.echo(f"    More pieces than are laid at once: {laid['unlaid']} are not on the boards.")
     for board in laid["boards"]:
         click.echo(f"    {board['caption']}")
     if laid["is_bought"]:

@@ -151,7 +151,9 @@ def lay_section(section, lines, kerf, trim, rough):
     """One section's pieces, with the rough allowance on each, on the strips that its boards give."""
     lengths = []
     labels = []
+    wanted = 0
     for part in section["parts"]:
+        wanted = wanted + part["count"]
         for _ in range(part["count"]):
             if len(lengths) < MOST_PIECES:
                 lengths.append(part["length"] + rough)
@@ -180,7 +182,8 @@ def lay_section(section, lines, kerf, trim, rough):
         "layout": layout,
         "has_boards": len(owned) + len(to_buy) > 0,
         "shopping": shopping(layout, to_buy),
-        "proven": layout["proven"] and single and len(layout["boards"]) > 0,
+        "unlaid": wanted - len(lengths),
+        "proven": layout["proven"] and wanted == len(lengths) and single and len(layout["boards"]) > 0,
     }
 
 

@@ -274,6 +274,8 @@ def shown_laid(laid, name, cutting, shop, world):
         "boards": shown_boards(name, layout, labels, laid["lengths"], cutting["kerf"], cutting["trim"], shop, world["units"]),
         "too_long": [{"text": text} for text in too_long],
         "is_too_long": laid["has_boards"] and len(too_long) > 0,
+        "unlaid": str(laid["unlaid"]),
+        "is_unlaid": laid["unlaid"] > 0,
         "bought": bought,
         "is_bought": len(bought) > 0,
         "waste": waste_text(layout),
@@ -343,6 +345,7 @@ def laid_data(laid, numbers):
         ],
         "too_long": [laid["labels"][place]["label"] for place in layout["too_long"]],
         "waste": plain(layout["waste"]),
+        "unlaid": numbers["plain"](laid["unlaid"]),
         "proven": laid["proven"],
     }
 

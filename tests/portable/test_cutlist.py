@@ -140,3 +140,10 @@ def test_pieces_of_a_section_are_every_part_once() -> None:
     places = [place for board in one["layout"]["boards"] for place in board["pieces"]]
 
     assert sorted(places) == list(range(15))
+
+
+def test_more_pieces_than_are_laid_are_counted() -> None:
+    """A section of very many pieces says how many are on no board, and claims nothing."""
+    [one] = laid(parts=[slats(450)], lumber=[boards(to_buy="10")])
+
+    assert (len(one["lengths"]), one["unlaid"], one["proven"]) == (400, 50, False)
