@@ -73,7 +73,7 @@ def card(slug: str, entries: Sequence[str], as_json: bool) -> None:
 
 
 @main.command("job")
-@click.argument("file", type=click.File("r", encoding="utf-8"))
+@click.argument("file", type=click.File("r", encoding="utf-8-sig"))
 @click.option("--json", "as_json", is_flag=True, help="Print the job as JSON.")
 def work_job(file: TextIO, as_json: bool) -> None:
     """Print the order of work, the cut list and the boards of a job FILE.

@@ -68,6 +68,8 @@ function answer(path, pairs, part) {
 function decideDocument(path, text) {
   let job = null;
   try { job = JSON.parse(text); } catch { /* no job */ }
+  // half a character, which JSON can name, cannot be shown
+  if (/(^|[^\\])(\\\\)*\\ud[89a-f]/.test(JSON.stringify(job))) job = null;
   return respond_document(world, path, job);
 }
 

@@ -4,7 +4,7 @@ import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.
 
 const store = createStore('shopcalc', 'jobs');
 const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
-const LAST = 'shopcalc.job', VIEW = 'shopcalc.view', LARGEST = 1e6;
+const LAST = 'shopcalc.job', VIEW = 'shopcalc.view', LARGEST = 1e6, MOST_ITEMS = 200;
 const find = id => document.getElementById(id);
 const page = find('job'), work = find('work');
 
@@ -32,15 +32,18 @@ async function read(id) {
 
 // Every change is made to what is stored now, in one transaction, so two tabs with one job lose nothing.
 async function change(id, edit, usual) {
-  let job;
+  let job, gone = false;
   try {
     await update(id, kept => {
       job = unsaved.get(id) ?? kept ?? usual;
+      gone = !job;
+      if (gone) throw new Error('deleted');
       edit(job);
       return job;
     }, store);
     if (unsaved.delete(id)) say('Saved again.');
   } catch (fault) {
+    if (gone) return say('This job was deleted in another tab: nothing is kept of what you type here.');
     if (!job) edit(job = structuredClone(unsaved.get(id) ?? usual ?? { format: 'shopcalc job', version: 1 }));
     unsaved.set(id, job);
     say(fault.name === 'QuotaExceededError'
@@ -86,12 +89,14 @@ async function offerToAdd() {
     const id = known ? job : await jobForNew();
     const shop = (await read(id))?.shop ?? {};
     const inputs = typed(form, shop);
+    let mine = 0;
     await change(id, doc => {
       const line = known && doc.items.find(each => String(each.id) === item);
       if (line) line.inputs = inputs;
-      else doc.items.push({ id: Math.max(0, ...doc.items.map(each => each.id)) + 1, setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
+      else if (doc.items.length < MOST_ITEMS) doc.items.push({ id: mine = Math.max(0, ...doc.items.map(each => each.id)) + 1, setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
     });
     if (unsaved.has(id)) return;
+    if (!known && !(await read(id)).items.some(each => each.id === mine)) return say(`A job holds at most ${MOST_ITEMS} items.`);
     const title = (await read(id)).title;
     find('job-added').replaceChildren(`${known ? 'Saved to' : 'Added to'} “${title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
     find('job-added').hidden = false;
@@ -116,7 +121,8 @@ function typed(form, shop) {
 
 // On the page of the jobs.
 
-let current = '', draws = 0, before = null;
+// `current` is the job chosen; the fields on the page belong to the job that `work.dataset.job` names.
+let current = '', draws = 0;
 
 async function choose(id) {
   const all = await everyJob();
@@ -126,6 +132,7 @@ async function choose(id) {
   find('job-choice').parentElement.classList.toggle('none', !all.length);
   find('job-keep').hidden = work.hidden = !current;
   find('job-code').replaceChildren();
+  if (work.dataset.job !== current) work.replaceChildren();
   if (current) await draw();
   find('job-choice').classList.add('ready');
 }
@@ -137,11 +144,14 @@ async function draw() {
     const response = await asked(job), text = await response.text();
     if (mine !== draws) return;
     if (!response.headers.get('X-Part')) throw new Error('not an answer');
+    // a job that is refused for what was just typed keeps its page, where it can be mended
+    if (response.status !== 200 && work.querySelector('[data-set]')) return say(textOf(text));
     const { id } = document.activeElement ?? {};
     work.dataset.at ??= recall(VIEW) || 'items';
-    work.innerHTML = text.replaceAll('#item=', `#item=${current}/`);
+    work.dataset.job = current;
+    work.innerHTML = text;
+    for (const link of work.querySelectorAll('a[href*="#item="]')) link.hash = link.hash.replace('=', `=${current}/`);
     markView();
-    // the empty line at the end is not focused by its place alone: it may be a new one
     if (id) find(id)?.focus({ preventScroll: true });
     show('failed', false);
   } catch {
@@ -154,27 +164,32 @@ function markView() {
   for (const button of work.querySelectorAll('[data-view]')) button.setAttribute('aria-pressed', button.dataset.view === work.dataset.at);
 }
 
+const textOf = html => new DOMParser().parseFromString(html, 'text/html').body.textContent.trim();
+
 // Where a field of the page stands in the document.
 function put(job, field) {
   const { set, id, key, place, names, setting } = field.dataset, value = field.value;
-  if (set === 'ticks') for (const name of names.split(' ')) field.checked ? job.ticks[name] = setting : delete job.ticks[name];
+  if (set === 'shop') job.shop[key] = value;
+  else if (set === 'ticks') for (const name of names.split(' ')) field.checked ? job.ticks[name] = setting : delete job.ticks[name];
   else if (set === 'readings') for (const name of names.split(' ')) job.readings[name] = value;
   else if (set === 'items') {
     const item = job.items.find(each => String(each.id) === id);
     if (item && (key !== 'quantity' || isCount(value))) item[key] = key === 'quantity' ? Number(value) : value;
   } else if (place) {
-    const rows = job[set], row = rows[place] ??= set === 'lumber' ? { thickness: '', width: '', on_hand: '', to_buy: '' } : { label: '', count: 1, length: '', width: '', thickness: '' };
+    const rows = job[set];
+    // lines keep their places: one that is emptied stays, and is not shown
+    while (rows.length <= place) rows.push({ ...LINES[set] });
+    const row = rows[place];
     if (key !== 'count') row[key] = value;
     else if (isCount(value)) row.count = Number(value);
   } else job[set] = value;
 }
 
 const isCount = text => /^[1-9]\d{0,2}$/.test(text.trim());
-const isEmpty = line => Object.entries(line).every(([key, value]) => key === 'count' || !value);
-
-function tidy(job) {
-  for (const name of ['lumber', 'parts']) job[name] = job[name].filter(line => !isEmpty(line));
-}
+const LINES = {
+  lumber: { thickness: '', width: '', on_hand: '', to_buy: '' },
+  parts: { label: '', count: 1, length: '', width: '', thickness: '' },
+};
 
 function whole(job) {
   for (const [name, usual] of Object.entries(blank(''))) job[name] ??= usual;
@@ -184,20 +199,35 @@ async function fieldChanged(event, ended) {
   const field = event.target.closest('[data-set]');
   if (!field) return;
   draws += 1;
-  await change(current, job => { whole(job); put(job, field); if (ended) tidy(job); });
+  await change(work.dataset.job, job => { whole(job); put(job, field); });
   if (!ended) return;
   if (field.dataset.set === 'title') find('job-choice').selectedOptions[0].textContent = field.value;
   await draw();
 }
 
-async function remove(id) {
-  before = structuredClone(await read(current));
-  await change(current, job => { job.items = job.items.filter(each => String(each.id) !== id); });
+// An item goes with its ticks and readings, or the next one of its number would find them; and comes back with them.
+async function remove(number) {
+  const id = work.dataset.job, own = name => name.startsWith(`${number}/`), gone = { readings: [], ticks: [] };
+  let item;
+  await change(id, job => {
+    item = job.items.find(each => String(each.id) === number);
+    job.items = job.items.filter(each => each !== item);
+    for (const part in gone) {
+      gone[part] = Object.entries(job[part] ?? {}).filter(([name]) => own(name));
+      for (const [name] of gone[part]) delete job[part][name];
+    }
+  });
   await draw();
+  if (!item) return;
   say('Taken out. ');
   const undo = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Put it back' });
   undo.addEventListener('click', async () => {
-    await change(current, job => { job.items = before.items; });
+    await change(id, job => {
+      if (job.items.some(each => each.id === item.id)) item.id = Math.max(...job.items.map(each => each.id)) + 1;
+      job.items.push(item);
+      job.items.sort((one, other) => one.id - other.id);
+      for (const part in gone) for (const [name, text] of gone[part]) (job[part] ??= {})[name.replace(/^\d+/, item.id)] = text;
+    });
     say('');
     await draw();
   });
@@ -212,12 +242,13 @@ async function takeIn(text, from) {
   const response = await asked(job).catch(() => null);
   if (!response?.headers.get('X-Part')) return say('It cannot be checked without a signal or a copy of this page here. Nothing was changed.');
   if (response.status !== 200) {
-    const why = new DOMParser().parseFromString(await response.text(), 'text/html').body.textContent.trim();
-    return say(`${from} was not taken. ${why}`);
+    say(`${from} was not taken. ${textOf(await response.text())}`);
+    return true;
   }
   whole(job);
   await choose(await keepNew(job));
   if (!unsaved.size) say(`${from} is kept here as “${job.title}”.`);
+  return true;
 }
 
 async function packed(text) {
@@ -269,7 +300,11 @@ const DO = {
   start: async () => choose(await keepNew(blank('New job'))),
   boathouse: async () => takeIn(await (await fetch('/static/boathouse.json')).text(), 'The boathouse'),
   save: job => download(JSON.stringify(job, null, 2), fileName(job, 'json'), 'application/json'),
-  csv: async job => download(await (await asked(job, '.csv')).text(), fileName(job, 'csv'), 'text/csv'),
+  csv: async job => {
+    const response = await asked(job, '.csv');
+    if (response.ok) download(await response.text(), fileName(job, 'csv'), 'text/csv');
+    else say('There is no cut list of a job that is refused.');
+  },
   link: copyLink,
   code: showCode,
   print: () => print(),
@@ -298,7 +333,7 @@ function startPage() {
     if (name === 'remove') return remove(id);
     DO[name](await read(current));
   });
-  find('job-choice').addEventListener('change', event => choose(event.target.value));
+  find('job-choice').addEventListener('change', event => { say(''); choose(event.target.value); });
   find('job-file').addEventListener('change', async event => {
     const [file] = event.target.files;
     event.target.value = '';
@@ -312,10 +347,10 @@ function startPage() {
 async function fromAddress() {
   const carried = /^#job=([\w-]+)$/.exec(location.hash);
   if (!carried) return choose(location.hash.slice(1) || recall(LAST));
-  history.replaceState(null, '', '/job');
   await choose(recall(LAST));
   const text = await unpacked(carried[1]).catch(() => '');
-  await takeIn(text, 'The link');
+  // a link that could not be looked at stays in the address, to be opened again
+  if (await takeIn(text, 'The link') || !text) history.replaceState(null, '', '/job');
 }
 
 if (page) startPage();

@@ -10,7 +10,7 @@ self.addEventListener('message', event => {
 self.addEventListener('fetch', event => {
   const url = new URL(event.request.url);
   if (url.origin !== self.location.origin) return;
-  if (event.request.method === 'POST' && url.pathname.startsWith('/job')) return event.respondWith(aboutJob(event.request, url));
+  if (event.request.method === 'POST' && ['/job', '/job.json', '/job.csv'].includes(url.pathname)) return event.respondWith(aboutJob(event.request, url));
   if (event.request.method !== 'GET') return;
   event.respondWith(KEPT.includes(url.pathname) ? keptFile(event.request, url) : answerHere(event.request, url));
 });

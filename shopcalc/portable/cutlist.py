@@ -5,22 +5,37 @@ which strips are ripped.
 """
 
 from shopcalc.portable.boards import lay_parts
-from shopcalc.portable.cuts import worked_parts
+from shopcalc.portable.cuts import shown_part, worked_parts
 from shopcalc.portable.order import job_shop, merged_sort
 from shopcalc.portable.reading import read_length, read_pieces, read_stock
-from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same
-from shopcalc.portable.writing import decimal_text
+from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same, smaller
+from shopcalc.portable.writing import decimal_text, quoted, write_value
 
 MOST_PIECES = 400
 
 
-def read_setting(text, job, world, errors, place):
-    """One length of the job, or nothing and an error."""
+def read_setting(text, zero, job, world, errors, place):
+    """One length of the job, which may be `zero` or may not; or nothing and an error."""
     got = read_length(text, job_shop(job), world["units"], world["numbers"])
-    if got["ok"] and at_least(got["value"], 0):
+    if got["ok"] and (above(got["value"], 0) or (zero and at_least(got["value"], 0))):
         return got["value"]
-    errors[place] = got["message"] if not got["ok"] else "This cannot be less than zero."
+    too_little = "This cannot be less than zero." if zero else "This cannot be zero or less."
+    errors[place] = got["message"] if not got["ok"] else too_little
     return 0
+
+
+def is_empty_line(line):
+    """Whether nothing is typed in a line of parts or lumber."""
+    for key in line:
+        if key != "count" and len(line[key]) > 0:
+            return False
+    return True
+
+
+def written_length(value, job, world):
+    """A length of the job as a sentence has it."""
+    shop = job_shop(job)
+    return quoted(write_value(value, "length", shop["division"], "nearest", shop["metric"], world["units"]), "length", shop["metric"])
 
 
 def all_parts(worked, job, world, errors):
@@ -29,6 +44,7 @@ def all_parts(worked, job, world, errors):
     for each in worked:
         for bench in each["found"]["benches"]:
             for part in worked_parts(bench):
+                texts = shown_part(part, bench)
                 parts.append(
                     {
                         "label": part["label"],
@@ -37,17 +53,23 @@ def all_parts(worked, job, world, errors):
                         "width": part["width"],
                         "thickness": part["thickness"],
                         "pane": part["pane"],
+                        "texts": texts,
                         "of": each["item"]["label"],
                         "id": each["item"]["id"],
                     }
                 )
     for at, loose in enumerate(job["parts"]):
+        if is_empty_line(loose):
+            continue
         place = "parts " + str(at + 1)
         before = len(errors.keys())
         part = {"label": loose["label"], "count": loose["count"], "pane": False, "of": "", "id": 1000000 + at}
         for name in ["length", "width", "thickness"]:
-            part[name] = read_setting(loose[name], job, world, errors, place)
+            part[name] = read_setting(loose[name], False, job, world, errors, place)
         if len(errors.keys()) == before:
+            part["texts"] = {}
+            for name in ["length", "width", "thickness"]:
+                part["texts"][name] = written_length(part[name], job, world)
             parts.append(part)
     return parts
 
@@ -65,7 +87,14 @@ def by_section(parts):
     for part in parts:
         name = section_name(part)
         if name not in named:
-            named[name] = {"name": name, "thickness": part["thickness"], "width": part["width"], "pane": part["pane"], "parts": []}
+            named[name] = {
+                "name": name,
+                "thickness": part["thickness"],
+                "width": part["width"],
+                "pane": part["pane"],
+                "texts": part["texts"],
+                "parts": [],
+            }
             sections.append(named[name])
         named[name]["parts"].append(part)
     for section in sections:
@@ -98,11 +127,13 @@ def read_lumber_lines(job, world, errors):
     shop = job_shop(job)
     lines = []
     for at, typed in enumerate(job["lumber"]):
+        if is_empty_line(typed):
+            continue
         place = "lumber " + str(at + 1)
         before = len(errors.keys())
         line = {"place": at, "on_hand": [], "to_buy": []}
         for name in ["thickness", "width"]:
-            line[name] = read_setting(typed[name], job, world, errors, place)
+            line[name] = read_setting(typed[name], False, job, world, errors, place)
         if len(typed["on_hand"]) > 0:
             got = read_pieces(typed["on_hand"], 200, shop, world["units"], world["numbers"])
             if got["ok"]:
@@ -129,9 +160,9 @@ def is_narrower(one, other):
 
 def lay_sections(sections, job, world, errors):
     """The wood of every section on boards, the widest section first; a board used for one is gone for the next."""
-    kerf = read_setting(job["kerf"], job, world, errors, "kerf")
-    trim = read_setting(job["trim"], job, world, errors, "trim")
-    rough = read_setting(job["rough"], job, world, errors, "rough")
+    kerf = read_setting(job["kerf"], True, job, world, errors, "kerf")
+    trim = read_setting(job["trim"], True, job, world, errors, "trim")
+    rough = read_setting(job["rough"], True, job, world, errors, "rough")
     lines = read_lumber_lines(job, world, errors)
     laid = []
     for section in sections:
@@ -144,7 +175,7 @@ def strips_of(line, section, kerf):
     """How many strips of a section's width a board gives: none if it is too narrow or of another thickness."""
     if not same(line["thickness"], section["thickness"]) or above(section["width"], line["width"]):
         return 0
-    return int(floor_of((line["width"] + kerf) / (section["width"] + kerf)))
+    return int(smaller(floor_of((line["width"] + kerf) / (section["width"] + kerf)), MOST_PIECES))
 
 
 def lay_section(section, lines, kerf, trim, rough):
@@ -166,11 +197,20 @@ def lay_section(section, lines, kerf, trim, rough):
         if strips > 0:
             for at in range(len(line["on_hand"])):
                 left = strips if above(line["on_hand"][at], 0) else 0
-                for _ in range(left):
+                for _ in range(int(smaller(left, MOST_PIECES - len(owned)))):
                     owned.append({"length": line["on_hand"][at], "line": line, "at": at})
             for board in line["to_buy"]:
                 price = board["price"]
-                add_choice(to_buy, {"length": board["length"], "price": None if price is None else price / strips, "strips": strips, "whole": price})
+                add_choice(
+                    to_buy,
+                    {
+                        "length": board["length"],
+                        "price": None if price is None else price / strips,
+                        "strips": strips,
+                        "whole": price,
+                        "width": line["width"],
+                    },
+                )
     layout = lay_parts(lengths, [each["length"] for each in owned], to_buy, kerf, trim)
     take_used(layout, owned)
     # where a board gives several strips, the fewest strips need not be the fewest boards
@@ -223,5 +263,5 @@ def shopping(layout, to_buy):
         if strips > 0 and len(known) == 0:
             count = (strips + board["strips"] - 1) // board["strips"]
             cost = None if board["whole"] is None else board["whole"] * count
-            rows.append({"length": board["length"], "count": count, "cost": cost, "strips": board["strips"]})
+            rows.append({"length": board["length"], "width": board["width"], "count": count, "cost": cost, "strips": board["strips"]})
     return rows

@@ -27,6 +27,8 @@ def read_job(document, world):
     """
     kind_of = world["numbers"]["kind_of"]
     faults = []
+    if document is None:
+        return refused("", "This is no job: it is cut short, or is no JSON at all.")
     if kind_of(document) != "object":
         return refused("", "This is no job: it should be an object, and it is " + KIND_WORDS[kind_of(document)] + ".")
     if "format" not in document or document["format"] != JOB_FORMAT:
@@ -40,12 +42,12 @@ def read_job(document, world):
         "version": JOB_VERSION,
         "title": text_of(document, "title", "Job", 120, "", faults, kind_of),
         "notes": text_of(document, "notes", "", 4000, "", faults, kind_of),
-        "kerf": text_of(document, "kerf", "1/8", 60, "", faults, kind_of),
-        "trim": text_of(document, "trim", "1/2", 60, "", faults, kind_of),
-        "rough": text_of(document, "rough", "1", 60, "", faults, kind_of),
-        "shop": texts_of(document, "shop", NAME_MARKS, "", faults, kind_of),
-        "readings": texts_of(document, "readings", KEY_MARKS, "", faults, kind_of),
-        "ticks": texts_of(document, "ticks", KEY_MARKS, "", faults, kind_of),
+        "kerf": text_of(document, "kerf", "1/8 in", 60, "", faults, kind_of),
+        "trim": text_of(document, "trim", "1/2 in", 60, "", faults, kind_of),
+        "rough": text_of(document, "rough", "1 in", 60, "", faults, kind_of),
+        "shop": texts_of(document, "shop", NAME_MARKS, 400, "", faults, kind_of),
+        "readings": texts_of(document, "readings", KEY_MARKS, 400, "", faults, kind_of),
+        "ticks": texts_of(document, "ticks", KEY_MARKS, 2000, "", faults, kind_of),
         "items": [],
         "parts": [],
         "lumber": [],
@@ -104,9 +106,17 @@ def text_of(given, key, usual, most, place, faults, kind_of):
     """A text field, or what is usual."""
     if not field_of(given, key, "text", place, faults, kind_of):
         return usual
-    if len(given[key]) > most:
+    if letters_in(given[key]) > most:
         fault(faults, inside(place, key), "This is longer than " + str(most) + " letters.")
     return given[key]
+
+
+def letters_in(text):
+    """How long a text is, as the phone counts: a rare character is two."""
+    count = 0
+    for one in text:
+        count = count + (2 if ord(one) > 65535 else 1)
+    return count
 
 
 def whole_of(given, key, least, most, usual, place, faults, kind_of):
@@ -124,7 +134,7 @@ def whole_of(given, key, least, most, usual, place, faults, kind_of):
 
 def is_key(key, marks):
     """Whether a key is made of the marks allowed, and is none that the language itself uses."""
-    if len(key) == 0 or len(key) > 200 or key == "constructor" or key[0] == "_":
+    if len(key) == 0 or len(key) > 200 or key == "constructor" or key[0] in "_-/":
         return False
     for one in key:
         if one not in marks:
@@ -132,7 +142,7 @@ def is_key(key, marks):
     return True
 
 
-def texts_of(given, key, marks, place, faults, kind_of):
+def texts_of(given, key, marks, most, place, faults, kind_of):
     """An object of texts by name."""
     found = {}
     if not field_of(given, key, "object", place, faults, kind_of):
@@ -143,8 +153,8 @@ def texts_of(given, key, marks, place, faults, kind_of):
             fault(faults, where, "This cannot be a name.")
         elif kind_of(given[key][name]) != "text":
             fault(faults, where, "This should be a text, and it is " + KIND_WORDS[kind_of(given[key][name])] + ".")
-        elif len(given[key][name]) > 400:
-            fault(faults, where, "This is longer than 400 letters.")
+        elif letters_in(given[key][name]) > most:
+            fault(faults, where, "This is longer than " + str(most) + " letters.")
         else:
             found[name] = given[key][name]
     return found
@@ -179,7 +189,7 @@ def read_item(given, place, faults, world):
     item["setup"] = text_of(given, "setup", "", 60, place, faults, kind_of)
     item["label"] = text_of(given, "label", "", 80, place, faults, kind_of)
     item["quantity"] = whole_of(given, "quantity", 1, MOST_QUANTITY, 1, place, faults, kind_of)
-    item["inputs"] = texts_of(given, "inputs", NAME_MARKS, place, faults, kind_of)
+    item["inputs"] = texts_of(given, "inputs", NAME_MARKS, 400, place, faults, kind_of)
     if not is_key(item["setup"], KEY_MARKS) or item["setup"] not in world["setups"]:
         fault(faults, inside(place, "setup"), "There is no card called “" + item["setup"][0:40] + "”.")
         return item

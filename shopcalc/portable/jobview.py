@@ -1,10 +1,10 @@
 """What the page of a job shows and what its data says: order of work, cut list, boards."""
 
-from shopcalc.portable.cutlist import all_parts, by_section, lay_sections
+from shopcalc.portable.cutlist import all_parts, by_section, is_empty_line, lay_sections
 from shopcalc.portable.laying import layout_data, shown_boards
 from shopcalc.portable.links import encoded, shop_query
-from shopcalc.portable.order import is_done, job_shop, moved_settings, nearly_one, pieces_passing, work_job
-from shopcalc.portable.writing import decimal_text, quoted, write_value
+from shopcalc.portable.order import done_text, is_done, job_shop, moved_settings, nearly_one, pieces_passing, wanted_otherwise, work_job
+from shopcalc.portable.writing import TAPES, decimal_text, quoted, write_value
 
 
 def solve_job(job, world):
@@ -56,7 +56,8 @@ def job_view(job, world):
         "loose": shown_lines(job["parts"], "parts", solved["errors"]),
         "units": "mm" if shop["metric"] else "in",
         "tape": str(shop["division"]),
-        "shop_says": "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches"),
+        "tapes": [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES],
+        "shop_says": "Bare numbers in this job are " + ("mm." if shop["metric"] else "inches."),
     }
 
 
@@ -77,13 +78,16 @@ def shown_lines(lines, name, errors):
     """Lines that are typed in a table, and an empty one to go on with."""
     rows = []
     for at, line in enumerate(lines):
+        if is_empty_line(line):
+            continue
         place = name + " " + str(at + 1)
-        row = {"place": str(at), "wrong": place in errors, "note": errors[place] if place in errors else ""}
+        row = {"place": str(at), "nth": str(at + 1), "wrong": place in errors, "note": errors[place] if place in errors else ""}
         for key in line:
             row[key] = str(line[key])
         rows.append(row)
     row = {
         "place": str(len(lines)),
+        "nth": str(len(lines) + 1),
         "wrong": False,
         "note": "",
         "label": "",
@@ -164,6 +168,7 @@ def shown_run(run, runs, at):
         "partly": len(done) > 0 and len(left) > 0,
         "left": ", ".join([one["text"] for one in pieces_of(left)]) if len(done) > 0 else "",
         "changed": changed_since(stints),
+        "spread": spread_of(run),
         "has_reading": len(operation["reading"]) > 0,
         "reading_label": operation["reading_label"],
         "reading": run["reading"],
@@ -181,6 +186,15 @@ def changed_since(stints):
     for stint in stints:
         for moved in stint["moved"]:
             rows.append({"text": stint["item"]["label"] + ", " + moved["label"] + ": cut at " + moved["then"] + ", now " + moved["now"] + "."})
+    return rows
+
+
+def spread_of(run):
+    """What single items of a run would want by themselves: within the tape's division, but more than a hair away."""
+    rows = []
+    for stint in run["stints"]:
+        for setting in wanted_otherwise(stint, run):
+            rows.append({"text": stint["item"]["label"] + " by itself, " + setting["label"] + ": " + done_text(setting) + "."})
     return rows
 
 
@@ -236,10 +250,9 @@ def progress_text(runs):
     return str(done) + " of " + str(len(runs)) + " runs done"
 
 
-def section_title(section, shop, world):
+def section_title(section):
     """A section as the lumber rack names it."""
-    thick = length_text(section["thickness"], "nearest", shop, world)
-    return thick + " x " + length_text(section["width"], "nearest", shop, world)
+    return section["texts"]["thickness"] + " x " + section["texts"]["width"]
 
 
 def shown_section(section, rough, shop, world):
@@ -252,11 +265,11 @@ def shown_section(section, rough, shop, world):
                 "count": decimal_text(part["count"], 0, False),
                 "label": part["label"],
                 "of": part["of"],
-                "finished": length_text(part["length"], "nearest", shop, world),
+                "finished": part["texts"]["length"],
                 "rough": "" if section["pane"] else length_text(left_long, "up", shop, world),
             }
         )
-    return {"section": section_title(section, shop, world), "pane": section["pane"], "rows": rows}
+    return {"section": section_title(section), "pane": section["pane"], "rows": rows}
 
 
 def shown_laid(laid, name, cutting, shop, world):
@@ -266,10 +279,13 @@ def shown_laid(laid, name, cutting, shop, world):
     bought = []
     for row in laid["shopping"]:
         cost = "" if row["cost"] is None else ", " + decimal_text(row["cost"], 2, False)
-        bought.append({"text": decimal_text(row["count"], 0, False) + " of " + length_text(row["length"], "nearest", shop, world) + cost})
+        size = length_text(row["length"], "nearest", shop, world)
+        if row["strips"] > 1:
+            size = size + ", " + length_text(row["width"], "nearest", shop, world) + " wide, " + str(row["strips"]) + " strips of each"
+        bought.append({"text": decimal_text(row["count"], 0, False) + " of " + size + cost})
     labels = [one["label"] for one in laid["labels"]]
     return {
-        "section": section_title(laid["section"], shop, world),
+        "section": section_title(laid["section"]),
         "none": not laid["has_boards"],
         "boards": shown_boards(name, layout, labels, laid["lengths"], cutting["kerf"], cutting["trim"], shop, world["units"]),
         "too_long": [{"text": text} for text in too_long],

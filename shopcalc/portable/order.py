@@ -5,6 +5,7 @@ tape's division. A reading taken at a run flows into every item of it, and so ma
 """
 
 from shopcalc.portable.bench import read_and_set
+from shopcalc.portable.links import encoded
 from shopcalc.portable.operations import worked_operations
 from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import above, same, size_of
@@ -14,6 +15,7 @@ from shopcalc.portable.writing import decimal_text
 NEAR = 64  # settings within one part in this of an inch could be one
 BETWEEN = "\n"
 DONE_BETWEEN = "; "
+FEW = 12  # marks that a tick remembers one by one
 REACH = 500  # parts of an inch: two thousandths
 
 
@@ -51,7 +53,7 @@ def work_item(item, readings, job, world, done):
             query[name] = item["inputs"][name]
         elif declared["shop"] and name in job["shop"]:
             query[name] = job["shop"][name]
-    key = item["setup"] + BETWEEN + BETWEEN.join([given + "=" + query[given] for given in query])
+    key = item["setup"] + "?" + "&".join([given + "=" + encoded(query[given]) for given in query])
     if key not in done:
         found = read_and_set(world, item["setup"], query, job_shop(job))
         found["operations"] = worked_operations(found["benches"][0]) if len(found["benches"]) > 0 else []
@@ -212,14 +214,20 @@ def nearly_one(one, other):
 
 
 def done_text(setting):
-    """What a tick remembers of a setting: a length to the thousandth, finer than the tape, since a tenon's fit is."""
+    """What a tick remembers of a setting: a length to the thousandth, finer than the tape, since a tenon's fit is.
+
+    Of a long row it remembers how many, the first and the last.
+    """
+    if setting["kind"] == "lengths" and len(setting["value"]) > FEW:
+        marks = setting["mark"].split(", ")
+        return str(len(marks)) + " from " + marks[0] + " to " + marks[len(marks) - 1]
     return decimal_text(setting["value"], 3, False) + " in" if setting["kind"] == "length" else setting["mark"]
 
 
 def moved_settings(stint, run, shop, world):
     """The settings of its run that are no longer what they were when the stint was ticked: label, then and now.
 
-    All of a run is cut at the setting of its first stint, whatever a thousandth more or less the others would ask for.
+    All of a run is cut at the setting of its first stint, whatever within the tape's division the others would ask for.
     """
     if not stint["is_ticked"]:
         return []
@@ -244,6 +252,16 @@ def is_within_reach(then, setting, shop, world):
         return False
     got = read_length(then, shop, world["units"], world["numbers"])
     return got["ok"] and not above(size_of(got["value"] - setting["value"]) * REACH, 1)
+
+
+def wanted_otherwise(stint, run):
+    """The settings that a stint by itself would want otherwise than the run has them, by more than a hand can repeat."""
+    found = []
+    first = run["stints"][0]["operation"]["settings"]
+    for place, setting in enumerate(stint["operation"]["settings"]):
+        if setting["kind"] == "length" and above(size_of(setting["value"] - first[place]["value"]) * REACH, 1):
+            found.append(setting)
+    return found
 
 
 def is_done(stint, run, shop, world):

@@ -141,7 +141,6 @@ def test_a_tab_closed_in_mid_typing_loses_nothing(shop: Phone) -> None:
     page = with_boathouse(shop)
     turn_to(page, "Items")
     page.locator("#job-notes").fill("Cedar for the cap")
-    until(page, "true")
     page.wait_for_timeout(100)
     page.close()
 
@@ -339,3 +338,65 @@ def test_a_job_saved_as_a_file_comes_back_the_same(shop: Phone) -> None:
 
     first, second = kept(page)
     assert first == second
+
+
+def test_a_field_that_is_too_long_can_be_mended(shop: Phone) -> None:
+    """Where a job is refused for what was typed, its page stays, says why, and is taken again when it is mended."""
+    page = with_boathouse(shop)
+    shop.excuse("422")
+    turn_to(page, "Items")
+    page.evaluate("document.getElementById('job-title').removeAttribute('maxlength')")
+    page.locator("#job-title").fill("x" * 130)
+    page.locator("#job-title").press("Tab")
+    until(page, "document.getElementById('job-says').textContent.includes('longer than 120')")
+
+    page.locator("#job-title").fill("Mended")
+    page.locator("#job-title").press("Tab")
+    until(page, "document.querySelector('#job-choice').selectedOptions[0].textContent === 'Mended'")
+    [job] = kept(page)
+    assert job["title"] == "Mended"
+
+
+def test_an_item_takes_its_ticks_and_readings_with_it(shop: Phone) -> None:
+    """The next item of the same number finds none, and putting it back brings them back."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.get_by_role("button", name="Take Side door out").click()
+    page.get_by_role("button", name="Put it back").wait_for()
+    [job] = kept(page)
+    assert [name for name in [*job["ticks"], *job["readings"]] if name.startswith("1/")] == []
+
+    page.get_by_role("button", name="Put it back").click()
+    until(page, "document.querySelectorAll('.items li').length === 7")
+    [job] = kept(page)
+    assert job["readings"] == json.loads(BOATHOUSE)["readings"]
+    assert job["ticks"] == json.loads(BOATHOUSE)["ticks"]
+
+
+def test_a_job_deleted_in_another_tab_is_not_brought_back(shop: Phone) -> None:
+    """The tab that still shows it says so, and keeps nothing."""
+    one = with_boathouse(shop)
+    turn_to(one, "Items")
+    one.locator("#job-notes").focus()
+    other = job_page(shop)
+    other.on("dialog", lambda dialog: dialog.accept())
+    other.get_by_role("button", name="Delete this job").click()
+    until(other, "document.querySelector('#job-choice').options.length === 0")
+
+    one.locator("#job-notes").fill("Too late")
+    until(one, "document.getElementById('job-says').textContent.includes('deleted in another tab')")
+    assert kept(one) == []
+
+
+def test_a_line_of_lumber_that_is_emptied_moves_no_other(shop: Phone) -> None:
+    """What is typed next goes where it was typed."""
+    page = with_boathouse(shop)
+    turn_to(page, "Boards")
+    for name in ("thickness", "width", "to-buy"):
+        page.locator(f"#lumber-{name}-1").fill("")
+    page.locator("#lumber-on-hand-2").fill("101, 96")
+    page.locator("#lumber-on-hand-2").press("Tab")
+    until(page, "document.getElementById('lumber-width-1') === null")
+
+    [job] = kept(page)
+    assert [line["on_hand"] for line in job["lumber"]] == ["80 x2", "", "101, 96"]

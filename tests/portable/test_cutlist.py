@@ -147,3 +147,35 @@ def test_more_pieces_than_are_laid_are_counted() -> None:
     [one] = laid(parts=[slats(450)], lumber=[boards(to_buy="10")])
 
     assert (len(one["lengths"]), one["unlaid"], one["proven"]) == (400, 50, False)
+
+
+@pytest.mark.parametrize("field", ["length", "width", "thickness"])
+def test_a_part_of_no_size_is_an_error(field: str) -> None:
+    """A part must be longer, wider and thicker than nothing."""
+    errors: dict[str, str] = {}
+    laid(errors, parts=[{**slats(1), field: "0"}], lumber=[boards(to_buy="10")])
+
+    assert errors == {"parts 1": "This cannot be zero or less."}
+
+
+def test_a_board_gives_only_as_many_strips_as_are_ever_laid() -> None:
+    """A sliver of a width does not fill the memory with strips."""
+    [one] = laid(parts=[slats(1, width="0.000001")], lumber=[boards(on_hand="10 x50", to_buy="10", width="10")])
+
+    assert bought(one) == []
+
+
+def test_an_emptied_line_is_nothing() -> None:
+    """A line that was typed and emptied again is no error."""
+    errors: dict[str, str] = {}
+    empty = {"label": "", "count": 1, "length": "", "width": "", "thickness": ""}
+    laid(errors, parts=[empty, slats(1)], lumber=[boards(width="", thickness=""), boards(to_buy="10")])
+
+    assert errors == {}
+
+
+def test_a_metric_job_starts_with_the_same_saw() -> None:
+    """What is not said of kerf, squaring and rough length is in inches whatever bare numbers are."""
+    found = read_job({"format": "shopcalc job", "version": 1, "shop": {"units": "mm"}}, exact.world())["job"]
+
+    assert (found["kerf"], found["trim"], found["rough"]) == ("1/8 in", "1/2 in", "1 in")

@@ -19,7 +19,7 @@ ITEM = {"id": 1, "setup": "tenon", "label": "Rail", "quantity": 2, "inputs": {"s
 
 # a document, the place of its fault, a word of the reason, and whether the schema can see the fault too
 REFUSED: list[tuple[Any, str, str, bool]] = [
-    (None, "", "null", True),
+    (None, "", "no JSON", True),
     ([], "", "a list", True),
     ("job", "", "a text", True),
     ({}, "format", "no job of shopcalc", True),

@@ -73,3 +73,12 @@ def test_a_text_that_is_no_json_is_a_job_refused(text: str) -> None:
     found = exact.answer_document("/job", text)
 
     assert (found["status"], found["template"]) == (422, "refused")
+
+
+def test_a_pane_is_as_small_as_its_card_says() -> None:
+    """The card rounds a pane down, and so does the cut list."""
+    frame = {**BOATHOUSE["items"][0], "inputs": {"stock": "1 3/8", "opening_width": "30 5/64"}}
+    card = exact.answer("/frame.json", frame["inputs"])["data"]["results"]["panel_width"]["text"]
+    [pane] = [section for section in asked("/job", items=[frame], parts=[])["view"]["sections"] if section["pane"]]
+
+    assert pane["section"].endswith(f"x {card.split(' full')[0]} in" + (" full" if "full" in card else ""))

@@ -190,3 +190,19 @@ def test_all_of_a_run_is_cut_at_one_setting() -> None:
     [shown] = [each for stage in view["stages"] for each in stage["runs"] if "2/groove/groove" in each["names"]]
 
     assert (len(run["stints"]), shown["done"], shown["changed"]) == (2, True, [])
+
+
+def test_an_item_that_would_want_more_within_the_tapes_division_says_so() -> None:
+    """Two depths that are one mark of the tape are one run; the second says what it would want by itself."""
+    view = job_view(job_of(items=frames(groove_depth="0.51")), exact.world())
+    [shown] = [each for stage in view["stages"] for each in stage["runs"] if "2/groove/groove" in each["names"]]
+
+    assert [each["text"] for each in shown["spread"]] == ["Sash by itself, Cutter height: 0.510 in."]
+
+
+def test_a_tick_of_a_long_row_stays_short() -> None:
+    """Two hundred marks are remembered by how many, the first and the last, so that the job may still be read."""
+    slats = {"id": 1, "setup": "slats", "quantity": 1, "inputs": {"run": "1000", "slat": "1", "by": "count", "count": "200"}}
+    marks = max(len(stint["done_at"]) for run in runs_of(job_of(items=[slats])) for stint in run["stints"])
+
+    assert marks < 60
