@@ -245,8 +245,9 @@ def read_row(text, most, priced, shop, units, numbers):
         price = {"ok": True, "value": None}
         if got["ok"] and len(sides) > 1:
             price = read_price("@".join(sides[1 : len(sides)]), units, numbers)
-        if not got["ok"] or not price["ok"]:
-            return {"ok": False, "message": "Number " + str(place + 1) + " in the row: " + (price if got["ok"] else got)["message"]}
+        wrong = price if got["ok"] else got
+        if not wrong["ok"]:
+            return {"ok": False, "message": "Number " + str(place + 1) + " in the row: " + wrong["message"]}
         rows.append({"length": got["value"], "price": price["value"]})
     if len(rows) > most:
         return {"ok": False, "message": "That is too many: at most " + str(most) + " can be weighed."}
