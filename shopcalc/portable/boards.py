@@ -17,20 +17,17 @@ SLACK = 101  # ticks: what rounding two hundred parts can add
 FINE = 10000  # the length of a board weighs this much an inch,
 ONE_BOARD = 3000000000  # and a board itself more than all their lengths together
 CENTS = 1000  # in a unit of price; below them the number of boards counts
-ONE_CENT = 1000000
+ONE_CENT = 1000
 NO_BOARD = 20000000000000  # weighs more than any layout
 MOST_NODES = 3000  # of one board's patterns
 MOST_WORK = 600000  # steps of one search, shared among the sorts: many sorts are seldom searched to the end anyhow
-MOST_COLUMNS = 300
+MOST_COLUMNS = 300  # of the linear program
 MANY = 1000  # boards to buy: as many as are wanted
-MOST_GROUPED = 7
-MOST_GROUP_WORK = 1500
-MOST_MENDING = 30000
-SHARES = [0, 5, 8, 2]  # tenths
-TURNS = 9
-SHAKE = 1  # up to a tenth
+SHARES = [0, 5, 8, 2]
+TURNS = 9  # with worths shaken by up to a tenth
+MOST_SPARE = 100  # turns from what looks best
 WIDEST = 30  # patterns weighed at one place
-SHELVES = 509
+SHELVES = 509  # for what was searched before
 
 
 def lay_parts(lengths, on_hand, to_buy, kerf, trim):
@@ -64,13 +61,15 @@ def lay_parts(lengths, on_hand, to_buy, kerf, trim):
         "work": 0,
         "limit": max(10000, min(100000, MOST_WORK // max(1, len(sorts)))),
         "fewest": 0,
+        "least": 0,
+        "priced": priced,
+        "cheapest": False,
         "cut": False,
         "done": False,
     }
-    proof = {"least": 0, "cheapest": False}
     if len(sorts) > 0:
-        proof = search_boards(state, len(lengths), priced)
-    return laid_out(state, lengths, proof, kerf, trim, priced)
+        search_boards(state)
+    return laid_out(state, lengths, kerf, trim)
 
 
 def tick_of(length):
@@ -138,47 +137,30 @@ def sorts_of(lengths, kinds, kerf):
 # The search.
 
 
-def search_boards(state, pieces, priced):
-    """Search a layout, first plainly and, if no bound proves it, by the linear program; returns what is proven."""
+def search_boards(state):
+    """Search a layout, first by the plain lengths and, if no bound proves it, by the linear program."""
     sizes = [one["size"] for one in state["sorts"]]
-    widest = max_room(state)
-    proof = {"least": 0, "cheapest": False}
     set_worths(state, sizes)
-    weigh_bounds(state, proof, pieces, priced)
     fill_boards(state, 0, 0, 0)
-    weigh_bounds(state, proof, pieces, priced)
-    if not state["done"]:
-        # two parts longer than half the longest board never share one
-        set_worths(state, [2 if size * 2 > widest else 1 if size * 2 == widest else 0 for size in sizes])
-        weigh_bounds(state, proof, pieces, priced)
-    if not state["done"]:
-        set_worths(state, sizes)
-        program = solve_program(state)
-        best = program["worths"]
-        set_worths(state, best)
-        weigh_bounds(state, proof, pieces, priced)
-        scale = common_worth(state, best) / common_worth(state, sizes)
-        search_with(state, proof, pieces, priced, 0)
-        search_with(state, proof, pieces, priced, 100)
-        for share in SHARES:
-            if not state["done"]:
-                search_rest(state, program, share)
-                weigh_bounds(state, proof, pieces, priced)
-        bought = [kind for kind in state["kinds"] if not kind["owned"]]
-        for turn in range(TURNS):
-            if not state["done"]:
-                set_worths(state, shaken(best, sizes, scale, turn))
-                # now and then with one length to buy, or all but one: what wastes least at first may cost more at last
-                fewer_kinds(bought, turn)
-                search_with(state, proof, pieces, priced, 2)
+    weigh_bounds(state)
+    if state["done"]:
+        return
+    program = solve_program(state)
+    best = program["worths"]
+    set_worths(state, best)
+    weigh_bounds(state)
+    search_with(state, 0)
+    search_with(state, MOST_SPARE)
+    for share in SHARES:
+        search_rest(state, program, share)
+    scale = common_worth(state, best) / common_worth(state, sizes)
+    for turn in range(TURNS):
         if not state["done"]:
-            set_worths(state, best)
-            mend_boards(state)
-            weigh_bounds(state, proof, pieces, priced)
-    return proof
+            set_worths(state, shaken(best, sizes, scale, turn))
+            search_with(state, 2)
 
 
-def search_with(state, proof, pieces, priced, spare):
+def search_with(state, spare):
     """Search by the worths as they are; a search that was not cut off has found the best."""
     if state["done"]:
         return
@@ -187,11 +169,7 @@ def search_with(state, proof, pieces, priced, spare):
     state["seen"] = [[] for _ in range(SHELVES)]
     fill_boards(state, 0, 0, spare)
     state["done"] = not state["cut"]
-    for kind in state["kinds"]:
-        if kind["have"] == 0 and not kind["owned"]:
-            kind["have"] = MANY
-            state["done"] = False
-    weigh_bounds(state, proof, pieces, priced)
+    weigh_bounds(state)
 
 
 def search_rest(state, program, share):
@@ -199,6 +177,8 @@ def search_rest(state, program, share):
 
     `share` tenths are added first, so that a pattern may also be taken once too often rather than too seldom.
     """
+    if state["done"]:
+        return
     columns = [one for one in program["columns"] if one["kind"] is not None]
     columns.sort(key=lambda one: int(one["amount"]) - one["amount"])
     taken = []
@@ -220,84 +200,11 @@ def search_rest(state, program, share):
     state["found"] = [each for each in taken]
     state["work"] = 0
     state["seen"] = [[] for _ in range(SHELVES)]
-    fill_boards(state, weight, waste, 100)
+    fill_boards(state, weight, waste, MOST_SPARE)
     state["found"] = []
     for choice in taken:
         take_pattern(state, choice, -1)
-
-
-def fewer_kinds(bought, turn):
-    """Leave kinds to buy out of a search, others at every turn; at every third none."""
-    if len(bought) < 2 or turn // 3 * 3 == turn:
-        return
-    chosen = turn // 3 - turn // 3 // len(bought) * len(bought)
-    only = turn // 3 * 3 + 1 == turn
-    for place, kind in enumerate(bought):
-        if (place == chosen) != only and kind["weight"] < NO_BOARD:
-            kind["have"] = 0
-
-
-def mend_boards(state):
-    """Lay the parts of two or three boards of the best layout anew, the most wasteful first, as long as that helps."""
-    work = 0
-    better = True
-    while better and work < MOST_MENDING:
-        better = False
-        boards = [one for one in state["boards"]]
-        for one in boards:
-            one["waste"] = one["kind"]["dual"]
-            for sort in one["sorts"]:
-                one["waste"] = one["waste"] - state["worths"][sort]
-        boards.sort(key=lambda one: 0 - one["waste"])
-        for group in board_groups(len(boards)):
-            if not better and work < MOST_MENDING:
-                better = mend_group(state, boards, group)
-                work = work + state["work"]
-
-
-def board_groups(count):
-    """The places of two boards and of three among the first few."""
-    groups = []
-    for last in range(count):
-        for first in range(last):
-            groups.append([first, last])
-            if last < MOST_GROUPED:
-                for second in range(first):
-                    groups.append([second, first, last])
-    return groups
-
-
-def mend_group(state, boards, group):
-    """Search the parts of a few boards anew; says whether that came cheaper."""
-    whole = state["weight"]
-    kept = []
-    part = 0
-    for place, one in enumerate(boards):
-        if place in group:
-            part = part + one["kind"]["weight"]
-        else:
-            take_pattern(state, one, 1)
-            kept.append(one)
-    bound = 0
-    for sort, count in enumerate(state["left"]):
-        bound = bound + state["worths"][sort] * count
-    for kind in state["kinds"]:
-        if kind["owned"]:
-            bound = bound - kind["dual"] * kind["have"]
-    before = state["bound"]
-    state["bound"] = bound
-    state["weight"] = part
-    state["boards"] = []
-    state["work"] = state["limit"] - MOST_GROUP_WORK
-    fill_boards(state, 0, 0, 6)
-    state["work"] = state["work"] - state["limit"] + MOST_GROUP_WORK
-    better = state["weight"] < part
-    for one in kept:
-        take_pattern(state, one, -1)
-    state["boards"] = kept + state["boards"] if better else boards
-    state["weight"] = whole - part + state["weight"]
-    state["bound"] = before
-    return better
+    weigh_bounds(state)
 
 
 def common_worth(state, worths):
@@ -317,34 +224,26 @@ def shaken(best, sizes, scale, turn):
         seed = seed * 137 + 59
         seed = seed - seed // 1009 * 1009
         mixed = worth * (2 - share) + sizes[place] * scale * share
-        worths.append(int(mixed * (10090 + seed * SHAKE)))
+        worths.append(int(mixed * (10090 + seed)))
     return worths
 
 
-def max_room(state):
-    """The room of the longest board there is."""
-    widest = 0
-    for kind in state["kinds"]:
-        widest = max(widest, kind["room"])
-    return widest
-
-
-def weigh_bounds(state, proof, pieces, priced):
+def weigh_bounds(state):
     """Hold the best layout against what no layout can be below; `done` when none can be better."""
-    proof["least"] = max(proof["least"], state["fewest"])
     grain = 0
     prices = 0
     for kind in state["kinds"]:
         grain = common_part(grain, kind["weight"])
         prices = common_part(prices, kind["weight"] // ONE_CENT)
     best = state["weight"]
+    state["least"] = max(state["least"], state["fewest"])
     if state["done"] or best - state["bound"] < grain or best == 0:
         state["done"] = True
-        proof["cheapest"] = priced
-        if not priced:
-            proof["least"] = best // ONE_BOARD
-    elif priced and (best // ONE_CENT) * ONE_CENT - (state["bound"] - pieces) < prices * ONE_CENT:
-        proof["cheapest"] = True
+        state["cheapest"] = state["priced"]
+        if not state["priced"]:
+            state["least"] = best // ONE_BOARD
+    elif state["priced"] and (best // ONE_CENT - prices) * ONE_CENT < state["bound"] - MANY:
+        state["cheapest"] = True  # boards that cost the same may still be fewer
 
 
 def common_part(one, other):
@@ -358,12 +257,9 @@ def common_part(one, other):
 
 def set_worths(state, worths):
     """Give every sort a worth, made so that no board to buy holds more than it weighs; a board owned weighs what it can hold."""
-    sorts = state["sorts"]
     state["worths"] = worths
     order_sorts(state)
-    total = 0
-    for place, worth in enumerate(worths):
-        total = total + worth * len(sorts[place]["pieces"])
+    total = common_worth(state, worths)
     most = 0
     scale = 0
     for kind in state["kinds"]:
@@ -377,9 +273,7 @@ def set_worths(state, worths):
     state["fewest"] = 0 if most == 0 or total < 0 else int(total / most - 1 / 1000000) + 1
     state["worths"] = [int(worth * scale) for worth in worths]
     order_sorts(state)
-    bound = 0
-    for place, worth in enumerate(state["worths"]):
-        bound = bound + worth * len(sorts[place]["pieces"])
+    bound = common_worth(state, state["worths"])
     for kind in state["kinds"]:
         if kind["owned"]:
             kind["dual"] = int(kind["dual"] * scale) + 1
@@ -609,7 +503,7 @@ def best_column(state, program, duals):
     for place, kind in enumerate(state["kinds"]):
         row = program["owned"]["k" + str(place)] if kind["owned"] else -1
         price = kind["weight"] - (duals[row] if row >= 0 else 0)
-        hold = patterns_of(state, kind["room"], -1, 1, price + ONE_BOARD / 10000000)
+        hold = patterns_of(state, kind["room"], -1, 1, price + 1)
         if len(hold["list"]) > 0 and hold["list"][0]["worth"] - price > most:
             most = hold["list"][0]["worth"] - price
             counts = [[row, 1]] if row >= 0 else []
@@ -654,7 +548,7 @@ def enter_column(program, column):
 # What comes of it.
 
 
-def laid_out(state, lengths, proof, kerf, trim, priced):
+def laid_out(state, lengths, kerf, trim):
     """The layout in the caller's own terms: owned boards first, the longest first, parts by their places."""
     boards = []
     waiting = [[piece for piece in one["pieces"]] for one in state["sorts"]]
@@ -665,15 +559,15 @@ def laid_out(state, lengths, proof, kerf, trim, priced):
             if choice["kind"]["length"] == kind["length"] and choice["kind"]["owned"] == kind["owned"] and kind["weight"] < NO_BOARD:
                 boards.append(cut_board(choice, waiting, placed, lengths, kerf, trim, totals))
     too_long = [piece for piece in range(len(lengths)) if "p" + str(piece) not in placed]
-    least = min(proof["least"], totals["bought"])
+    least = min(state["least"], totals["bought"])
     return {
         "boards": boards,
         "too_long": too_long,
         "bought": totals["bought"],
         "least": least,
         "proven": least == totals["bought"],
-        "cheapest": proof["cheapest"],
-        "cost": totals["cost"] if priced else None,
+        "cheapest": state["cheapest"],
+        "cost": totals["cost"] if state["priced"] else None,
         "waste": totals["used"] - totals["parts"],
         "used": totals["used"],
     }

@@ -19,7 +19,8 @@ LARGEST_NUMBER = 100000  # of anything on the way to an answer; doubles stay goo
 LONGEST_LENGTH = 1200  # inches: 100 ft
 LONGEST_ROW = 4000
 LONGEST_LABEL = 40
-DEAREST = 100000
+TOO_LONG = "That is too long: a row has at most 4,000 characters."
+DEAREST = 50000
 COLDEST = -100
 HOTTEST = 250
 
@@ -132,24 +133,8 @@ def read_temperature(text, shop, units, numbers):
 
 def read_lengths(text, most, shop, units, numbers):
     """Read a row of lengths with commas between them, at most `most`; an empty text is an empty row."""
-    if len(text) > LONGEST_ROW:
-        return {"ok": False, "message": "That is too long: a row has at most 4,000 characters."}
-    row = []
-    place = 0
-    parts = text.replace(";", ",").replace("\n", ",").split(",")
-    for part in parts:
-        place = place + 1
-        if len(part.replace(" ", "")) == 0 and place == len(parts):
-            break  # an empty row, or a comma too many at its end
-        got = read_length(part, shop, units, numbers)
-        if got["ok"] and same(got["value"], 0):
-            got = {"ok": False, "message": "This cannot be zero."}
-        if not got["ok"]:
-            return {"ok": False, "message": "Number " + str(place) + " in the row: " + got["message"]}
-        row.append(got["value"])
-    if len(row) > most:
-        return {"ok": False, "message": "That is too many: at most " + str(most) + " can be weighed."}
-    return {"ok": True, "value": row}
+    got = read_row(text, most, False, shop, units, numbers)
+    return {"ok": True, "value": [one["length"] for one in got["value"]]} if got["ok"] else got
 
 
 def row_parts(text):
@@ -166,14 +151,12 @@ def read_pieces(text, most, shop, units, numbers):
     Gives rows `{"label", "length", "count"}`, at most `most` parts in all.
     """
     if len(text) > LONGEST_ROW:
-        return {"ok": False, "message": "That is too long: a row has at most 4,000 characters."}
+        return {"ok": False, "message": TOO_LONG}
     rows = []
     total = 0
     for place, part in enumerate(row_parts(text)):
         row = split_piece(part)
-        got = read_length(row["length"], shop, units, numbers)
-        if got["ok"] and same(got["value"], 0):
-            got = {"ok": False, "message": "This cannot be zero."}
+        got = read_above_zero(row["length"], shop, units, numbers)
         if got["ok"] and len(row["label"]) > LONGEST_LABEL:
             got = {"ok": False, "message": "A label has at most 40 characters."}
         many = read_count(row["count"], units, numbers)
@@ -248,24 +231,33 @@ def trimmed(text):
 
 def read_stock(text, most, shop, units, numbers):
     """Read lengths to buy as `96 @ 12.50, 120`: rows `{"length", "price"}`, the price None where there is none."""
+    return read_row(text, most, True, shop, units, numbers)
+
+
+def read_row(text, most, priced, shop, units, numbers):
+    """Read lengths with commas between, each with a price behind @ where the row is `priced`."""
     if len(text) > LONGEST_ROW:
-        return {"ok": False, "message": "That is too long: a row has at most 4,000 characters."}
+        return {"ok": False, "message": TOO_LONG}
     rows = []
     for place, part in enumerate(row_parts(text)):
-        sides = part.split("@")
-        got = read_length(sides[0], shop, units, numbers)
+        sides = part.split("@") if priced else [part]
+        got = read_above_zero(sides[0], shop, units, numbers)
         price = {"ok": True, "value": None}
-        if got["ok"] and same(got["value"], 0):
-            got = {"ok": False, "message": "This cannot be zero."}
-        if len(sides) > 1:
+        if got["ok"] and len(sides) > 1:
             price = read_price("@".join(sides[1 : len(sides)]), units, numbers)
-        got = price if got["ok"] and not price["ok"] else got
-        if not got["ok"]:
-            return {"ok": False, "message": "Number " + str(place + 1) + " in the row: " + got["message"]}
+        wrong = price if got["ok"] else got
+        if not wrong["ok"]:
+            return {"ok": False, "message": "Number " + str(place + 1) + " in the row: " + wrong["message"]}
         rows.append({"length": got["value"], "price": price["value"]})
     if len(rows) > most:
         return {"ok": False, "message": "That is too many: at most " + str(most) + " can be weighed."}
     return {"ok": True, "value": rows}
+
+
+def read_above_zero(text, shop, units, numbers):
+    """Read a length that is one: nothing is no length of a piece."""
+    got = read_length(text, shop, units, numbers)
+    return {"ok": False, "message": "This cannot be zero."} if got["ok"] and same(got["value"], 0) else got
 
 
 def read_price(text, units, numbers):
