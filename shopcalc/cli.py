@@ -172,7 +172,7 @@ def _print_laid(laid: dict[str, Any]) -> None:
         click.echo("    No boards of this section yet.")
         return
     for each in laid["too_long"]:
-        click.echo(f"    Longer than any board: {each['text']}")
+        click.echo(f"    No board takes: {each['text']}")
     if laid["is_unlaid"]:
         click.echo(f"    More pieces than are laid at once: {laid['unlaid']} are not on the boards.")
     for board in laid["boards"]:

@@ -223,7 +223,7 @@ def lay_section(section, lines, kerf, trim, rough):
         "has_boards": len(owned) + len(to_buy) > 0,
         "shopping": shopping(layout, to_buy),
         "unlaid": wanted - len(lengths),
-        "proven": layout["proven"] and wanted == len(lengths) and single and len(layout["boards"]) > 0,
+        "proven": layout["proven"] and len(layout["too_long"]) == 0 and wanted == len(lengths) and single and len(layout["boards"]) > 0,
     }
 
 
