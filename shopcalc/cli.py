@@ -137,11 +137,11 @@ def _print_job(view: dict[str, Any]) -> None:
             _print_run(run)
     click.echo("\nCut list")
     for section in view["sections"]:
-        click.echo(f"  {section['section']}" + (" (panes)" if section["pane"] else ""))
+        click.echo(f"  {section['section']}")
         for row in section["rows"]:
             rough = f"   rough {row['rough']}" if row["rough"] else ""
             click.echo(f"    {row['count'] + ' ' + row['label']:30} {row['finished']:14}{rough}   {row['of']}")
-    click.echo("\nBoards")
+    click.echo(f"\nBoards. {view['bill']}")
     for laid in view["laid"]:
         _print_laid(laid)
 

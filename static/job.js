@@ -199,6 +199,8 @@ async function fieldChanged(event, ended) {
   const field = event.target.closest('[data-set]');
   if (!field) return;
   draws += 1;
+  const { key } = field.dataset;
+  if (ended && (key === 'quantity' || key === 'count') && field.value && !isCount(field.value)) say(`“${field.value}” is no count from 1 to 999: it stays as it was.`);
   await change(work.dataset.job, job => { whole(job); put(job, field); });
   if (!ended) return;
   if (field.dataset.set === 'title') find('job-choice').selectedOptions[0].textContent = field.value;
@@ -333,6 +335,8 @@ function startPage() {
     if (name === 'remove') return remove(id);
     DO[name](await read(current));
   });
+  // a count is one thing, and is typed anew
+  page.addEventListener('focusin', ({ target }) => { if (target.inputMode === 'numeric') target.select(); });
   find('job-choice').addEventListener('change', event => { say(''); choose(event.target.value); });
   find('job-file').addEventListener('change', async event => {
     const [file] = event.target.files;

@@ -142,6 +142,8 @@ def respond_card(world, slug, query, part):
     own = [one["name"] + "=" + encoded(one["text"]) for one in fields if one["is_shop"] and one["name"] in query and not one["wrong"]]
     view["starting"] = with_parts("/" + slug, own + shop_query(shop))
     view["renewed"] = part == "sheet"
+    # a card that neither runs nor gives anything has no place in a job
+    view["joins"] = len(about["operations"]) + len(about["parts"]) + len(about["includes"]) > 0
     view["opening"] = part == "opening"
     view["unknown"] = unknown_names(about, query) + [{"name": name, "shown": name + "=" + query[name]} for name in shop_faults(query)]
     view["has_unknown"] = len(view["unknown"]) > 0

@@ -12,6 +12,7 @@ from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same, 
 from shopcalc.portable.writing import decimal_text, quoted, write_value
 
 MOST_PIECES = 400
+MOST_LINES = 6  # of lumber that are tried alone
 
 
 def read_setting(text, zero, job, world, errors, place):
@@ -134,6 +135,8 @@ def read_lumber_lines(job, world, errors):
         line = {"place": at, "on_hand": [], "to_buy": []}
         for name in ["thickness", "width"]:
             line[name] = read_setting(typed[name], False, job, world, errors, place)
+        # a slip in one box leaves what the other says
+        sized = len(errors.keys()) == before
         if len(typed["on_hand"]) > 0:
             got = read_pieces(typed["on_hand"], 200, shop, world["units"], world["numbers"])
             if got["ok"]:
@@ -141,14 +144,14 @@ def read_lumber_lines(job, world, errors):
                     for _ in range(int(piece["count"])):
                         line["on_hand"].append(piece["length"])
             else:
-                errors[place] = got["message"]
+                errors[place] = "On hand: " + got["message"]
         if len(typed["to_buy"]) > 0:
             got = read_stock(typed["to_buy"], 50, shop, world["units"], world["numbers"])
             if got["ok"]:
                 line["to_buy"] = got["value"]
             else:
-                errors[place] = got["message"]
-        if len(errors.keys()) == before:
+                errors[place] = (errors[place] + " " if place in errors else "") + "To buy: " + got["message"]
+        if sized:
             lines.append(line)
     return merged_sort(lines, is_narrower)
 
@@ -190,41 +193,87 @@ def lay_section(section, lines, kerf, trim, rough):
                 lengths.append(part["length"] + rough)
                 labels.append({"label": part["label"], "of": part["of"], "length": part["length"]})
     owned = []
-    to_buy = []
-    # lines come narrow before wide, so of boards that cost the same the narrow one is bought
+    serving = []
     for line in lines:
         strips = strips_of(line, section, kerf)
         if strips > 0:
+            serving.append({"line": line, "strips": strips})
             for at in range(len(line["on_hand"])):
                 left = strips if above(line["on_hand"][at], 0) else 0
                 for _ in range(int(smaller(left, MOST_PIECES - len(owned)))):
                     owned.append({"length": line["on_hand"][at], "line": line, "at": at})
-            for board in line["to_buy"]:
-                price = board["price"]
-                add_choice(
-                    to_buy,
-                    {
-                        "length": board["length"],
-                        "price": None if price is None else price / strips,
-                        "strips": strips,
-                        "whole": price,
-                        "width": line["width"],
-                    },
-                )
-    layout = lay_parts(lengths, [each["length"] for each in owned], to_buy, kerf, trim)
-    take_used(layout, owned)
-    # where a board gives several strips, the fewest strips need not be the fewest boards
-    single = len([board for board in to_buy if board["strips"] > 1]) == 0
+    best = best_choice(serving, lengths, [each["length"] for each in owned], kerf, trim)
+    take_used(best["layout"], owned)
     return {
         "section": section,
         "lengths": lengths,
         "labels": labels,
-        "layout": layout,
-        "has_boards": len(owned) + len(to_buy) > 0,
-        "shopping": shopping(layout, to_buy),
+        "layout": best["layout"],
+        "has_boards": len(owned) + len(best["to_buy"]) > 0,
+        "shopping": best["shopping"],
         "unlaid": wanted - len(lengths),
-        "proven": layout["proven"] and len(layout["too_long"]) == 0 and wanted == len(lengths) and single and len(layout["boards"]) > 0,
+        "proven": is_proven(best, serving) and wanted == len(lengths),
     }
+
+
+def best_choice(serving, lengths, owned, kerf, trim):
+    """The layout that buys least: of all lines of lumber together, and of each alone.
+
+    What a strip costs is only part of what its board costs, so the cheapest strips need not be the cheapest boards.
+    """
+    best = laid_from(serving, lengths, owned, kerf, trim)
+    if len(serving) > 1 and has_strips(serving):
+        for one in serving[0:MOST_LINES]:
+            other = laid_from([one], lengths, owned, kerf, trim)
+            if buys_less(other, best):
+                best = other
+    return best
+
+
+def laid_from(serving, lengths, owned, kerf, trim):
+    """A layout that buys only from these lines of lumber."""
+    to_buy = []
+    # lines come narrow before wide, so of boards that cost the same the narrow one is bought
+    for one in serving:
+        for board in one["line"]["to_buy"]:
+            price = board["price"]
+            choice = {"length": board["length"], "strips": one["strips"], "whole": price, "width": one["line"]["width"]}
+            choice["price"] = None if price is None else price / one["strips"]
+            add_choice(to_buy, choice)
+    layout = lay_parts(lengths, owned, to_buy, kerf, trim)
+    return {"layout": layout, "to_buy": to_buy, "shopping": shopping(layout, to_buy)}
+
+
+def has_strips(serving):
+    """Whether any board gives more than one strip."""
+    return len([one for one in serving if one["strips"] > 1]) > 0
+
+
+def buys_less(one, other):
+    """Whether a layout leaves fewer parts without a board, or costs less, or buys fewer boards."""
+    if len(one["layout"]["too_long"]) != len(other["layout"]["too_long"]):
+        return len(one["layout"]["too_long"]) < len(other["layout"]["too_long"])
+    mine = bill_of(one["shopping"])
+    theirs = bill_of(other["shopping"])
+    if mine["cost"] is not None and theirs["cost"] is not None and not same(mine["cost"], theirs["cost"]):
+        return above(theirs["cost"], mine["cost"])
+    return mine["count"] < theirs["count"]
+
+
+def bill_of(rows):
+    """How many boards are to buy, and what they cost if every one has a price."""
+    count = 0
+    cost = 0
+    for row in rows:
+        count = count + row["count"]
+        cost = None if cost is None or row["cost"] is None else cost + row["cost"]
+    return {"count": count, "cost": cost}
+
+
+def is_proven(best, serving):
+    """Whether no fewer boards could do; where a board gives several strips nothing is claimed."""
+    layout = best["layout"]
+    return layout["proven"] and len(layout["too_long"]) == 0 and len(layout["boards"]) > 0 and not has_strips(serving)
 
 
 def add_choice(to_buy, board):

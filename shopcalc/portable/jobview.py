@@ -1,9 +1,10 @@
 """What the page of a job shows and what its data says: order of work, cut list, boards."""
 
-from shopcalc.portable.cutlist import all_parts, by_section, is_empty_line, lay_sections
+from shopcalc.portable.cutlist import all_parts, bill_of, by_section, is_empty_line, lay_sections
 from shopcalc.portable.laying import layout_data, shown_boards
 from shopcalc.portable.links import encoded, shop_query
 from shopcalc.portable.order import done_text, is_done, job_shop, moved_settings, nearly_one, pieces_passing, wanted_otherwise, work_job
+from shopcalc.portable.snap import same
 from shopcalc.portable.writing import TAPES, decimal_text, quoted, write_value
 
 
@@ -37,6 +38,7 @@ def job_view(job, world):
     stages = shown_stages(solved["runs"], world)
     sections = [shown_section(section, solved["cutting"]["rough"], shop, world) for section in solved["sections"]]
     laid = [shown_laid(each, "laid" + str(at), solved["cutting"], shop, world) for at, each in enumerate(solved["cutting"]["laid"])]
+    partless = [each["item"]["label"] for each in solved["worked"] if len(each["about"]["parts"]) == 0]
     return {
         "title": job["title"],
         "notes": job["notes"],
@@ -48,6 +50,9 @@ def job_view(job, world):
         "sections": sections,
         "has_sections": len(sections) > 0,
         "laid": laid,
+        "bill": bill_text(solved["cutting"]["laid"]),
+        "partless": ", ".join(partless),
+        "has_partless": len(partless) > 0,
         "has_laid": len(laid) > 0,
         "kerf": shown_entry("kerf", "Kerf", job["kerf"], solved["errors"]),
         "trim": shown_entry("trim", "Squared off one end", job["trim"], solved["errors"]),
@@ -252,6 +257,8 @@ def progress_text(runs):
 
 def section_title(section):
     """A section as the lumber rack names it."""
+    if section["pane"]:
+        return "Panes " + section["texts"]["width"] + " wide, at most " + section["texts"]["thickness"] + " thick"
     return section["texts"]["thickness"] + " x " + section["texts"]["width"]
 
 
@@ -280,8 +287,10 @@ def shown_laid(laid, name, cutting, shop, world):
     for row in laid["shopping"]:
         cost = "" if row["cost"] is None else ", " + decimal_text(row["cost"], 2, False)
         size = length_text(row["length"], "nearest", shop, world)
+        if not same(row["width"], laid["section"]["width"]):
+            size = size + ", " + length_text(row["width"], "nearest", shop, world) + " wide"
         if row["strips"] > 1:
-            size = size + ", " + length_text(row["width"], "nearest", shop, world) + " wide, " + str(row["strips"]) + " strips of each"
+            size = size + ", " + str(row["strips"]) + " strips of each"
         bought.append({"text": decimal_text(row["count"], 0, False) + " of " + size + cost})
     labels = [one["label"] for one in laid["labels"]]
     return {
@@ -298,6 +307,22 @@ def shown_laid(laid, name, cutting, shop, world):
         "has_waste": len(waste_text(layout)) > 0,
         "proven": laid["proven"],
     }
+
+
+def bill_text(laid):
+    """All boards to buy, and what they cost."""
+    rows = []
+    for each in laid:
+        rows = rows + each["shopping"]
+    bill = bill_of(rows)
+    if bill["count"] == 0:
+        return ""
+    return (
+        "In all "
+        + decimal_text(bill["count"], 0, False)
+        + " to buy"
+        + ("." if bill["cost"] is None else ", " + decimal_text(bill["cost"], 2, False) + ".")
+    )
 
 
 def waste_text(layout):

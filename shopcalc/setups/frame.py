@@ -262,7 +262,7 @@ setup.run("pane width", panel_width, parts=[_pane, _lowest])
 setup.run("pane height", panel_height, parts=[_pane])
 setup.run("pane height", shed_panel_height, parts=[_lowest])
 setup.run("glue-up")
-setup.operation("horns", "fit", "Saw the horns off", horn, machine="bench", face="Plane to the opening.", parts=["Stile"], when=horn > 0)
+setup.operation("horns", "glue-up", "Saw the horns off", horn, machine="bench", face="Plane to the opening.", parts=["Stile"], when=horn > 0)
 
 # The pictures
 

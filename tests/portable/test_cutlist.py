@@ -179,3 +179,19 @@ def test_a_metric_job_starts_with_the_same_saw() -> None:
     found = read_job({"format": "shopcalc job", "version": 1, "shop": {"units": "mm"}}, exact.world())["job"]
 
     assert (found["kerf"], found["trim"], found["rough"]) == ("1/8 in", "1/2 in", "1 in")
+
+
+def test_a_narrow_board_is_bought_where_a_strip_of_a_wide_one_only_seems_cheaper() -> None:
+    """One strip for twelve is cheaper than a board for twenty-four of which one of four strips is used, though a strip of it counts six."""
+    found = laid(parts=[slats(1, length="20")], lumber=[boards(to_buy="20 @ 12"), boards(to_buy="20 @ 24", width="8")])
+
+    assert bought(found[0]) == [(20, 1, 12)]
+
+
+def test_a_slip_in_one_box_leaves_what_the_other_says() -> None:
+    """The boards to buy are there although those on hand cannot be read."""
+    errors: dict[str, str] = {}
+    [one] = laid(errors, parts=[slats(1)], lumber=[boards(on_hand="bla", to_buy="20")])
+
+    assert bought(one) == [(20, 1, None)]
+    assert errors["lumber 1"].startswith("On hand: ")

@@ -81,4 +81,4 @@ def test_a_pane_is_as_small_as_its_card_says() -> None:
     card = exact.answer("/frame.json", frame["inputs"])["data"]["results"]["panel_width"]["text"]
     [pane] = [section for section in asked("/job", items=[frame], parts=[])["view"]["sections"] if section["pane"]]
 
-    assert pane["section"].endswith(f"x {card.split(' full')[0]} in" + (" full" if "full" in card else ""))
+    assert pane["section"].startswith(f"Panes {card.removesuffix(' full')} in")
