@@ -206,3 +206,21 @@ def test_a_tick_of_a_long_row_stays_short() -> None:
     marks = max(len(stint["done_at"]) for run in runs_of(job_of(items=[slats])) for stint in run["stints"])
 
     assert marks < 60
+
+
+def test_one_reading_of_the_boathouse_moves_exactly_what_depends_on_it() -> None:
+    """The groove as it is moves the tenons and the shed rail of the frames that are run with it, and nothing else in the job."""
+
+    def settings(reading: str) -> dict[str, str]:
+        job = job_of(readings={"1/groove/groove": reading})
+        return {
+            stint["name"]: f"{[setting['value'] for setting in stint['operation']['settings']]}" for run in runs_of(job) for stint in run["stints"]
+        }
+
+    before, after = settings("21/64"), settings("11/32")
+
+    assert before.keys() == after.keys()
+    assert {name for name in before if before[name] != after[name]} == {
+        *(f"{item}/tenon/{name}" for item in (1, 2) for name in ("shoulders", "cheeks")),
+        "2/frame/shed_rail",
+    }
