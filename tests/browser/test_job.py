@@ -297,7 +297,8 @@ def test_an_update_loses_nothing_of_an_open_job(phone: Phone) -> None:
     page.locator("#job-notes").fill("Half a sen")
     phone.serving.replace("/worker.js", newer_worker())
     look_for_newer(page)
-    page.get_by_role("button", name="Use it now").click()
+    with page.expect_navigation():
+        page.get_by_role("button", name="Use it now").click()
     until(page, "document.querySelector('#job-choice.ready') !== null && document.getElementById('job-notes') !== null")
 
     assert page.locator("#job-notes").input_value() == "Half a sen"
@@ -394,6 +395,8 @@ def test_a_line_of_lumber_that_is_emptied_moves_no_other(shop: Phone) -> None:
     turn_to(page, "Boards")
     for name in ("thickness", "width", "to-buy"):
         page.locator(f"#lumber-{name}-1").fill("")
+        page.locator(f"#lumber-{name}-1").press("Tab")
+        page.wait_for_timeout(400)  # a person types no faster than the page is drawn again
     page.locator("#lumber-on-hand-2").fill("101, 96")
     page.locator("#lumber-on-hand-2").press("Tab")
     until(page, "document.getElementById('lumber-width-1') === null")

@@ -42,7 +42,7 @@ def test_the_form_follows_what_is_chosen(phone):
 @pytest.mark.parametrize("phone", ["usual"], indirect=True)
 def test_a_field_that_is_not_used_looks_so(phone):
     """Its border is dotted and its words are soft."""
-    page = phone.visit("/slats")
+    page = phone.visit("/slats?by=count")
     styles = "each => [getComputedStyle(each).borderStyle, getComputedStyle(each).color]"
     used, unused = (page.locator(name).evaluate(styles) for name in ("#in-count", "#in-gap"))
 
