@@ -8,7 +8,7 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 from shopcalc.portable.bench import inner_benches, read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
 from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
-from shopcalc.portable.form import grouped, input_fields
+from shopcalc.portable.form import grouped, input_fields, tape_options
 from shopcalc.portable.job import read_job
 from shopcalc.portable.jobview import cut_list_csv, job_data, job_view
 from shopcalc.portable.laying import laid_layouts, layout_data, shown_boards
@@ -17,7 +17,7 @@ from shopcalc.portable.sentences import fill_known
 from shopcalc.portable.shop import shop_fields
 from shopcalc.portable.snap import nearest_of
 from shopcalc.portable.work import read_shop, shop_faults
-from shopcalc.portable.writing import TAPES, millimetres
+from shopcalc.portable.writing import millimetres
 
 PARTS = ["answer", "sheet"]
 SHOP_NAMES = ["tape", "units"]
@@ -115,7 +115,7 @@ def respond_shop(world, query, part):
 
 def set_shop(view, shop):
     """What a form says of the shop."""
-    view["tapes"] = [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES]
+    view["tapes"] = tape_options(shop)
     view["metric"] = shop["metric"]
     view["home"] = with_shop("/", shop)
     view["shop"] = "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches")

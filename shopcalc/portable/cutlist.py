@@ -6,10 +6,11 @@ which strips are ripped.
 
 from shopcalc.portable.boards import lay_parts
 from shopcalc.portable.cuts import shown_part, worked_parts
+from shopcalc.portable.laying import each_part
 from shopcalc.portable.order import job_shop, merged_sort
 from shopcalc.portable.reading import read_length, read_pieces, read_stock
 from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same, smaller
-from shopcalc.portable.writing import decimal_text, quoted, write_value
+from shopcalc.portable.writing import decimal_text, quoted_length
 
 MOST_PIECES = 400
 MOST_LINES = 6  # of lumber that are tried alone
@@ -31,12 +32,6 @@ def is_empty_line(line):
         if key != "count" and len(line[key]) > 0:
             return False
     return True
-
-
-def written_length(value, job, world):
-    """A length of the job as a sentence has it."""
-    shop = job_shop(job)
-    return quoted(write_value(value, "length", shop["division"], "nearest", shop["metric"], world["units"]), "length", shop["metric"])
 
 
 def all_parts(worked, job, world, errors):
@@ -70,7 +65,7 @@ def all_parts(worked, job, world, errors):
         if len(errors.keys()) == before:
             part["texts"] = {}
             for name in ["length", "width", "thickness"]:
-                part["texts"][name] = written_length(part[name], job, world)
+                part["texts"][name] = quoted_length(part[name], "nearest", job_shop(job), world["units"])
             parts.append(part)
     return parts
 
@@ -140,9 +135,7 @@ def read_lumber_lines(job, world, errors):
         if len(typed["on_hand"]) > 0:
             got = read_pieces(typed["on_hand"], 200, shop, world["units"], world["numbers"])
             if got["ok"]:
-                for piece in got["value"]:
-                    for _ in range(int(piece["count"])):
-                        line["on_hand"].append(piece["length"])
+                line["on_hand"] = each_part(got["value"], "length")
             else:
                 errors[place] = "On hand: " + got["message"]
         if len(typed["to_buy"]) > 0:
@@ -188,10 +181,9 @@ def lay_section(section, lines, kerf, trim, rough):
     wanted = 0
     for part in section["parts"]:
         wanted = wanted + part["count"]
-        for _ in range(part["count"]):
-            if len(lengths) < MOST_PIECES:
-                lengths.append(part["length"] + rough)
-                labels.append({"label": part["label"], "of": part["of"], "length": part["length"]})
+        for _ in range(int(smaller(part["count"], MOST_PIECES - len(lengths)))):
+            lengths.append(part["length"] + rough)
+            labels.append(part["label"])
     owned = []
     serving = []
     for line in lines:

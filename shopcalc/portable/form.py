@@ -1,7 +1,7 @@
 """The form's fields: what was typed, and how it was understood or why it cannot be."""
 
 from shopcalc.portable.sentences import unbroken
-from shopcalc.portable.writing import ROWS, write_value
+from shopcalc.portable.writing import ROWS, TAPES, write_value
 
 
 def input_fields(about, entries, shop, world):
@@ -33,6 +33,11 @@ def input_fields(about, entries, shop, world):
             }
         )
     return fields
+
+
+def tape_options(shop):
+    """The tapes that there are, with the shop's chosen."""
+    return [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES]
 
 
 def grouped(fields):

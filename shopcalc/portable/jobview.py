@@ -1,11 +1,12 @@
 """What the page of a job shows and what its data says: order of work, cut list, boards."""
 
 from shopcalc.portable.cutlist import all_parts, bill_of, by_section, is_empty_line, lay_sections
+from shopcalc.portable.form import tape_options
 from shopcalc.portable.laying import layout_data, shown_boards
-from shopcalc.portable.links import encoded, shop_query
-from shopcalc.portable.order import done_text, is_done, job_shop, moved_settings, nearly_one, pieces_passing, wanted_otherwise, work_job
+from shopcalc.portable.links import encoded, shop_query, with_parts
+from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise, work_job
 from shopcalc.portable.snap import same
-from shopcalc.portable.writing import TAPES, decimal_text, quoted, write_value
+from shopcalc.portable.writing import decimal_text, quoted_length
 
 
 def solve_job(job, world):
@@ -22,19 +23,11 @@ def solve_job(job, world):
     return {"worked": work["worked"], "runs": work["runs"], "sections": sections, "errors": errors, "cutting": laid}
 
 
-def length_text(value, rounding, solved_shop, world):
-    """A length of the job as a sentence has it."""
-    written = write_value(value, "length", solved_shop["division"], rounding, solved_shop["metric"], world["units"])
-    return quoted(written, "length", solved_shop["metric"])
-
-
 def job_view(job, world):
     """All that the page of a job shows, under the page's own head."""
     solved = solve_job(job, world)
     shop = job_shop(job)
     items = [shown_item(each, job, shop) for each in solved["worked"]]
-    for run in solved["runs"]:
-        mark_done(run, shop, world)
     stages = shown_stages(solved["runs"], world)
     sections = [shown_section(section, solved["cutting"]["rough"], shop, world) for section in solved["sections"]]
     laid = [shown_laid(each, "laid" + str(at), solved["cutting"], shop, world) for at, each in enumerate(solved["cutting"]["laid"])]
@@ -61,16 +54,9 @@ def job_view(job, world):
         "loose": shown_lines(job["parts"], "parts", solved["errors"]),
         "units": "mm" if shop["metric"] else "in",
         "tape": str(shop["division"]),
-        "tapes": [{"value": each, "label": "1/" + each + " in", "chosen": int(each) == shop["division"]} for each in TAPES],
+        "tapes": tape_options(shop),
         "shop_says": "Bare numbers in this job are " + ("mm." if shop["metric"] else "inches."),
     }
-
-
-def mark_done(run, shop, world):
-    """Note of every stint of a run whether it is done, and what has moved since it was."""
-    for stint in run["stints"]:
-        stint["moved"] = moved_settings(stint, run, shop, world)
-        stint["done"] = is_done(stint, run, shop, world)
 
 
 def shown_entry(name, label, text, errors):
@@ -110,7 +96,8 @@ def shown_lines(lines, name, errors):
 def shown_item(each, job, shop):
     """One item: what it is, how many, where its card is, what is wrong with it."""
     item = each["item"]
-    parts = [name + "=" + encoded(each["query"][name]) for name in each["query"]] + shop_query(shop)
+    given = [one["name"] for one in each["about"]["inputs"] if one["name"] in each["query"]]
+    parts = [name + "=" + encoded(each["query"][name]) for name in given] + shop_query(shop)
     errors = each["found"]["entries"]["errors"]
     wrong = []
     for declared in each["about"]["inputs"]:
@@ -127,7 +114,7 @@ def shown_item(each, job, shop):
         "label": item["label"],
         "card": each["about"]["title"],
         "quantity": str(item["quantity"]),
-        "address": "/" + item["setup"] + ("?" + "&".join(parts) if len(parts) > 0 else ""),
+        "address": with_parts("/" + item["setup"], parts),
         "wrong": wrong,
         "is_wrong": len(wrong) > 0,
     }
@@ -137,16 +124,13 @@ def shown_stages(runs, world):
     """The runs under the stages of the work, those that have any."""
     stages = []
     for place, name in enumerate(world["stages"]):
-        rows = []
-        for at, run in enumerate(runs):
-            if run["operation"]["stage"] == place:
-                rows.append(shown_run(run, runs, at))
+        rows = [shown_run(run) for run in runs if run["operation"]["stage"] == place]
         if len(rows) > 0:
             stages.append({"stage": name, "runs": rows, "slug": name.replace(" ", "-")})
     return stages
 
 
-def shown_run(run, runs, at):
+def shown_run(run):
     """One run: its setting, what passes, which face goes where, its tick and its reading."""
     operation = run["operation"]
     stints = run["stints"]
@@ -157,9 +141,9 @@ def shown_run(run, runs, at):
     for setting in operation["settings"]:
         leans = len(setting["lean"]) > 0
         settings.append({"label": setting["label"], "text": setting["text"], "leans": leans, "amount": setting["amount"]})
-    near = [other for place, other in enumerate(runs) if place != at and nearly_one(run, other)]
+    near = [other for other in run["akin"] if other["nth"] != run["nth"] and nearly_one(run, other)]
     return {
-        "place": str(at),
+        "place": str(run["nth"]),
         "names": names,
         "label": operation["label"],
         "machine": operation["machine"],
@@ -169,7 +153,7 @@ def shown_run(run, runs, at):
         "pieces": pieces_of(stints),
         "passing": passing_of(stints),
         "faces": faces_of(stints),
-        "done": len(left) == 0,
+        "done": run["done"],
         "partly": len(done) > 0 and len(left) > 0,
         "left": ", ".join([one["text"] for one in pieces_of(left)]) if len(done) > 0 else "",
         "changed": changed_since(stints),
@@ -250,7 +234,7 @@ def progress_text(runs):
     """How far the work has come."""
     done = 0
     for run in runs:
-        if len([stint for stint in run["stints"] if not stint["done"]]) == 0:
+        if run["done"]:
             done = done + 1
     return str(done) + " of " + str(len(runs)) + " runs done"
 
@@ -273,7 +257,7 @@ def shown_section(section, rough, shop, world):
                 "label": part["label"],
                 "of": part["of"],
                 "finished": part["texts"]["length"],
-                "rough": "" if section["pane"] else length_text(left_long, "up", shop, world),
+                "rough": "" if section["pane"] else quoted_length(left_long, "up", shop, world["units"]),
             }
         )
     return {"section": section_title(section), "pane": section["pane"], "rows": rows}
@@ -282,21 +266,20 @@ def shown_section(section, rough, shop, world):
 def shown_laid(laid, name, cutting, shop, world):
     """One section on boards: the bars, what to buy, what is missing."""
     layout = laid["layout"]
-    too_long = [laid["labels"][place]["label"] + ", " + length_text(laid["lengths"][place], "up", shop, world) for place in layout["too_long"]]
+    too_long = [laid["labels"][place] + ", " + quoted_length(laid["lengths"][place], "up", shop, world["units"]) for place in layout["too_long"]]
     bought = []
     for row in laid["shopping"]:
         cost = "" if row["cost"] is None else ", " + decimal_text(row["cost"], 2, False)
-        size = length_text(row["length"], "nearest", shop, world)
+        size = quoted_length(row["length"], "nearest", shop, world["units"])
         if not same(row["width"], laid["section"]["width"]):
-            size = size + ", " + length_text(row["width"], "nearest", shop, world) + " wide"
+            size = size + ", " + quoted_length(row["width"], "nearest", shop, world["units"]) + " wide"
         if row["strips"] > 1:
             size = size + ", " + str(row["strips"]) + " strips of each"
         bought.append({"text": decimal_text(row["count"], 0, False) + " of " + size + cost})
-    labels = [one["label"] for one in laid["labels"]]
     return {
         "section": section_title(laid["section"]),
         "none": not laid["has_boards"],
-        "boards": shown_boards(name, layout, labels, laid["lengths"], cutting["kerf"], cutting["trim"], shop, world["units"]),
+        "boards": shown_boards(name, layout, laid["labels"], laid["lengths"], cutting["kerf"], cutting["trim"], shop, world["units"]),
         "too_long": [{"text": text} for text in too_long],
         "is_too_long": laid["has_boards"] and len(too_long) > 0,
         "unlaid": str(laid["unlaid"]),
@@ -337,7 +320,6 @@ def job_data(job, world):
     plain = world["numbers"]["plain"]
     order = []
     for run in solved["runs"]:
-        mark_done(run, job_shop(job), world)
         operation = run["operation"]
         order.append(
             {
@@ -348,7 +330,7 @@ def job_data(job, world):
                 "parts": [{"label": one["label"], "count": int(one["count"]), "item": one["of"]} for one in pieces_of(run["stints"])],
                 "faces": [one["text"] for one in faces_of(run["stints"])],
                 "reading": run["reading"],
-                "done": len([stint for stint in run["stints"] if not stint["done"]]) == 0,
+                "done": run["done"],
                 "changed": [one["text"] for one in changed_since(run["stints"])],
                 "stints": [stint["name"] for stint in run["stints"]],
             }
@@ -375,16 +357,15 @@ def laid_data(laid, numbers):
     """One section on boards, as data."""
     plain = numbers["plain"]
     layout = laid["layout"]
-    labels = [one["label"] for one in laid["labels"]]
     return {
         "thickness": plain(laid["section"]["thickness"]),
         "width": plain(laid["section"]["width"]),
-        "layout": layout_data(layout, labels, laid["lengths"], numbers),
+        "layout": layout_data(layout, laid["labels"], laid["lengths"], numbers),
         "buy": [
             {"length": plain(row["length"]), "count": plain(row["count"]), "cost": None if row["cost"] is None else plain(row["cost"])}
             for row in laid["shopping"]
         ],
-        "too_long": [laid["labels"][place]["label"] for place in layout["too_long"]],
+        "too_long": [laid["labels"][place] for place in layout["too_long"]],
         "waste": plain(layout["waste"]),
         "unlaid": numbers["plain"](laid["unlaid"]),
         "proven": laid["proven"],

@@ -6,7 +6,7 @@ Parts are rows `{"label", "length", "count"}` as they are read; a layout is what
 from shopcalc.portable.boards import lay_parts
 from shopcalc.portable.snap import above, larger, nearest_of
 from shopcalc.portable.tape import hundredths
-from shopcalc.portable.writing import quoted, write_value
+from shopcalc.portable.writing import quoted_length, write_value
 
 BAR_WIDE = 35200  # hundredths of the drawing's units for the longest board
 BAR_LEFT = 400
@@ -145,7 +145,7 @@ def shown_boards(name, layout, labels, lengths, kerf, trim, shop, units):
     places = {}
     for board in layout["boards"]:
         cuts = cuts_in_words([named_size(labels[piece], written_size(lengths[piece], shop, units)) for piece in board["pieces"]])
-        head = quoted_size(board["length"], shop, units) + (" on hand" if board["owned"] else "")
+        head = quoted_length(board["length"], "nearest", shop, units) + (" on hand" if board["owned"] else "")
         key = "b" + head + ": " + ", ".join(cuts)
         if key in places:
             drawn[places[key]]["count"] = drawn[places[key]]["count"] + 1
@@ -156,7 +156,7 @@ def shown_boards(name, layout, labels, lengths, kerf, trim, shop, units):
         one["count"] = 1
         one["caption"] = head + ": " + ", ".join(cuts)
         if above(board["rest"], 0):
-            one["caption"] = one["caption"] + "; " + quoted_size(board["rest"], shop, units) + " left"
+            one["caption"] = one["caption"] + "; " + quoted_length(board["rest"], "nearest", shop, units) + " left"
         drawn.append(one)
     for one in drawn:
         one["caption"] = str(one["count"]) + " of " + one["caption"] + "."
@@ -184,11 +184,6 @@ def named_size(label, size):
 def written_size(length, shop, units):
     """A length as it is marked off."""
     return write_value(length, "length", shop["division"], "nearest", shop["metric"], units)["text"]
-
-
-def quoted_size(length, shop, units):
-    """A length as a sentence has it."""
-    return quoted(write_value(length, "length", shop["division"], "nearest", shop["metric"], units), "length", shop["metric"])
 
 
 def bar_of(board, lengths, kerf, trim, longest, shop, units):

@@ -8,6 +8,7 @@ from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.links import encoded
 from shopcalc.portable.operations import worked_operations
 from shopcalc.portable.reading import read_length
+from shopcalc.portable.shop import with_shop_defaults
 from shopcalc.portable.snap import above, same, size_of
 from shopcalc.portable.work import read_entry, read_shop
 from shopcalc.portable.writing import decimal_text
@@ -38,21 +39,38 @@ def work_job(job, world):
             break
         worked = [work_item(item, given["readings"][str(item["id"])], job, world, done) for item in job["items"]]
         runs = gather(worked, job, world)
+    akin = {}
+    for nth, run in enumerate(runs):
+        kind = kind_of_run(run["operation"])
+        if kind not in akin:
+            akin[kind] = []
+        akin[kind].append(run)
+        run["nth"] = nth
+        run["akin"] = akin[kind]
+        mark_done(run, job_shop(job), world)
     return {"worked": worked, "runs": runs}
+
+
+def kind_of_run(operation):
+    """What runs have in common that one setting could serve: stage, operation and machine."""
+    return BETWEEN.join([str(operation["stage"]), operation["key"], operation["machine"]])
+
+
+def mark_done(run, shop, world):
+    """Note of a run, and of every stint of it, whether it is done, and what has moved since it was."""
+    run["done"] = True
+    for stint in run["stints"]:
+        stint["moved"] = moved_settings(stint, run, shop, world)
+        stint["done"] = stint["is_ticked"] and len(stint["moved"]) == 0
+        run["done"] = run["done"] and stint["done"]
 
 
 def work_item(item, readings, job, world, done):
     """One item worked out. Equal items share their bench: `done` remembers them by card and entries."""
     about = world["setups"][item["setup"]]["about"]
-    query = {}
-    for declared in about["inputs"]:
-        name = declared["name"]
-        if name in readings:
-            query[name] = readings[name]
-        elif name in item["inputs"]:
-            query[name] = item["inputs"][name]
-        elif declared["shop"] and name in job["shop"]:
-            query[name] = job["shop"][name]
+    query = with_shop_defaults(about, item["inputs"], job["shop"])
+    for name in readings:
+        query[name] = readings[name]
     key = item["setup"] + "?" + "&".join([given + "=" + encoded(query[given]) for given in query])
     if key not in done:
         found = read_and_set(world, item["setup"], query, job_shop(job))
@@ -72,15 +90,15 @@ def gather(worked, job, world):
             place = operation["place"]
             if operation["key"] not in places or place < places[operation["key"]]:
                 places[operation["key"]] = place
-            key = BETWEEN.join([str(operation["stage"]), operation["key"], operation["machine"], stint["setting"]])
+            key = BETWEEN.join([kind_of_run(operation)] + [setting["mark"] for setting in operation["settings"]])
             if key not in by_key:
-                by_key[key] = {"key": key, "stints": [], "operation": operation}
+                by_key[key] = {"key": key, "stints": []}
                 runs.append(by_key[key])
             by_key[key]["stints"].append(stint)
     for run in runs:
-        run["place"] = places[run["operation"]["key"]]
         run["stints"] = merged_sort(run["stints"], is_earlier_stint)
         run["operation"] = run["stints"][0]["operation"]
+        run["place"] = places[run["operation"]["key"]]
         run["reading"] = first_reading(run)
         run["fault"] = reading_fault(run, job, world)
     return merged_sort(runs, is_earlier_run)
@@ -194,11 +212,9 @@ def merged_sort(rows, is_earlier):
 
 
 def nearly_one(one, other):
-    """Whether two runs of one operation differ by so little that one setting could serve both."""
+    """Whether two runs of one operation at one machine differ by so little that one setting could serve both."""
     mine = one["operation"]
     theirs = other["operation"]
-    if mine["stage"] != theirs["stage"] or mine["key"] != theirs["key"] or mine["machine"] != theirs["machine"]:
-        return False
     if len(mine["settings"]) != len(theirs["settings"]):
         return False
     for place, here in enumerate(mine["settings"]):
@@ -206,7 +222,7 @@ def nearly_one(one, other):
         if here["kind"] != there["kind"]:
             return False
         if here["kind"] == "length":
-            if above(size_of(here["value"] - there["value"]) * NEAR, 1):
+            if not is_within(here["value"], there["value"], NEAR):
                 return False
         elif here["mark"] != there["mark"]:
             return False
@@ -251,7 +267,12 @@ def is_within_reach(then, setting, shop, world):
     if setting["kind"] != "length":
         return False
     got = read_length(then, shop, world["units"], world["numbers"])
-    return got["ok"] and not above(size_of(got["value"] - setting["value"]) * REACH, 1)
+    return got["ok"] and is_within(got["value"], setting["value"], REACH)
+
+
+def is_within(a, b, parts):
+    """Whether two lengths differ by no more than one in so many parts of an inch."""
+    return not above(size_of(a - b) * parts, 1)
 
 
 def wanted_otherwise(stint, run):
@@ -259,14 +280,9 @@ def wanted_otherwise(stint, run):
     found = []
     first = run["stints"][0]["operation"]["settings"]
     for place, setting in enumerate(stint["operation"]["settings"]):
-        if setting["kind"] == "length" and above(size_of(setting["value"] - first[place]["value"]) * REACH, 1):
+        if setting["kind"] == "length" and not is_within(setting["value"], first[place]["value"], REACH):
             found.append(setting)
     return found
-
-
-def is_done(stint, run, shop, world):
-    """Whether a stint is ticked, with the setting that it has now."""
-    return stint["is_ticked"] and len(moved_settings(stint, run, shop, world)) == 0
 
 
 def pieces_passing(stint):

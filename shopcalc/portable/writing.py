@@ -220,3 +220,8 @@ def quoted(written, kind, metric):
     if kind != "length" or metric:
         return written["text"]
     return written["bare"] + " in" if written["lean"] == "" else written["bare"] + " in " + written["lean"]
+
+
+def quoted_length(x, direction, shop, units):
+    """A length inside a sentence, on the shop's tape."""
+    return quoted(write_length(x, shop["division"], direction, shop["metric"], units), "length", shop["metric"])

@@ -105,7 +105,7 @@ def test_a_part_longer_than_any_board_is_named() -> None:
     """It is never dropped."""
     [one] = laid(parts=[slats(1, length="50")], lumber=[boards(to_buy="40")])
 
-    assert [one["labels"][place]["label"] for place in one["layout"]["too_long"]] == ["Slat"]
+    assert [one["labels"][place] for place in one["layout"]["too_long"]] == ["Slat"]
 
 
 def test_another_thickness_serves_nothing() -> None:
