@@ -10,7 +10,8 @@ from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_
 from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
 from shopcalc.portable.form import grouped, input_fields, tape_options
 from shopcalc.portable.job import read_job
-from shopcalc.portable.jobview import cut_list_csv, job_data, job_view
+from shopcalc.portable.jobdata import cut_list_csv, job_data
+from shopcalc.portable.jobview import job_view
 from shopcalc.portable.laying import laid_layouts, layout_data, shown_boards
 from shopcalc.portable.links import encoded, shop_query, with_parts, with_shop
 from shopcalc.portable.sentences import fill_known

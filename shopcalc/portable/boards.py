@@ -10,18 +10,16 @@ The search puts the largest part left on the board that wastes least, then widen
 the same everywhere. Worths come from the length itself, and from the linear program of all patterns.
 """
 
+from shopcalc.portable.patterns import MOST_NODES, SLACK, most_worth, order_sorts, patterns_of, solve_program
 from shopcalc.portable.snap import above, nearest_of
 
 TICKS = 6096000000  # in an inch
-SLACK = 101  # ticks: what rounding two hundred parts can add
 FINE = 10000  # the length of a board weighs this much an inch,
 ONE_BOARD = 3000000000  # and a board itself more than all their lengths together
 CENTS = 1000  # in a unit of price; below them the number of boards counts
 ONE_CENT = 1000
 NO_BOARD = 20000000000000  # weighs more than any layout
-MOST_NODES = 3000  # of one board's patterns
 MOST_WORK = 600000  # steps of one search, shared among the sorts: many sorts are seldom searched to the end anyhow
-MOST_COLUMNS = 300  # of the linear program
 MANY = 1000  # boards to buy: as many as are wanted
 SHARES = [0, 5, 8, 2]
 TURNS = 9  # with worths shaken by up to a tenth
@@ -283,79 +281,6 @@ def set_worths(state, worths):
     state["bound"] = max(0, bound)
 
 
-def order_sorts(state):
-    """Put the sorts in order of worth for their size, for the search of patterns."""
-    sorts = state["sorts"]
-    worths = state["worths"]
-    state["ratios"] = [worth / sorts[place]["size"] for place, worth in enumerate(worths)]
-    ratios = state["ratios"]
-    state["order"] = [place for place in range(len(sorts))]
-    state["order"].sort(key=lambda place: 0 - ratios[place])
-
-
-def most_worth(state, room):
-    """The most worth that one board can hold, or a little more where the search of it is cut off."""
-    hold = patterns_of(state, room, -1, 1, 0)
-    if hold["nodes"] > MOST_NODES:
-        return int(room * state["ratios"][state["order"][0]]) + 1
-    return hold["list"][0]["worth"] if len(hold["list"]) > 0 else 0
-
-
-def patterns_of(state, room, first, keep, floor):
-    """The patterns worth more than `floor` that a board of this room can hold of what is left, the best few first.
-
-    With `first`, only those with one part of that sort.
-    """
-    hold = {"list": [], "keep": keep, "floor": floor, "nodes": 0}
-    if first < 0:
-        add_piece(state, hold, 0, room, 0, [])
-        return hold
-    state["left"][first] = state["left"][first] - 1
-    add_piece(state, hold, 0, room - state["sorts"][first]["size"], state["worths"][first], [first])
-    state["left"][first] = state["left"][first] + 1
-    return hold
-
-
-def add_piece(state, hold, at, room, worth, chosen):
-    """Keep a pattern, and every one that has it and more of the sorts from place `at` in order."""
-    hold["nodes"] = hold["nodes"] + 1
-    if len(chosen) > 0 and worth > hold["floor"]:
-        keep_pattern(hold, worth, [each for each in chosen])
-    left = state["left"]
-    sorts = state["sorts"]
-    ratios = state["ratios"]
-    order = state["order"]
-    place = at
-    while place < len(order):
-        sort = order[place]
-        if hold["nodes"] > MOST_NODES or 2 * (worth + room * ratios[sort] - hold["floor"]) < 1:
-            return
-        size = sorts[sort]["size"]
-        if left[sort] > 0 and size <= room + SLACK:
-            left[sort] = left[sort] - 1
-            chosen.append(sort)
-            add_piece(state, hold, place, room - size, worth + state["worths"][sort], chosen)
-            chosen.pop()
-            left[sort] = left[sort] + 1
-        place = place + 1
-
-
-def keep_pattern(hold, worth, chosen):
-    """Put a pattern in its place among the best; when they are enough, only better ones are looked for."""
-    ranked = []
-    waiting = True
-    for one in hold["list"]:
-        if waiting and worth > one["worth"]:
-            ranked.append({"worth": worth, "sorts": chosen})
-            waiting = False
-        ranked.append(one)
-    if waiting:
-        ranked.append({"worth": worth, "sorts": chosen})
-    hold["list"] = ranked[0 : hold["keep"]]
-    if len(ranked) >= hold["keep"]:
-        hold["floor"] = hold["list"][hold["keep"] - 1]["worth"]
-
-
 def fill_boards(state, weight, waste, spare):
     """Put the longest part left on every board it can go on, the least wasteful patterns first, and go on from there."""
     left = state["left"]
@@ -419,130 +344,6 @@ def take_pattern(state, choice, times):
     for sort in choice["sorts"]:
         state["left"][sort] = state["left"][sort] - times
     choice["kind"]["have"] = choice["kind"]["have"] - times
-
-
-# The linear program of all patterns, by columns that are made when they are wanted.
-
-
-def solve_program(state):
-    """The cheapest mix of patterns, parts of a board allowed, and the `worths` of the sorts in it: the linear program and its dual."""
-    program = first_columns(state)
-    before = state["worths"]
-    count = len(state["sorts"])
-    for _ in range(MOST_COLUMNS):
-        duals = dual_values(program)
-        column = best_column(state, program, duals)
-        if column is None or not enter_column(program, column):
-            break
-    duals = dual_values(program)
-    state["worths"] = before
-    for row, one in enumerate(program["columns"]):
-        one["amount"] = program["amounts"][row]
-    program["worths"] = [int(max(0, duals[sort])) for sort in range(count)]
-    return program
-
-
-def first_columns(state):
-    """The program with one column for each sort, alone on its board to buy, and one for each kind owned that is not used."""
-    program = {"columns": [], "amounts": [], "costs": [], "inverse": [], "owned": {}}
-    count = len(state["sorts"])
-    rows = count
-    for place, kind in enumerate(state["kinds"]):
-        if kind["owned"]:
-            program["owned"]["k" + str(place)] = rows
-            rows = rows + 1
-    for sort in range(count):
-        size = state["sorts"][sort]["size"]
-        for kind in state["kinds"]:
-            if not kind["owned"] and size <= kind["room"] + SLACK:
-                many = min((kind["room"] + SLACK) // size, len(state["sorts"][sort]["pieces"]))
-                add_row(program, rows, len(state["sorts"][sort]["pieces"]) / many, kind["weight"], 1 / many)
-                program["columns"].append({"kind": kind, "sorts": [sort for _ in range(many)]})
-                break
-    for kind in state["kinds"]:
-        if kind["owned"]:
-            add_row(program, rows, kind["have"], 0, 1)
-            program["columns"].append({"kind": None, "sorts": []})
-    return program
-
-
-def add_row(program, rows, amount, cost, share):
-    """Add a row whose basic column has nothing in any other."""
-    line = [0 for _ in range(rows)]
-    line[len(program["inverse"])] = share
-    program["inverse"].append(line)
-    program["amounts"].append(amount)
-    program["costs"].append(cost)
-
-
-def dual_values(program):
-    """What one more of each row would cost."""
-    duals = [0 for _ in program["inverse"]]
-    for row, line in enumerate(program["inverse"]):
-        cost = program["costs"][row]
-        if cost > 0:
-            for place, share in enumerate(line):
-                if share != 0:
-                    duals[place] = duals[place] + cost * share
-    return duals
-
-
-def best_column(state, program, duals):
-    """The column that saves most for what it costs: a part too many of a sort, or a pattern on a kind of board; or None."""
-    count = len(state["sorts"])
-    for sort in range(count):
-        if duals[sort] < -1:
-            return {"cost": 0, "counts": [[sort, -1]], "kind": None, "sorts": []}
-    for place, kind in enumerate(state["kinds"]):
-        if kind["owned"] and duals[program["owned"]["k" + str(place)]] > 1:
-            return {"cost": 0, "counts": [[program["owned"]["k" + str(place)], 1]], "kind": None, "sorts": []}
-    state["worths"] = [max(0, duals[sort]) for sort in range(count)]
-    order_sorts(state)
-    best = None
-    most = 0
-    for place, kind in enumerate(state["kinds"]):
-        row = program["owned"]["k" + str(place)] if kind["owned"] else -1
-        price = kind["weight"] - (duals[row] if row >= 0 else 0)
-        hold = patterns_of(state, kind["room"], -1, 1, price + 1)
-        if len(hold["list"]) > 0 and hold["list"][0]["worth"] - price > most:
-            most = hold["list"][0]["worth"] - price
-            counts = [[row, 1]] if row >= 0 else []
-            for sort in hold["list"][0]["sorts"]:
-                counts.append([sort, 1])
-            best = {"cost": kind["weight"], "counts": counts, "kind": kind, "sorts": hold["list"][0]["sorts"]}
-    return best
-
-
-def enter_column(program, column):
-    """Take a column into the basis in place of the one that runs out first; says whether it could."""
-    inverse = program["inverse"]
-    amounts = program["amounts"]
-    change = []
-    for line in inverse:
-        total = 0
-        for pair_of in column["counts"]:
-            total = total + line[pair_of[0]] * pair_of[1]
-        change.append(total)
-    out = -1
-    for row, each in enumerate(change):
-        if each * 1000000000 > 1 and (out < 0 or amounts[row] * change[out] < amounts[out] * each):
-            out = row
-    if out < 0:
-        return False
-    step = amounts[out] / change[out]
-    pivot = [share / change[out] for share in inverse[out]]
-    for row, each in enumerate(change):
-        if row != out and each != 0:
-            amounts[row] = amounts[row] - each * step
-            line = inverse[row]
-            for place, share in enumerate(pivot):
-                if share != 0:
-                    line[place] = line[place] - each * share
-    inverse[out] = pivot
-    amounts[out] = step
-    program["costs"][out] = column["cost"]
-    program["columns"][out] = column
-    return True
 
 
 # What comes of it.

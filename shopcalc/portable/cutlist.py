@@ -7,13 +7,36 @@ which strips are ripped.
 from shopcalc.portable.boards import lay_parts
 from shopcalc.portable.cuts import shown_part, worked_parts
 from shopcalc.portable.laying import each_part
-from shopcalc.portable.order import job_shop, merged_sort
-from shopcalc.portable.reading import read_length, read_pieces, read_stock
+from shopcalc.portable.listed import read_pieces, read_stock
+from shopcalc.portable.order import job_shop, merged_sort, work_job
+from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same, smaller
 from shopcalc.portable.writing import decimal_text, quoted_length
 
 MOST_PIECES = 400
 MOST_LINES = 6  # of lumber that are tried alone
+
+
+def solve_job(job, world):
+    """A job worked through: what `solve_cuts` says, and its wood on boards."""
+    solved = solve_cuts(job, world)
+    solved["cutting"] = lay_sections(solved["sections"], solved["rough"], job, world, solved["errors"])
+    return solved
+
+
+def solve_cuts(job, world):
+    """A job as far as its cut list: items, runs, sections with their parts, and what could not be read, by place."""
+    errors = {}
+    solved = work_job(job, world)
+    for each in solved["worked"]:
+        found = each["found"]["entries"]["errors"]
+        for name in found:
+            place = "item " + str(each["item"]["id"]) + ", " + name
+            errors[place] = found[name]
+    solved["sections"] = by_section(all_parts(solved["worked"], job, world, errors))
+    solved["rough"] = read_setting(job["rough"], True, job, world, errors, "rough")
+    solved["errors"] = errors
+    return solved
 
 
 def read_setting(text, zero, job, world, errors, place):
@@ -154,17 +177,16 @@ def is_narrower(one, other):
     return above(other["width"], one["width"])
 
 
-def lay_sections(sections, job, world, errors):
+def lay_sections(sections, rough, job, world, errors):
     """The wood of every section on boards, the widest section first; a board used for one is gone for the next."""
     kerf = read_setting(job["kerf"], True, job, world, errors, "kerf")
     trim = read_setting(job["trim"], True, job, world, errors, "trim")
-    rough = read_setting(job["rough"], True, job, world, errors, "rough")
     lines = read_lumber_lines(job, world, errors)
     laid = []
     for section in sections:
         if not section["pane"]:
             laid.append(lay_section(section, lines, kerf, trim, rough))
-    return {"laid": laid, "rough": rough, "kerf": kerf, "trim": trim}
+    return {"laid": laid, "kerf": kerf, "trim": trim}
 
 
 def strips_of(line, section, kerf):

@@ -1,26 +1,12 @@
-"""What the page of a job shows and what its data says: order of work, cut list, boards."""
+"""What the page of a job shows: its items, order of work, cut list and boards."""
 
-from shopcalc.portable.cutlist import all_parts, bill_of, by_section, is_empty_line, lay_sections
+from shopcalc.portable.cutlist import bill_of, is_empty_line, solve_job
 from shopcalc.portable.form import tape_options
-from shopcalc.portable.laying import layout_data, shown_boards
+from shopcalc.portable.laying import shown_boards
 from shopcalc.portable.links import encoded, shop_query, with_parts
-from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise, work_job
+from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise
 from shopcalc.portable.snap import same
 from shopcalc.portable.writing import decimal_text, quoted_length
-
-
-def solve_job(job, world):
-    """A job worked through: items, runs, sections with their parts, boards, and what could not be read, by place."""
-    errors = {}
-    work = work_job(job, world)
-    for each in work["worked"]:
-        found = each["found"]["entries"]["errors"]
-        for name in found:
-            place = "item " + str(each["item"]["id"]) + ", " + name
-            errors[place] = found[name]
-    sections = by_section(all_parts(work["worked"], job, world, errors))
-    laid = lay_sections(sections, job, world, errors)
-    return {"worked": work["worked"], "runs": work["runs"], "sections": sections, "errors": errors, "cutting": laid}
 
 
 def job_view(job, world):
@@ -29,7 +15,7 @@ def job_view(job, world):
     shop = job_shop(job)
     items = [shown_item(each, job, shop) for each in solved["worked"]]
     stages = shown_stages(solved["runs"], world)
-    sections = [shown_section(section, solved["cutting"]["rough"], shop, world) for section in solved["sections"]]
+    sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
     laid = [shown_laid(each, "laid" + str(at), solved["cutting"], shop, world) for at, each in enumerate(solved["cutting"]["laid"])]
     partless = [each["item"]["label"] for each in solved["worked"] if len(each["about"]["parts"]) == 0]
     return {
@@ -311,83 +297,3 @@ def bill_text(laid):
 def waste_text(layout):
     """How much of the boards is left over, in percent."""
     return decimal_text(layout["waste"] * 100 / layout["used"], 0, False) + "%" if layout["used"] > 0 else ""
-
-
-def job_data(job, world):
-    """A job as data for a script: lengths in inches, settings with their texts."""
-    solved = solve_job(job, world)
-    rough = solved["cutting"]["rough"]
-    plain = world["numbers"]["plain"]
-    order = []
-    for run in solved["runs"]:
-        operation = run["operation"]
-        order.append(
-            {
-                "stage": world["stages"][operation["stage"]],
-                "machine": operation["machine"],
-                "operation": operation["label"],
-                "settings": [{"name": one["name"], "label": one["label"], "text": one["text"]} for one in operation["settings"]],
-                "parts": [{"label": one["label"], "count": int(one["count"]), "item": one["of"]} for one in pieces_of(run["stints"])],
-                "faces": [one["text"] for one in faces_of(run["stints"])],
-                "reading": run["reading"],
-                "done": run["done"],
-                "changed": [one["text"] for one in changed_since(run["stints"])],
-                "stints": [stint["name"] for stint in run["stints"]],
-            }
-        )
-    cuts = []
-    for section in solved["sections"]:
-        for part in section["parts"]:
-            cuts.append(
-                {
-                    "label": part["label"],
-                    "item": part["of"],
-                    "count": plain(part["count"]),
-                    "length": plain(part["length"]),
-                    "rough": plain(part["length"] if section["pane"] else part["length"] + rough),
-                    "width": plain(part["width"]),
-                    "thickness": plain(part["thickness"]),
-                }
-            )
-    boards = [laid_data(laid, world["numbers"]) for laid in solved["cutting"]["laid"]]
-    return {"order": order, "cuts": cuts, "boards": boards, "errors": solved["errors"]}
-
-
-def laid_data(laid, numbers):
-    """One section on boards, as data."""
-    plain = numbers["plain"]
-    layout = laid["layout"]
-    return {
-        "thickness": plain(laid["section"]["thickness"]),
-        "width": plain(laid["section"]["width"]),
-        "layout": layout_data(layout, laid["labels"], laid["lengths"], numbers),
-        "buy": [
-            {"length": plain(row["length"]), "count": plain(row["count"]), "cost": None if row["cost"] is None else plain(row["cost"])}
-            for row in laid["shopping"]
-        ],
-        "too_long": [laid["labels"][place] for place in layout["too_long"]],
-        "waste": plain(layout["waste"]),
-        "unlaid": numbers["plain"](laid["unlaid"]),
-        "proven": laid["proven"],
-    }
-
-
-def csv_field(text):
-    """A field of a CSV file (RFC 4180); one that a spreadsheet would take for a formula is kept a text."""
-    if len(text) > 0 and text[0] in "=+-@\t":
-        text = "'" + text
-    return '"' + text.replace('"', '""') + '"'
-
-
-def cut_list_csv(job, world):
-    """The cut list as a CSV file (RFC 4180), a line for each part."""
-    lines = ["Section,Count,Part,Item,Finished,Rough,Finished inches"]
-    solved = solve_job(job, world)
-    shop = job_shop(job)
-    for section in solved["sections"]:
-        shown = shown_section(section, solved["cutting"]["rough"], shop, world)
-        for place, row in enumerate(shown["rows"]):
-            exact = decimal_text(section["parts"][place]["length"], 4, True)
-            fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"], exact]
-            lines.append(",".join([csv_field(field) for field in fields]))
-    return "\r\n".join(lines) + "\r\n"

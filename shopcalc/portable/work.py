@@ -4,17 +4,8 @@
 `known` maps names to values; a name that is absent is a value nobody gave or that cannot be.
 """
 
-from shopcalc.portable.reading import (
-    read_angle,
-    read_count,
-    read_length,
-    read_lengths,
-    read_percent,
-    read_pieces,
-    read_stock,
-    read_sum,
-    read_temperature,
-)
+from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
+from shopcalc.portable.reading import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
 from shopcalc.portable.snap import above, nearest_of, same
 from shopcalc.portable.writing import TAPES, quoted, write_value
 

@@ -6,9 +6,8 @@ from typing import Any
 import pytest
 
 from shopcalc import exact
-from shopcalc.portable.cutlist import all_parts, by_section, lay_sections
+from shopcalc.portable.cutlist import solve_cuts, solve_job
 from shopcalc.portable.job import read_job
-from shopcalc.portable.order import work_job
 
 FRAME = {"id": 1, "setup": "frame", "label": "Sash", "quantity": 2, "inputs": {"stock": "1 3/8"}}
 
@@ -30,9 +29,9 @@ def laid(errors: dict[str, str] | None = None, **fields: Any) -> list[dict[str, 
     assert found["ok"], found
     job = found["job"]
     noted: dict[str, str] = {} if errors is None else errors
-    worked = work_job(job, exact.world())["worked"]
-    sections = by_section(all_parts(worked, job, exact.world(), noted))
-    return list(lay_sections(sections, job, exact.world(), noted)["laid"])
+    solved = solve_job(job, exact.world())
+    noted.update(solved["errors"])
+    return list(solved["cutting"]["laid"])
 
 
 def bought(one: dict[str, Any]) -> list[tuple[Any, Any, Any]]:
@@ -50,7 +49,7 @@ def test_parts_of_all_items_are_counted_by_section() -> None:
 def test_panes_are_no_wood() -> None:
     """The panes of a frame stand in the cut list and on no board."""
     found = read_job({"format": "shopcalc job", "version": 1, "items": [FRAME]}, exact.world())["job"]
-    sections = by_section(all_parts(work_job(found, exact.world())["worked"], found, exact.world(), {}))
+    sections = solve_cuts(found, exact.world())["sections"]
 
     assert [section["pane"] for section in sections] == [False, False, True]
 

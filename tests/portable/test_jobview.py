@@ -1,14 +1,11 @@
-"""What the page of a job says, its data and its CSV."""
+"""What the page of a job says."""
 
-import csv
-import io
 import json
 from typing import Any
 
 import pytest
 
 from shopcalc import exact, files
-from shopcalc.portable.jobview import csv_field
 
 BOATHOUSE = json.loads(files.static_text("boathouse.json"))
 
@@ -31,32 +28,6 @@ def test_an_item_that_is_stopped_says_so() -> None:
     view = asked("/job", items=items)["view"]
 
     assert view["items"][0]["wrong"] == [{"label": "Stop", "note": "it cannot be made so; its card says why."}]
-
-
-def test_the_data_has_the_four_parts_that_are_promised() -> None:
-    """Order, cuts, boards and errors."""
-    data = asked("/job.json")["data"]
-
-    assert list(data) == ["order", "cuts", "boards", "errors"]
-    assert data["errors"] == {}
-    assert {"stage", "machine", "operation", "settings", "parts", "reading", "done"} <= set(data["order"][0])
-
-
-def test_the_csv_is_one_that_a_spreadsheet_reads() -> None:
-    """The standard library's reader gives back a line for each part."""
-    rows = list(csv.reader(io.StringIO(asked("/job.csv")["text"])))
-
-    assert rows[0] == ["Section", "Count", "Part", "Item", "Finished", "Rough", "Finished inches"]
-    assert len(rows) - 1 == len(asked("/job.json")["data"]["cuts"])
-    assert ["1 3/8 in x 4 1/2 in", "2", "Stile", "Side door", "78 1/2 in", "79 1/2 in", "78.5"] in rows
-
-
-@pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@sum", 'a "b", c'])
-def test_a_csv_field_is_a_text_whatever_it_holds(text: str) -> None:
-    """No field is taken for a formula, and quotes and commas stay inside."""
-    [[read]] = list(csv.reader(io.StringIO(csv_field(text))))
-
-    assert read == (text if text[0] not in "=+-@" else "'" + text)
 
 
 def test_the_fewest_is_said_only_when_it_is_proven() -> None:

@@ -9,7 +9,8 @@ import pytest
 
 from shopcalc import exact, files
 from shopcalc.portable.job import read_job
-from shopcalc.portable.jobview import job_data, job_view
+from shopcalc.portable.jobdata import job_data
+from shopcalc.portable.jobview import job_view
 from shopcalc.portable.order import merged_sort, work_job
 
 BOATHOUSE = json.loads(files.static_text("boathouse.json"))

@@ -1,0 +1,87 @@
+"""What a job says to a script and to a spreadsheet: its data for JSON, and its cut list as CSV."""
+
+from shopcalc.portable.cutlist import solve_cuts, solve_job
+from shopcalc.portable.jobview import changed_since, faces_of, pieces_of, shown_section
+from shopcalc.portable.laying import layout_data
+from shopcalc.portable.order import job_shop
+from shopcalc.portable.writing import decimal_text
+
+
+def job_data(job, world):
+    """A job as data for a script: lengths in inches, settings with their texts."""
+    solved = solve_job(job, world)
+    rough = solved["rough"]
+    plain = world["numbers"]["plain"]
+    order = []
+    for run in solved["runs"]:
+        operation = run["operation"]
+        order.append(
+            {
+                "stage": world["stages"][operation["stage"]],
+                "machine": operation["machine"],
+                "operation": operation["label"],
+                "settings": [{"name": one["name"], "label": one["label"], "text": one["text"]} for one in operation["settings"]],
+                "parts": [{"label": one["label"], "count": int(one["count"]), "item": one["of"]} for one in pieces_of(run["stints"])],
+                "faces": [one["text"] for one in faces_of(run["stints"])],
+                "reading": run["reading"],
+                "done": run["done"],
+                "changed": [one["text"] for one in changed_since(run["stints"])],
+                "stints": [stint["name"] for stint in run["stints"]],
+            }
+        )
+    cuts = []
+    for section in solved["sections"]:
+        for part in section["parts"]:
+            cuts.append(
+                {
+                    "label": part["label"],
+                    "item": part["of"],
+                    "count": plain(part["count"]),
+                    "length": plain(part["length"]),
+                    "rough": plain(part["length"] if section["pane"] else part["length"] + rough),
+                    "width": plain(part["width"]),
+                    "thickness": plain(part["thickness"]),
+                }
+            )
+    boards = [laid_data(laid, world["numbers"]) for laid in solved["cutting"]["laid"]]
+    return {"order": order, "cuts": cuts, "boards": boards, "errors": solved["errors"]}
+
+
+def laid_data(laid, numbers):
+    """One section on boards, as data."""
+    plain = numbers["plain"]
+    layout = laid["layout"]
+    return {
+        "thickness": plain(laid["section"]["thickness"]),
+        "width": plain(laid["section"]["width"]),
+        "layout": layout_data(layout, laid["labels"], laid["lengths"], numbers),
+        "buy": [
+            {"length": plain(row["length"]), "count": plain(row["count"]), "cost": None if row["cost"] is None else plain(row["cost"])}
+            for row in laid["shopping"]
+        ],
+        "too_long": [laid["labels"][place] for place in layout["too_long"]],
+        "waste": plain(layout["waste"]),
+        "unlaid": plain(laid["unlaid"]),
+        "proven": laid["proven"],
+    }
+
+
+def csv_field(text):
+    """A field of a CSV file (RFC 4180); one that a spreadsheet would take for a formula is kept a text."""
+    if len(text) > 0 and text[0] in "=+-@\t":
+        text = "'" + text
+    return '"' + text.replace('"', '""') + '"'
+
+
+def cut_list_csv(job, world):
+    """The cut list as a CSV file (RFC 4180), a line for each part."""
+    lines = ["Section,Count,Part,Item,Finished,Rough,Finished inches"]
+    solved = solve_cuts(job, world)
+    shop = job_shop(job)
+    for section in solved["sections"]:
+        shown = shown_section(section, solved["rough"], shop, world)
+        for place, row in enumerate(shown["rows"]):
+            exact = decimal_text(section["parts"][place]["length"], 4, True)
+            fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"], exact]
+            lines.append(",".join([csv_field(field) for field in fields]))
+    return "\r\n".join(lines) + "\r\n"

@@ -1,0 +1,156 @@
+"""Reads what is typed with commas between: rows of lengths, parts with how many of each, lengths with their prices.
+
+What stands between two commas is read by `reading.py`; what is wrong there is said with its place in the row.
+"""
+
+from shopcalc.portable.marks import DIGITS, SIGNS, SPACES, VULGAR, characters
+from shopcalc.portable.reading import parse_mixed, read_count, read_length
+from shopcalc.portable.snap import above, same
+from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, refusal
+
+LONGEST_ROW = 4000
+LONGEST_LABEL = 40
+TOO_LONG = "That is too long: a row has at most 4,000 characters."
+DEAREST = 50000
+
+
+def read_lengths(text, most, shop, units, numbers):
+    """Read a row of lengths with commas between them, at most `most`; an empty text is an empty row."""
+    got = read_row(text, most, False, shop, units, numbers)
+    return {"ok": True, "value": [one["length"] for one in got["value"]]} if got["ok"] else got
+
+
+def row_parts(text):
+    """What stands between the commas of a row; a comma too many at its end is forgiven."""
+    parts = text.replace(";", ",").replace("\n", ",").split(",")
+    if len(parts[len(parts) - 1].replace(" ", "")) == 0:
+        parts.pop()
+    return parts
+
+
+def read_pieces(text, most, shop, units, numbers):
+    """Read parts as `36 x4, 24 1/2 x6, rail 22 15/16 x2`: a length, how many, and a label before or behind.
+
+    Gives rows `{"label", "length", "count"}`, at most `most` parts in all.
+    """
+    if len(text) > LONGEST_ROW:
+        return {"ok": False, "message": TOO_LONG}
+    rows = []
+    total = 0
+    for place, part in enumerate(row_parts(text)):
+        row = split_piece(part)
+        got = read_above_zero(row["length"], shop, units, numbers)
+        if got["ok"] and len(row["label"]) > LONGEST_LABEL:
+            got = {"ok": False, "message": "A label has at most 40 characters."}
+        many = read_count(row["count"], units, numbers)
+        if got["ok"] and (not many["ok"] or same(many["value"], 0)):
+            got = {"ok": False, "message": "Write how many behind an x, such as x4."}
+        if not got["ok"]:
+            return {"ok": False, "message": "Part " + str(place + 1) + ", " + part_name(part) + ": " + got["message"]}
+        total = total + many["value"]
+        rows.append({"label": row["label"], "length": got["value"], "count": many["value"]})
+    if total > most:
+        return {"ok": False, "message": "That is too many: at most " + str(most) + " parts can be laid."}
+    return {"ok": True, "value": rows}
+
+
+def part_name(part):
+    """A part as it was typed, cut short, to say which is meant."""
+    return "\u201c" + trimmed(part)[0:30] + "\u201d"
+
+
+def split_piece(part):
+    """The three texts of one part: what stands before its first number is a label, and what stands behind the count."""
+    chars = characters(part)
+    start = 0
+    while start < len(chars) and not begins_number(chars, start):
+        start = start + 1
+    label = "".join(chars[0:start])
+    named = "".join([" ", trimmed(label)])
+    if is_times(named[len(named) - 1]) and named[len(named) - 2] in SPACES:
+        return {"label": "", "length": "", "count": "1"}  # only how many: the length is missing
+    end = len(chars)
+    while end > start and chars[end - 1] not in DIGITS:
+        end = end - 1
+    first = end
+    while first > start and chars[first - 1] in DIGITS:
+        first = first - 1
+    sign = first
+    while sign > start and chars[sign - 1] in SPACES:
+        sign = sign - 1
+    behind = "".join(chars[end : len(chars)])
+    spaced = end == len(chars) or chars[end] in SPACES
+    if first < end and spaced and sign > start + 1 and is_times(chars[sign - 1]):
+        label = trimmed(label) if len(trimmed(label)) > 0 else trimmed(behind)
+        length = "".join(chars[start : sign - 1])
+        if len(trimmed(behind)) == 0 or label == trimmed(behind):
+            return {"label": label, "length": length, "count": "".join(chars[first:end])}
+    return {"label": trimmed(label), "length": "".join(chars[start : len(chars)]), "count": "1"}
+
+
+def begins_number(chars, at):
+    """Whether a measurement may begin there; the point behind a label does not begin one."""
+    one = chars[at]
+    if one == ".":
+        return at + 1 < len(chars) and chars[at + 1] in DIGITS
+    return one in DIGITS or one in VULGAR or one == "(" or one == "-"
+
+
+def is_times(one):
+    """Whether a character stands for times."""
+    return one == "x" or one == "X" or (one in SIGNS and SIGNS[one] == "*")
+
+
+def trimmed(text):
+    """A text without spaces and colons at its ends."""
+    start = 0
+    end = len(text)
+    while start < end and (text[start] in SPACES or text[start] == ":"):
+        start = start + 1
+    while end > start and (text[end - 1] in SPACES or text[end - 1] == ":"):
+        end = end - 1
+    return text[start:end]
+
+
+def read_stock(text, most, shop, units, numbers):
+    """Read lengths to buy as `96 @ 12.50, 120`: rows `{"length", "price"}`, the price None where there is none."""
+    return read_row(text, most, True, shop, units, numbers)
+
+
+def read_row(text, most, priced, shop, units, numbers):
+    """Read lengths with commas between, each with a price behind @ where the row is `priced`."""
+    if len(text) > LONGEST_ROW:
+        return {"ok": False, "message": TOO_LONG}
+    rows = []
+    for place, part in enumerate(row_parts(text)):
+        sides = part.split("@") if priced else [part]
+        got = read_above_zero(sides[0], shop, units, numbers)
+        price = {"ok": True, "value": None}
+        if got["ok"] and len(sides) > 1:
+            price = read_price("@".join(sides[1 : len(sides)]), units, numbers)
+        wrong = price if got["ok"] else got
+        if not wrong["ok"]:
+            return {"ok": False, "message": "Number " + str(place + 1) + " in the row: " + wrong["message"]}
+        rows.append({"length": got["value"], "price": price["value"]})
+    if len(rows) > most:
+        return {"ok": False, "message": "That is too many: at most " + str(most) + " can be weighed."}
+    return {"ok": True, "value": rows}
+
+
+def read_above_zero(text, shop, units, numbers):
+    """Read a length that is one: nothing is no length of a piece."""
+    got = read_length(text, shop, units, numbers)
+    return {"ok": False, "message": "This cannot be zero."} if got["ok"] and same(got["value"], 0) else got
+
+
+def read_price(text, units, numbers):
+    """Read a price, without its currency or with a sign for it."""
+    state = begin(text.replace("$", " ").replace("\u20ac", " ").replace("\u00a3", " "), units, numbers, "price")
+    value = 0 if failed(state) or peek(state)["kind"] != "number" else parse_mixed(state)
+    if not failed(state) and peek(state)["kind"] != "end":
+        fail(state, peek(state)["at"], misplaced(peek(state)))
+    if failed(state):
+        return refusal(state)
+    if above(value, DEAREST):
+        return {"ok": False, "message": "No board costs as much as that."}
+    return {"ok": True, "value": value}

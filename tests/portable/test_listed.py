@@ -1,0 +1,96 @@
+"""Rows that are typed with commas between."""
+
+from fractions import Fraction
+from typing import Any
+
+import pytest
+from py_mini_racer import MiniRacer
+
+from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
+
+from ..helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS, run
+
+
+def pieces(typed: str, most: int = 200) -> Any:
+    """Parts as they are read: label, length, how many; or why they cannot be."""
+    got = read_pieces(typed, most, INCH_SHOP, UNITS, NUMBERS)
+    return [(one["label"], one["length"], one["count"]) for one in got["value"]] if got["ok"] else got["message"]
+
+
+def stock(typed: str, most: int = 50) -> Any:
+    """Lengths to buy as they are read: length and price; or why they cannot be."""
+    got = read_stock(typed, most, INCH_SHOP, UNITS, NUMBERS)
+    return [(one["length"], one["price"]) for one in got["value"]] if got["ok"] else got["message"]
+
+
+@pytest.mark.parametrize(
+    ("typed", "read"),
+    [
+        ("36", [("", 36, 1)]),
+        ("36 x4, 24 1/2 x6", [("", 36, 4), ("", Fraction(49, 2), 6)]),
+        ("rail 22 15/16 x2", [("rail", Fraction(367, 16), 2)]),
+        ("22 15/16 x2 rail", [("rail", Fraction(367, 16), 2)]),
+        ("leg: 16 1/4 x 4; 12", [("leg", Fraction(65, 4), 4), ("", 12, 1)]),
+        ("36 x4,", [("", 36, 4)]),
+        ("", []),
+    ],
+)
+def test_parts_have_a_length_how_many_and_a_label(typed: str, read: Any) -> None:
+    """The label stands before the length or behind the count, and one that is not said is one."""
+    assert pieces(typed) == read
+
+
+@pytest.mark.parametrize(
+    ("typed", "message"),
+    [
+        ("36 x4, rail x2", "Part 2, \u201crail x2\u201d"),
+        ("36 x0", "Part 1, \u201c36 x0\u201d"),
+        ("banana", "Part 1, \u201cbanana\u201d"),
+        ("0 x3", "cannot be zero"),
+    ],
+)
+def test_a_part_that_cannot_be_read_is_named(typed: str, message: str) -> None:
+    """Its place in the row and its own words say which it is."""
+    assert message in pieces(typed)
+
+
+def test_too_many_parts_are_refused() -> None:
+    """The count of all of them is what counts."""
+    assert "at most 200" in pieces("36 x150, 24 x51")
+
+
+@pytest.mark.parametrize(
+    ("typed", "read"),
+    [("96, 120", [(96, None), (120, None)]), ("96 @ 12.50", [(96, Fraction(25, 2))]), ("8 ft @ $9", [(96, 9)]), ("", [])],
+)
+def test_lengths_to_buy_may_have_a_price(typed: str, read: Any) -> None:
+    """The price stands behind an @, with a sign for its currency or without."""
+    assert stock(typed) == read
+
+
+@pytest.mark.parametrize("typed", ["96 @", "96 @ much", "@ 12", "96 @ 50001", "96 @ 1 @ 2"])
+def test_a_price_that_is_none_is_refused(typed: str) -> None:
+    """A slip in a price is said, and never taken for no price."""
+    assert isinstance(stock(typed), str)
+
+
+def test_a_row_in_a_metric_shop_is_in_millimetres() -> None:
+    """Bare numbers are what the shop says they are."""
+    got = read_lengths("25.4, 1 in", 5, MM_SHOP, UNITS, NUMBERS)
+
+    assert got == {"ok": True, "value": [1, 1]}
+
+
+@pytest.mark.parametrize("typed", ["36 x4, 24 1/2 x6", "rail 22 15/16 x2 rail", "x4", "12 x", "\u00bd x2", "a, b", ".5 x2", "leg. 5 x 2"])
+def test_the_phone_reads_parts_alike(typed: str, phone_brain: MiniRacer) -> None:
+    """Both sides read or refuse with the same words."""
+    phone = run(phone_brain, "read_pieces(given[0], 200, { metric: false, division: 32 }, UNITS, numbers)", typed)
+    server = read_pieces(typed, 200, INCH_SHOP, UNITS, NUMBERS)
+
+    assert phone["ok"] == server["ok"]
+    if server["ok"]:
+        assert [[one["label"], one["length"], one["count"]] for one in phone["value"]] == [
+            [one["label"], pytest.approx(float(one["length"])), one["count"]] for one in server["value"]
+        ]
+    else:
+        assert phone["message"] == server["message"]
