@@ -44,7 +44,7 @@ async function change(id, edit, usual) {
     if (unsaved.delete(id)) say('Saved again.');
   } catch (fault) {
     if (gone) return say('This job was deleted in another tab: nothing is kept of what you type here.');
-    if (!job) edit(job = structuredClone(unsaved.get(id) ?? usual ?? { format: 'shopcalc job', version: 1 }));
+    if (!job) edit(job = structuredClone(unsaved.get(id) ?? usual ?? EMPTY));
     unsaved.set(id, job);
     say(fault.name === 'QuotaExceededError'
       ? 'Not saved: the storage of this device is full. Save the job as a file before you close this page.'
@@ -60,7 +60,9 @@ async function everyJob() {
   return [...all].sort((one, other) => String(one[1].title).localeCompare(String(other[1].title)));
 }
 
-const blank = title => ({ format: 'shopcalc job', version: 1, title, notes: '', shop: shopNow(), items: [], parts: [], readings: {}, ticks: {}, lumber: [] });
+// What a job may leave out; a shop that it does not name is the usual one, and not this device's.
+const EMPTY = { format: 'shopcalc job', version: 1, title: 'Job', notes: '', shop: {}, items: [], parts: [], readings: {}, ticks: {}, lumber: [] };
+const blank = title => ({ ...structuredClone(EMPTY), title, shop: shopNow() });
 
 function shopNow() {
   try { return Object.fromEntries(JSON.parse(recall('shopcalc.shop.1') || '[]')); } catch { return {}; }
@@ -192,7 +194,7 @@ const LINES = {
 };
 
 function whole(job) {
-  for (const [name, usual] of Object.entries(blank(''))) job[name] ??= usual;
+  for (const [name, usual] of Object.entries(EMPTY)) job[name] ??= structuredClone(usual);
 }
 
 async function fieldChanged(event, ended) {

@@ -25,7 +25,7 @@
   }
 
   const unitOf = values => values.get('units') === 'mm' ? 'mm' : 'in';
-  const inUnit = (text, unit) => text.split(/[,;]/).map(each => withUnit(each, unit)).join(', ');
+  const inUnit = (text, unit) => meantIn(unit, 'lengths', text);
   const keptText = (shop, name, unit) => name === 'tape' || unit === unitOf(shop) ? shop.get(name) : inUnit(shop.get(name), unitOf(shop));
 
   function used(card, query) {

@@ -6,6 +6,7 @@ which strips are ripped.
 
 from shopcalc.portable.boards import lay_parts
 from shopcalc.portable.cuts import shown_part, worked_parts
+from shopcalc.portable.job import nth_line
 from shopcalc.portable.laying import each_part
 from shopcalc.portable.listed import read_pieces, read_stock
 from shopcalc.portable.order import job_shop, merged_sort, work_job
@@ -80,7 +81,7 @@ def all_parts(worked, job, world, errors):
     for at, loose in enumerate(job["parts"]):
         if is_empty_line(loose):
             continue
-        place = "parts " + str(at + 1)
+        place = nth_line("parts", at)
         before = len(errors.keys())
         part = {"label": loose["label"], "count": loose["count"], "pane": False, "of": "", "id": 1000000 + at}
         for name in ["length", "width", "thickness"]:
@@ -148,7 +149,7 @@ def read_lumber_lines(job, world, errors):
     for at, typed in enumerate(job["lumber"]):
         if is_empty_line(typed):
             continue
-        place = "lumber " + str(at + 1)
+        place = nth_line("lumber", at)
         before = len(errors.keys())
         line = {"place": at, "on_hand": [], "to_buy": []}
         for name in ["thickness", "width"]:

@@ -17,6 +17,7 @@ JOB_KEYS = ["format", "version", "title", "notes", "shop", "items", "parts", "re
 ITEM_KEYS = ["id", "setup", "label", "quantity", "inputs"]
 LOOSE_KEYS = ["label", "count", "length", "width", "thickness"]
 LUMBER_KEYS = ["thickness", "width", "on_hand", "to_buy"]
+LINE_LETTERS = {"parts": 80, "lumber": 400}  # at most, in a field of a line
 KIND_WORDS = {"text": "a text", "number": "a number", "list": "a list", "object": "an object", "truth": "true or false", "nothing": "null"}
 
 
@@ -213,7 +214,7 @@ def read_loose(given, place, faults, kind_of):
         if key == "count":
             part[key] = whole_of(given, key, 1, MOST_QUANTITY, 1, place, faults, kind_of)
         else:
-            part[key] = text_of(given, key, "", 80, place, faults, kind_of)
+            part[key] = text_of(given, key, "", LINE_LETTERS["parts"], place, faults, kind_of)
     return part
 
 
@@ -224,7 +225,7 @@ def read_lumber(given, place, faults, kind_of):
         return line
     check_keys(given, LUMBER_KEYS, place, faults)
     for key in LUMBER_KEYS:
-        line[key] = text_of(given, key, "", 400, place, faults, kind_of)
+        line[key] = text_of(given, key, "", LINE_LETTERS["lumber"], place, faults, kind_of)
     return line
 
 

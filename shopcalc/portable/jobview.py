@@ -2,11 +2,29 @@
 
 from shopcalc.portable.cutlist import bill_of, is_empty_line, solve_job
 from shopcalc.portable.form import tape_options
+from shopcalc.portable.job import LINE_LETTERS, nth_line
 from shopcalc.portable.laying import shown_boards
 from shopcalc.portable.links import encoded, shop_query, with_parts
 from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise
 from shopcalc.portable.snap import same
 from shopcalc.portable.writing import decimal_text, quoted_length
+
+# The fields of a line: its key in the document, its label, what is typed there.
+LINE_FIELDS = {
+    "parts": [
+        ["label", "Part", "text"],
+        ["count", "How many", "count"],
+        ["length", "Length", "length"],
+        ["width", "Width", "length"],
+        ["thickness", "Thickness", "length"],
+    ],
+    "lumber": [
+        ["thickness", "Thickness", "length"],
+        ["width", "Width", "length"],
+        ["on_hand", "On hand", "text"],
+        ["to_buy", "To buy", "text"],
+    ],
+}
 
 
 def job_view(job, world):
@@ -52,31 +70,37 @@ def shown_entry(name, label, text, errors):
 
 
 def shown_lines(lines, name, errors):
-    """Lines that are typed in a table, and an empty one to go on with."""
-    rows = []
-    for at, line in enumerate(lines):
-        if is_empty_line(line):
-            continue
-        place = name + " " + str(at + 1)
-        row = {"place": str(at), "nth": str(at + 1), "wrong": place in errors, "note": errors[place] if place in errors else ""}
-        for key in line:
-            row[key] = str(line[key])
-        rows.append(row)
-    row = {
-        "place": str(len(lines)),
-        "nth": str(len(lines) + 1),
-        "wrong": False,
-        "note": "",
-        "label": "",
-        "count": "",
-        "length": "",
-        "width": "",
-        "thickness": "",
-        "on_hand": "",
-        "to_buy": "",
-    }
-    rows.append(row)
+    """Lines of parts or lumber that are typed in fields, and an empty one to go on with."""
+    rows = [shown_line(line, at, name, errors) for at, line in enumerate(lines) if not is_empty_line(line)]
+    rows.append(shown_line({}, len(lines), name, errors))
     return rows
+
+
+def shown_line(line, at, name, errors):
+    """One line as its fields."""
+    place = nth_line(name, at)
+    fields = []
+    for declared in LINE_FIELDS[name]:
+        key = declared[0]
+        fields.append(
+            {
+                "id": "-".join([name, key.replace("_", "-"), str(at)]),
+                "key": key,
+                "label": declared[1],
+                "value": str(line[key]) if key in line else "",
+                "is_count": declared[2] == "count",
+                "is_length": declared[2] == "length",
+            }
+        )
+    return {
+        "set": name,
+        "place": str(at),
+        "nth": str(at + 1),
+        "most": str(LINE_LETTERS[name]),
+        "fields": fields,
+        "wrong": place in errors,
+        "note": errors[place] if place in errors else "",
+    }
 
 
 def shown_item(each, job, shop):
