@@ -98,3 +98,18 @@ def lasting(chromium: Any, app: App) -> Iterator[Callable[..., Phone]]:
     for phone in made:
         phone.close()
         phone.serving.stop()
+
+
+@pytest.fixture(scope="module")
+def held(lasting: Callable[..., Phone]) -> Phone:
+    """A phone with the app on it, which the tests of one chapter share."""
+    phone = lasting()
+    phone.install()
+    return phone
+
+
+@pytest.fixture(scope="module")
+def carried(held: Phone) -> Phone:
+    """That phone, carried to where there is no signal."""
+    held.lose_signal()
+    return held

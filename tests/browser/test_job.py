@@ -16,15 +16,6 @@ pytestmark = pytest.mark.browser
 BOATHOUSE = files.static_text("boathouse.json")
 
 
-@pytest.fixture(scope="module")
-def carried(lasting):
-    """A phone with the app on it, carried to where there is no signal."""
-    phone = lasting()
-    phone.install()
-    phone.lose_signal()
-    return phone
-
-
 @pytest.fixture
 def shop(carried: Phone):
     """That phone with no job on it, for one test."""

@@ -11,15 +11,6 @@ from .phone import SCREEN, Phone, borrowed, readout, until, wait_for_card
 pytestmark = pytest.mark.browser
 
 
-@pytest.fixture(scope="module")
-def carried(lasting):
-    """A phone with the app on it, carried to where there is no signal."""
-    phone = lasting()
-    phone.install()
-    phone.lose_signal()
-    return phone
-
-
 @pytest.fixture
 def shop(carried):
     """That phone, for one test, which leaves it remembering nothing."""

@@ -16,14 +16,6 @@ HELD = {  # a phone upright, a small one, the same lying down
 }
 
 
-@pytest.fixture(scope="module")
-def held(lasting):
-    """A phone with the app on it."""
-    phone = lasting()
-    phone.install()
-    return phone
-
-
 @pytest.fixture
 def page(held):
     """The tenon's card, with no play, on that phone."""

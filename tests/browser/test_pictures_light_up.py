@@ -7,14 +7,6 @@ from .phone import borrowed, until, wait_for_card
 pytestmark = pytest.mark.browser
 
 
-@pytest.fixture(scope="module")
-def held(lasting):
-    """A phone with the app on it."""
-    phone = lasting()
-    phone.install()
-    return phone
-
-
 @pytest.fixture
 def page(held):
     """The hinge layout's card."""
