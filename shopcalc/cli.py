@@ -155,7 +155,7 @@ def _print_run(run: dict[str, Any]) -> None:
     click.echo("        " + ", ".join(piece["text"] for piece in run["pieces"]))
     for text in (
         *(each["text"] for each in run["faces"]),
-        *(each["text"] for each in run["changed"]),
+        *(each["text"] for each in (*run["changed"], *run["warnings"])),
         *(each["text"] for each in run["corrections"]),
         run["near"],
     ):

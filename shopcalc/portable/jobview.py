@@ -1,5 +1,6 @@
 """What the page of a job shows: its items, order of work, cut list and boards."""
 
+from shopcalc.portable.card import shown_checks
 from shopcalc.portable.cutlist import bill_of, is_empty_line, solve_job
 from shopcalc.portable.form import tape_options
 from shopcalc.portable.job import LINE_LETTERS, nth_line
@@ -174,9 +175,24 @@ def shown_run(run):
         "reading_note": run["fault"],
         "reading_wrong": len(run["fault"]) > 0,
         "corrections": [{"text": text} for text in operation["corrections"]],
+        "warnings": warnings_of(run),
         "near": near_text(near),
         "is_near": len(near) > 0,
     }
+
+
+def warnings_of(run):
+    """What the cards of a run say of its reading: that nothing can be so wide, or that it had better be measured again."""
+    rows = []
+    if len(run["reading"]) == 0:
+        return rows
+    for stint in run["stints"]:
+        for bench in stint["benches"]:
+            for check in shown_checks(bench):
+                about_it = check["change"] == stint["operation"]["reading"]
+                if about_it and len([row for row in rows if row["text"] == check["text"]]) == 0:
+                    rows.append({"level": check["level"], "text": check["text"]})
+    return rows
 
 
 def changed_since(stints):

@@ -112,6 +112,7 @@ def make_stint(each, operation, job):
         "name": name,
         "item": item,
         "about": each["about"],
+        "benches": each["found"]["benches"],
         "operation": operation,
         "setting": ", ".join([setting["mark"] for setting in operation["settings"]]),
         "done_at": DONE_BETWEEN.join([done_text(setting) for setting in operation["settings"]]),

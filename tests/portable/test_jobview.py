@@ -53,3 +53,12 @@ def test_a_pane_is_as_small_as_its_card_says() -> None:
     [pane] = [section for section in asked("/job", items=[frame], parts=[])["view"]["sections"] if section["pane"]]
 
     assert pane["section"].startswith(f"Panes {card.removesuffix(' full')} in")
+
+
+@pytest.mark.parametrize(("reading", "level"), [("1' 2\"", "stop"), ("1/2", "caution"), ("21/64", "")])
+def test_a_reading_that_cannot_be_is_answered_where_it_was_typed(reading: str, level: str) -> None:
+    """The run says what the cards say of it: no groove is as wide as the stock, and one far off had better be measured again."""
+    view = asked("/job", readings={"1/groove/groove": reading})["view"]
+    [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/groove/groove" in run["names"]]
+
+    assert [each["level"] for each in run["warnings"]] == ([level] if level else [])
