@@ -77,6 +77,12 @@ setup.caution(
     "A gauge block of {gauge_block} leaves little room beside the blade: an offcut can wedge there. Use a thicker one.",
     change=gauge_block,
 )
+setup.caution(
+    "past_the_blade",
+    larger(shoulder_height, cheek_height) > inches(3),
+    "Shoulder {shoulder_height} and cheek {cheek_height}: a 10 in blade stands little more than 3 in out of the table. Look at the sizes.",
+    change=stock,
+)
 setup.note("press_fit", fit <= 0, "No play at all is a press fit, and glue swells it: leave a few thousandths.", change=fit, source=NO_SOURCE)
 
 # The trial cut
@@ -111,6 +117,13 @@ setup.caution(
     abs(measured_tenon - tenon_thickness) > inches("1/8"),
     "The reading is more than 1/8 in from the tenon wanted: measure again before the blade is moved.",
     change=measured_tenon,
+    source="",
+)
+setup.caution(
+    "cheeks_far_off",
+    abs(measured_cheeks - tenon_thickness) > inches("1/8"),
+    "The reading is more than 1/8 in from the tenon wanted: measure again before the jig is moved.",
+    change=measured_cheeks,
     source="",
 )
 setup.trial(

@@ -36,6 +36,12 @@ def test_checks(check: str, past: str, on: str) -> None:
     assert (True, False) == (check in raised(worked("angle", angle=past)), check in raised(worked("angle", angle=on)))
 
 
+@pytest.mark.parametrize(("rise", "expected"), [("14.31", True), ("14.29", False)])
+def test_a_trial_that_is_far_off_is_measured_again(rise: str, expected: bool) -> None:
+    """A rise of 14.30 on a base of 12 is 50 degrees, five more than the 45 wanted."""
+    assert expected == ("rise_far_off" in raised(worked("angle", angle="45", base="12", measured_rise=rise)))
+
+
 def test_an_upright_angle_has_no_slope() -> None:
     """At a right angle no rise, ratio or percentage is given, but the saw's zero is."""
     data = worked("angle", angle="90")
