@@ -61,6 +61,8 @@ def card(slug: str, entries: Sequence[str], as_json: bool) -> None:
         name, equals, text = entry.partition("=")
         if not equals:
             _fail({name: "Write name=value."}, as_json)
+        if name in query:
+            _fail({name: "This is given twice."}, as_json)
         query[name] = text
     found = exact.answer(f"/{slug}.json", query)
     if found["status"] != 200:

@@ -68,6 +68,9 @@
     field.inputMode = 'none';
     pad.hidden = false;
     root.classList.add('padded');
+    // an answer that goes while something cannot be read leaves its room, or the field would move under the finger
+    const answer = document.querySelector('#answer .readout');
+    if (answer) root.style.setProperty('--held', `${answer.offsetHeight}px`);
     tell();
     keepInSight();
   }
@@ -104,6 +107,7 @@
     pad.hidden = true;
     root.classList.remove('padded');
     root.style.scrollPadding = document.body.style.paddingBottom = '';
+    root.style.removeProperty('--held');
     roomFor(readout());
   }
 

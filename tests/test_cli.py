@@ -68,6 +68,7 @@ WRONG = {
     "an entry that cannot be read": (["card", "groove", "stock=1/0"], "stock: A fraction cannot be over zero."),
     "an unknown name": (["card", "groove", "colour=red"], "colour: groove has no input of this name."),
     "a word that is no entry": (["card", "groove", "stock"], "stock: Write name=value."),
+    "an entry given twice": (["card", "groove", "stock=1", "stock=2"], "stock: This is given twice."),
     "an unknown setup": (["card", "dovetail"], "setup: There is no setup called dovetail. `shopcalc list` names them all."),
 }
 

@@ -259,6 +259,23 @@ def test_a_slip_is_told_in_the_pad(page):
     pad(page).locator(".note.wrong").wait_for()
 
 
+def test_a_slip_does_not_move_the_field_under_the_finger(page):
+    """While nothing can be worked out the place of the answer keeps its height, until the pad is closed."""
+    high = "document.querySelector('#answer .readout').offsetHeight"
+    page.locator("#in-stock").tap()
+    pad(page).wait_for()
+    before = page.evaluate(high)
+    field_at = page.locator("#in-stock").bounding_box()["y"]
+    tap(page, "slash")
+    page.locator("#answer .stop").wait_for()
+
+    assert before == page.evaluate(high)
+    assert abs(field_at - page.locator("#in-stock").bounding_box()["y"]) < 1
+
+    tap(page, "Done")
+    until(page, f"{high} < {before}")
+
+
 PLACES = """[...document.querySelectorAll('#inputs [data-kind^="length"]')].map(each => each.id)"""
 BOXES = """id => {
     const box = each => each?.getBoundingClientRect(), entry = document.getElementById(id), answer = document.querySelector('#answer .readout');
