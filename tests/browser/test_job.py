@@ -394,3 +394,15 @@ def test_a_line_of_lumber_that_is_emptied_moves_no_other(shop: Phone) -> None:
 
     [job] = kept(page)
     assert [line["on_hand"] for line in job["lumber"]] == ["80 x2", "", "101, 96"]
+
+
+NAMES = """() => [...document.querySelectorAll('.tick input')].map(
+    each => each.getAttribute('aria-labelledby').split(' ').map(id => document.getElementById(id).innerText).join(' '))"""
+
+
+def test_a_screen_reader_can_tell_the_ticks_apart(shop: Phone) -> None:
+    """Each tick is named by its operation, machine and setting, so that two of one operation are not called the same."""
+    names = with_boathouse(shop).evaluate(NAMES)
+
+    assert len(names) > 10
+    assert len(names) == len(set(names))
