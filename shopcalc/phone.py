@@ -4,6 +4,7 @@ Made when the app starts or is exported, never kept in the repository.
 """
 
 import ast
+import base64
 import hashlib
 import json
 import pkgutil
@@ -31,7 +32,6 @@ MUSTACHE = "vendor/mustache-4.2.0.min.js"
 
 # What a page asks for by address; the worker keeps all of it. A test follows every link in the templates.
 KEPT = (
-    "/static/style.css",
     "/static/app.js",
     "/static/hand.js",
     "/static/memory.js",
@@ -138,10 +138,17 @@ def build() -> str:
     return f"{__version__}-{digest.hexdigest()[:12]}"
 
 
+def _policy_for(style: str) -> str:
+    """The policy of a page that holds its style sheet: that one and no other, named by its hash."""
+    digest = base64.b64encode(hashlib.sha256(style.encode()).digest()).decode()
+    return POLICY.replace("style-src 'self'", f"style-src 'sha256-{digest}'")
+
+
 @cache
 def worker() -> str:
     """The service worker's script: the brain and its wiring in one scope of their own, where every name can be short."""
-    constants: dict[str, Any] = {"BUILD": build(), "KEPT": list(KEPT), "POLICY": POLICY}
+    style = files.light_script("style.css")
+    constants: dict[str, Any] = {"BUILD": build(), "KEPT": list(KEPT), "STYLE": style, "POLICY": _policy_for(style)}
     lines = [f"const {name}={json.dumps(value)};" for name, value in constants.items()]
     own = "\n".join(["(() => {", _own_parts(setups()), *lines, files.static_text("worker.js"), "})();"])
     return files.static_text(MUSTACHE) + "\n" + files.lighter(own, "text/javascript")

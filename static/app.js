@@ -165,10 +165,23 @@ function load(address) {
   return script;
 }
 
+// A page from the worker opens with its answer alone, since the form costs a phone as long again to lay out.
+async function fetchRest() {
+  const place = document.getElementById('rest');
+  if (!place) return;
+  try {
+    const response = await fetch(location.href, { headers: { 'HX-Target': 'rest' }, signal: AbortSignal.timeout(LONGEST_WAIT) });
+    if (response.headers.get('X-Part') !== 'rest') throw new Error('not the rest');
+    place.outerHTML = await response.text();
+  } catch {
+    show('short', !leaving);
+  }
+}
+
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  const start = () => { load('/static/memory.js'); loadHtmx(); keepWorker(); load(HAND); import('/static/job.js'); };
+  const start = async () => { await fetchRest(); load('/static/memory.js'); loadHtmx(); keepWorker(); load(HAND); import('/static/job.js'); };
   if (document.hidden) start();
   else requestAnimationFrame(() => setTimeout(start));
 }

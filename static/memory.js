@@ -130,6 +130,7 @@
     document.addEventListener('input', event => { if (form.elements[event.target.name]) touched.add(event.target.name); });
     document.addEventListener('htmx:afterRequest', rested);
     document.addEventListener('click', startAnew);
-    if (!location.search && isRead) fillForm();
+    // what is typed meanwhile goes before what was typed last time
+    if (!location.search && isRead && keys === 0) fillForm();
   }
 })();

@@ -2,6 +2,9 @@
 // and waits with a new version until the person says so.
 const CACHE = 'shopcalc-' + BUILD;
 
+// A page from here holds its style sheet: asked for apart, it would come a frame later.
+TEMPLATES.style = `<style>${STYLE}</style>\n`;
+
 self.addEventListener('install', event => event.waitUntil(keepFiles()));
 self.addEventListener('activate', event => event.waitUntil(takeOver()));
 self.addEventListener('message', event => {

@@ -22,7 +22,7 @@ pytestmark = pytest.mark.sweep
 
 COUNT = 2000
 BATCH = 50
-PARTS = ["", "opening", "answer", "sheet"]
+PARTS = ["", "opening", "rest", "answer", "sheet"]
 
 ASKED = """given[0].map(([path, query, part]) => {
     const found = decide(path, query, part);

@@ -20,7 +20,7 @@ from shopcalc.portable.snap import nearest_of
 from shopcalc.portable.work import read_shop, shop_faults
 from shopcalc.portable.writing import millimetres
 
-PARTS = ["answer", "sheet"]
+PARTS = ["answer", "sheet", "rest"]
 SHOP_NAMES = ["tape", "units"]
 
 
@@ -28,8 +28,8 @@ def respond(world, path, query, part):
     """The answer to a request.
 
     `path` is the address without its query, `query` the first text of each name,
-    `part` is "answer" or "sheet" for a part of the card, "opening" for a page that fetches its sheet once it is
-    painted, or empty for the whole page. Returns
+    `part` is "answer" or "sheet" for a part of the card, or empty for the whole page; "opening" is a page with its answer
+    alone, which fetches the "rest" once that is painted. Returns
     `{"status", "template", "view"}` or, for an address that ends in .json, `{"status", "data"}`.
     """
     name = path[1:]
@@ -75,7 +75,7 @@ def respond_document(world, path, document):
 
 def page_view(title, job, world):
     """What every page carries."""
-    return {"title": title, "description": job, "version": world["version"], "home": "/", "renewed": False}
+    return {"title": title, "description": job, "version": world["version"], "home": "/", "renewed": False, "opening": False}
 
 
 def list_view(world, shop):
@@ -111,7 +111,7 @@ def respond_shop(world, query, part):
     view["is_wrong"] = part == "sheet" and len(view["wrong"]) > 0
     view["answers"] = []
     view["sheets"] = []
-    return {"status": 422 if len(view["wrong"]) > 0 else 200, "template": part if part in PARTS else "shop", "view": view}
+    return {"status": 422 if len(view["wrong"]) > 0 else 200, "template": part if part == "answer" or part == "sheet" else "shop", "view": view}
 
 
 def set_shop(view, shop):

@@ -41,10 +41,11 @@ class Phone:
         self._excused.append(words)
 
     def open(self, path: str) -> "tuple[Page, Response]":
-        """Open an address in a new page, and say what answered it."""
+        """Open an address in a new page, wait until its form is there, and say what answered it."""
         page = self.context.new_page()
         answered = page.goto(path)
         assert answered is not None
+        page.locator("#rest").wait_for(state="detached")
         return page, answered
 
     def visit(self, path: str) -> "Page":

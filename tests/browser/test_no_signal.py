@@ -205,3 +205,31 @@ def test_the_app_starts_in_a_browser_that_was_closed_since_it_was_installed(laun
     after.close()
 
     assert found == (True, True, [])
+
+
+def test_a_card_opens_with_its_answer_and_the_form_follows(shop):
+    """What is read at the machine does not wait for the form; once that is there it is the whole card, and listens."""
+    page = shop.context.new_page()
+    page.add_init_script(
+        "const asks = window.fetch; window.fetch = async (...all) => { await new Promise(done => { window.goOn = done; }); return asks(...all); };"
+    )
+    page.goto("/tenon")
+
+    assert (True, 0) == (readout(page).locator(".big").is_visible(), page.locator("#inputs").count())
+
+    until(page, "window.goOn !== undefined")
+    page.evaluate("goOn()")
+    page.locator("#in-stock").fill("1 1/2")
+    page.evaluate("goOn()")
+    readout(page).get_by_text("0.5").first.wait_for()
+    wait_for_card(page)
+
+
+def test_a_card_whose_form_does_not_come_says_so(shop):
+    """The answer stands, and it is told that the rest is missing."""
+    page = shop.context.new_page()
+    page.add_init_script("window.fetch = () => Promise.reject(new TypeError('no signal'));")
+    page.goto("/tenon")
+
+    page.get_by_role("alert").filter(has_text="open it again").wait_for()
+    assert readout(page).locator(".big").is_visible()

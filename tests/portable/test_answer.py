@@ -3,6 +3,7 @@
 import pytest
 
 from shopcalc import exact
+from shopcalc.render import render
 
 
 @pytest.mark.parametrize(
@@ -11,10 +12,12 @@ from shopcalc import exact
         ("/", "", 200, "list"),
         ("/shop", "", 200, "shop"),
         ("/shop", "opening", 200, "shop"),
+        ("/shop", "rest", 200, "shop"),
         ("/shop", "answer", 200, "answer"),
         ("/shop", "sheet", 200, "sheet"),
         ("/tenon", "", 200, "page"),
         ("/tenon", "opening", 200, "page"),
+        ("/tenon", "rest", 200, "rest"),
         ("/tenon", "answer", 200, "answer"),
         ("/tenon", "sheet", 200, "sheet"),
         ("/tenon", "anything", 200, "page"),
@@ -99,13 +102,22 @@ def test_a_blank_reading_is_no_input_of_data() -> None:
     assert "measured_groove" not in exact.answer("/groove.json", {})["data"]["inputs"]
 
 
-def test_a_page_that_opens_leaves_the_sheet_for_later() -> None:
-    """The opening page has its answer and asks for the sheet once it is painted; a part has only its own."""
-    views = {part: exact.answer("/tenon", {}, part)["view"] for part in ("", "opening", "answer", "sheet")}
+def test_a_page_that_opens_leaves_the_rest_for_later() -> None:
+    """The opening page has its answer and asks for form and sheet once it is painted; a part has only its own."""
+    views = {part: exact.answer("/tenon", {}, part)["view"] for part in ("", "opening", "rest", "answer", "sheet")}
 
-    assert {"": 1, "opening": 0, "answer": 0, "sheet": 1} == {part: len(view["sheets"]) for part, view in views.items()}
-    assert {"": False, "opening": True, "answer": False, "sheet": False} == {part: view["opening"] for part, view in views.items()}
-    assert {"": False, "opening": False, "answer": False, "sheet": True} == {part: view["renewed"] for part, view in views.items()}
+    assert {"": 1, "opening": 0, "rest": 1, "answer": 0, "sheet": 1} == {part: len(view["sheets"]) for part, view in views.items()}
+    assert ["opening"] == [part for part, view in views.items() if view["opening"]]
+    assert ["sheet"] == [part for part, view in views.items() if view["renewed"]]
+
+
+def test_an_opening_page_and_its_rest_are_the_whole_page() -> None:
+    """Nothing is lost on the way: the rest in its place makes the page that a browser without scripts is sent."""
+    whole, opening, rest = (exact.answer("/frame", {"stock": "1 1/2"}, part) for part in ("", "opening", "rest"))
+    opened = render(opening["template"], {**opening["view"], "opening": False, "sheets": rest["view"]["sheets"]})
+
+    assert render(rest["template"], rest["view"]) in render(whole["template"], whole["view"])
+    assert render(whole["template"], whole["view"]) == opened
 
 
 def test_asking_changes_nothing() -> None:
