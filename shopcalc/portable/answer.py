@@ -196,8 +196,9 @@ def card_data(bench):
             results[name] = result_data(name, bench)
     for one in laid_layouts(bench):
         results[one["name"]] = layout_result(one, bench)
-    if len(about["parts"]) > 0:
-        results["parts"] = parts_data(bench)
+    parts = worked_parts(bench)
+    if len(parts) > 0:
+        results["parts"] = parts_data(parts, bench)
     return {
         "setup": about["slug"],
         "title": about["title"],
@@ -229,12 +230,12 @@ def plain_of(value, kind, plain):
     return [plain(each) for each in value] if kind == "lengths" else plain(value)
 
 
-def parts_data(bench):
+def parts_data(parts, bench):
     """The parts for the cut list, as a result."""
     plain = bench["world"]["numbers"]["plain"]
     rows = []
     texts = []
-    for part in worked_parts(bench):
+    for part in parts:
         row = {"label": part["label"]}
         for name in PART_NUMBERS:
             row[name] = plain(part[name])

@@ -26,6 +26,7 @@ ridge = setup.length(
 )
 overhang = setup.length("overhang", "Overhang", "6", "Level, from the outside of the plate to the plumb cut at the tail.", zero=True)
 rafter_depth = setup.length("rafter_depth", "Rafter depth", "3 1/2", "Calipers across the wide face of the rafter, edge to edge.")
+rafter_thickness = setup.length("rafter_thickness", "Rafter thickness", "1 1/2", "Calipers across the edge of the rafter.")
 seat = setup.length("seat", "Seat on the plate", "2", "Level, from the outside of the plate inward: how much of the plate the rafter stands on.")
 cap_thickness = setup.length(
     "cap_thickness", "Ridge cap, thickness", "3/4", "Calipers across the cap's boards. Nothing where no cap is let in.", zero=True
@@ -55,6 +56,10 @@ plumb_length = setup.size("plumb_length", "Plumb cut, corner to corner", rafter_
 above_plate = setup.size("above_plate", "Rafter above the plate, plumb at its outside", plumb_length - birdsmouth)
 left_at_seat = setup.size("left_at_seat", "Wood left at the birdsmouth, square to the edge", rafter_depth - seat * sind(pitch))
 board_needed = setup.size("board_needed", "Board needed, long point to long point", line_length + tail + rafter_depth * tand(pitch), rounding="up")
+
+# What is cut
+
+setup.part("Rafter", 1, board_needed, rafter_depth, rafter_thickness)
 
 # What can go wrong
 
@@ -176,12 +181,30 @@ setup.operation(
     tail,
     machine="saw in the hand",
     face="Crown up, lines on one face.",
+    parts=["Rafter"],
     reading=measured_plumb,
 )
 setup.operation(
-    "birdsmouth", "crosscut", "Birdsmouth", seat_angle, birdsmouth, machine="saw in the hand", face="From the lower edge.", when=birdsmouth > 0
+    "birdsmouth",
+    "crosscut",
+    "Birdsmouth",
+    seat_angle,
+    birdsmouth,
+    machine="saw in the hand",
+    face="From the lower edge.",
+    parts=["Rafter"],
+    when=birdsmouth > 0,
 )
-setup.operation("notch", "crosscut", "Notch for the cap", peak_notch, notch_on_rafter, machine="saw in the hand", face="Square to the upper edge.")
+setup.operation(
+    "notch",
+    "crosscut",
+    "Notch for the cap",
+    peak_notch,
+    notch_on_rafter,
+    machine="saw in the hand",
+    face="Square to the upper edge.",
+    parts=["Rafter"],
+)
 
 # The pictures: the outside corner of the plate at the origin, the ridge to the right
 

@@ -32,6 +32,9 @@ joint = setup.choice(
 )
 kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts.", shop=True)
 board_width = setup.length("board_width", "Board on hand, width", "9 1/4", "The narrowest place of the board both pieces are to come from.")
+cap_length = setup.length(
+    "cap_length", "Cap length", "96", "Hook the tape on one end of the ridge: to the other end, with what the cap is to stand out."
+)
 
 # What follows from the peak
 
@@ -59,6 +62,11 @@ edge_bevel = setup.setting(
 edge_tilt = setup.setting("edge_tilt", "Tilt with the board on edge", degrees(90) - edge_bevel, kind="angle", when=edge_bevel > degrees(45))
 difference = setup.size("difference", "Narrow board narrower by", wide_rip - narrow_rip)
 board_needed = setup.size("board_needed", "Width for both, with the kerf", wide_rip + narrow_rip + kerf, rounding="up")
+
+# What is cut
+
+setup.part("Wide cap board", 1, cap_length, wide_rip, thickness)
+setup.part("Narrow cap board", 1, cap_length, narrow_rip, thickness)
 
 # What can go wrong
 
@@ -138,10 +146,13 @@ setup.step("Bed the joint in sealant and fasten both boards together along the p
 # What is run
 
 _tilted = And(edge_bevel > 0, edge_bevel <= degrees(45))
-setup.run("rip", wide_rip, face="Jointed edge to the fence: the wide board.")
-setup.run("rip", narrow_rip, face="Jointed edge to the fence: the narrow board.")
+_boards = ("Wide cap board", "Narrow cap board")
+setup.run("crosscut", cap_length, parts=_boards)
+setup.run("rip", wide_rip, parts=_boards[:1])
+setup.run("rip", narrow_rip, parts=_boards[1:])
 setup.operation("tilt", "rip", "Blade tilt, on scrap", edge_bevel, face="Flat on the table.", reading=measured_bevel, when=_tilted)
-for _board, _inside, _outside in (("wide", wide_inside, wide_outside), ("narrow", narrow_inside, narrow_outside)):
+for _part, _inside, _outside in zip(_boards, (wide_inside, narrow_inside), (wide_outside, narrow_outside), strict=True):
+    _board = _part.split()[0].lower()
     for _up, _fence, _way in (("Inside", _outside, _inside > _outside), ("Outside", _inside, _inside <= _outside)):
         setup.operation(
             f"{_board}_{_up.lower()}_up",
@@ -150,9 +161,12 @@ for _board, _inside, _outside in (("wide", wide_inside, wide_outside), ("narrow"
             edge_bevel,
             ("Fence to blade, at the table", _fence),
             face=f"{_up} face up.",
+            parts=[_part],
             when=And(_tilted, _way),
         )
-setup.operation("on_edge", "rip", "Bevel both boards on edge", edge_tilt, face="Peak edge down, at a tall fence.", reading=measured_bevel)
+setup.operation(
+    "on_edge", "rip", "Bevel both boards on edge", edge_tilt, face="Peak edge down, at a tall fence.", parts=_boards, reading=measured_bevel
+)
 
 # The picture: the cap seen from the gable
 

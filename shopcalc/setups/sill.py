@@ -25,6 +25,7 @@ drip_kerf = setup.length("drip_kerf", "Drip width", "1/4", "The groove wanted un
 drip_setback = setup.length(
     "drip_setback", "Drip behind the front edge", "1/2", "Along the underside, from the front edge to the near side of the drip."
 )
+sill_length = setup.length("sill_length", "Sill length", "36", "Along the wall: the opening, with what the sill is to stand past it on both sides.")
 
 # What to set, in the order it is set
 
@@ -34,6 +35,10 @@ bottom_face = setup.setting("bottom_face", "Bottom face: fence to blade at the t
 back_bevel = setup.setting("back_bevel", "Back bevel", slope, kind="angle")
 drip_depth = setup.setting("drip_depth", "Blade height for the drip, at most", thickness / 3, rounding="down")
 drip_clear = setup.size("drip_clear", "Drip clear of the wall", overhang - drip_setback - drip_kerf, rounding="down")
+
+# What is cut
+
+setup.part("Sill", 1, sill_length, top_face, thickness)
 
 # What can go wrong
 
@@ -151,8 +156,9 @@ setup.step("Pour a cup of water on it before it is fixed: it runs off at the fro
 
 # What is run
 
+setup.run("crosscut", sill_length, parts=["Sill"])
 _top_up = "Top face up, front edge to the fence."
-setup.operation("back", "rip", "Bevel the back", back_bevel, bottom_face, face=_top_up, reading=measured_offset)
+setup.operation("back", "rip", "Bevel the back", back_bevel, bottom_face, face=_top_up, parts=["Sill"], reading=measured_offset)
 setup.operation(
     "drip",
     "groove and rabbet",

@@ -46,6 +46,8 @@ gap = setup.length(
     zero=True,
     when=Or(by.is_("gap"), by.is_("spacer")),
 )
+slat_length = setup.length("slat_length", "Slat length", "16 1/2", "Across the bearers, with what is to stand over them.")
+slat_thickness = setup.length("slat_thickness", "Slat thickness", "3/4", "Calipers across the stock the slats are ripped from.")
 
 # What follows: with a slat at both ends there is a gap fewer than slats, with a gap at both ends one more
 
@@ -97,6 +99,10 @@ evened_gap = setup.size("evened_gap", "Gap that leaves nothing over, as many sla
 gap_one_fewer = setup.size("gap_one_fewer", "Even gap with one slat fewer", (run - (slats - 1) * slat) / (gaps - 1), when=And(slats > 1, gaps > 1))
 gap_one_more = setup.size("gap_one_more", "Even gap with one slat more", (run - (slats + 1) * slat) / (gaps + 1), when=run >= (slats + 1) * slat)
 drift = setup.size("drift", "A spacer 1/64 out, stepped along, ends out by", gaps * inches("1/64"), when=gaps > 1)
+
+# What is cut
+
+setup.part("Slat", slats, slat_length, slat, slat_thickness)
 
 # What can go wrong
 
@@ -189,7 +195,8 @@ setup.step("Screw in the middle of each slat, so that it can swell both ways.")
 
 # What is run
 
-setup.run("rip", slat, face="Jointed edge to the fence: {slats} slats.")
+setup.run("rip", slat, parts=["Slat"])
+setup.run("crosscut", slat_length, parts=["Slat"])
 setup.run("spacer", spacer, reading=measured_spacer)
 setup.operation("marks", "fit", "Mark the slats", marks, machine="bench", face="Tape hooked once, on one end of the run.")
 

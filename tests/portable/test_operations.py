@@ -142,7 +142,7 @@ def test_rips_merge_by_their_word() -> None:
     """A stile of a frame and a slat of one width ask for the same run, and for the same mark."""
     assert ("rip", ["2 1/4"]) == (named("rip_stile", "frame")["key"], marks(named("rip_stile", "frame")))
     assert ("rip", ["2 1/4"]) == (named("rip_slat", "slats")["key"], marks(named("rip_slat", "slats")))
-    assert "Jointed edge to the fence: 6 slats." == named("rip_slat", "slats")["face"]
+    assert [("Slat", 6)] == [(part["label"], part["count"]) for part in named("rip_slat", "slats")["parts"]]
 
 
 @pytest.mark.parametrize(

@@ -113,6 +113,7 @@ CHECKED = {
         "cheek_as_cut": Checked(_SAW, "test_groove::test_a_fence_that_is_off_is_put_right_by_the_correction"),
     },
     "ridge-cap": {
+        "parts": Checked(_SLABS, "test_ridge_cap::test_the_parts_are_blanks_for_the_boards_built"),
         "inside_angle": Checked(_SLABS, "test_ridge_cap::test_the_bevel_is_the_slant_of_the_cut_at_the_peak"),
         "edge_bevel": Checked(_SLABS, "test_ridge_cap::test_the_bevel_is_the_slant_of_the_cut_at_the_peak"),
         "wide_outside": Checked(_SLABS, "test_ridge_cap::test_the_faces_are_those_of_the_boards_built"),
@@ -172,6 +173,7 @@ CHECKED = {
         "second_move": Checked(_SAW, "test_rabbet::test_fences_that_are_off_are_put_right_by_the_corrections"),
     },
     "sill": {
+        "parts": Checked(_STANDING, "test_sill::test_the_part_is_a_blank_that_holds_the_sill_built"),
         "top_face": Checked(_STANDING, "test_sill::test_the_faces_and_the_fall_are_those_of_the_sill_built"),
         "bottom_face": Checked(_STANDING, "test_sill::test_the_faces_and_the_fall_are_those_of_the_sill_built"),
         "fall": Checked(_STANDING, "test_sill::test_the_faces_and_the_fall_are_those_of_the_sill_built"),
@@ -214,6 +216,7 @@ CHECKED = {
         "template_again": Checked(_BUSHING, "test_hinge_mortise::test_a_template_that_is_off_is_put_right_by_the_correction"),
     },
     "rafter": {
+        "parts": Checked(_STICK, "test_rafter::test_the_part_is_a_board_that_holds_the_rafter_cut"),
         "run": Checked(_MILLER, "test_rafter::test_each_rafter_loses_half_of_the_ridge_square_to_its_plumb_cut"),
         "rise": Checked(_NAVY, "test_rafter::test_griffiths_rafter_of_a_quarter_pitch"),
         "line_length": Checked(_NAVY, "test_rafter::test_a_run_of_a_foot_gives_the_length_on_the_framing_square"),
@@ -309,6 +312,7 @@ CHECKED = {
         "depth_move": Checked(_CONE, "test_screw::test_a_stop_that_is_off_is_put_right_by_the_correction"),
     },
     "slats": {
+        "parts": Checked(_LAID, "test_slats::test_the_parts_and_the_gaps_fill_the_run"),
         "slats": Checked(_LAID, "test_slats::test_the_slats_laid_with_the_gap_come_out_at_the_end"),
         "gaps": Checked(_LAID, "test_slats::test_the_slats_laid_with_the_gap_come_out_at_the_end"),
         "even_gap": Checked(_LAID, "test_slats::test_the_slats_laid_with_the_gap_come_out_at_the_end"),

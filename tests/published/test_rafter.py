@@ -107,6 +107,17 @@ def test_the_lengths_are_those_of_the_rafter_cut(rafter):
 
 
 @every_rafter
+def test_the_part_is_a_board_that_holds_the_rafter_cut(rafter):
+    """Of the parts the rafter's length and width are the extents of the stick as cut, along it and square to it."""
+    [part] = results_of("rafter", **entries_of(rafter), rafter_thickness="1 1/2")["parts"]
+    side, whole = stick(rafter)
+
+    assert (1, 1.5) == (part["count"], part["thickness"])
+    assert part["length"] == pytest.approx(np.ptp(whole @ side.down), abs=1e-6)
+    assert part["width"] == pytest.approx(np.ptp(whole @ side.out), abs=1e-6)
+
+
+@every_rafter
 def test_the_cuts_are_those_of_the_rafter_cut(rafter):
     """On the stick as cut: plumb_angle and seat_angle from a square cut, and plumb_length from corner to corner of the ridge cut."""
     values = results_of("rafter", **entries_of(rafter))

@@ -95,6 +95,16 @@ def test_every_mark_is_where_the_slat_is_laid(run, slat, ends, count):
     assert row(values["centres"]) == [start + slat / 2 for start in starts]
 
 
+@pytest.mark.parametrize(("run", "slat", "ends", "count"), COUNTED)
+def test_the_parts_and_the_gaps_fill_the_run(run, slat, ends, count):
+    """As many parts as are counted, laid with the even gap, are as wide together as the run."""
+    values = results_of("slats", **entries(run, slat, ends, by="count", count=count), slat_length="16 1/2", slat_thickness="3/4")
+    [part] = values["parts"]
+
+    assert (16.5, 0.75) == (part["length"], part["thickness"])
+    assert part["count"] * exactly(part["width"]) + values["gaps"] * exactly(values["even_gap"]) == run
+
+
 def test_four_hundred_marks_add_up_no_error():
     """The last of 400 marks is the run less a slat, to the last digit: none of them is measured from the one before it."""
     values = results_of("slats", run="1200", slat="1", by="count", count="400")
