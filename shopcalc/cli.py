@@ -144,6 +144,10 @@ def _print_job(view: dict[str, Any]) -> None:
             rough = f"   rough {row['rough']}" if row["rough"] else ""
             click.echo(f"    {row['count'] + ' ' + row['label']:30} {row['finished']:14}{rough}   {row['of']}")
     click.echo(f"\nBoards. {view['bill']}")
+    for row in view["buy"]:
+        click.echo(f"  Buy {row['text']}")
+    for row in view["rips"]:
+        click.echo(f"  Rip {row['text']}")
     for laid in view["laid"]:
         _print_laid(laid)
 
@@ -180,12 +184,7 @@ def _print_laid(laid: dict[str, Any]) -> None:
     for board in laid["boards"]:
         click.echo(f"    {board['caption']}")
     if laid["is_bought"]:
-        click.echo(
-            "    Buy "
-            + ", ".join(row["text"] for row in laid["bought"])
-            + f"; {laid['waste']} left over"
-            + ("; fewest possible" if laid["proven"] else "")
-        )
+        click.echo("    Buy " + ", ".join(row["text"] for row in laid["bought"]) + ("; fewest possible" if laid["proven"] else ""))
 
 
 def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:

@@ -28,6 +28,33 @@ def job(seed: int) -> dict[str, Any]:
     return found
 
 
+def wood_job(seed: int) -> dict[str, Any]:
+    """A job of parts alone, in few thicknesses and many widths, on wide boards: what is left of one serves another."""
+    rng = random.Random(seed)
+    found: dict[str, Any] = {"format": "shopcalc job", "version": 1, "title": f"Wood {seed}"}
+    found["kerf"], found["trim"], found["rough"] = rng.choice(["1/8", "3/32", "0"]), rng.choice(["1/2", "0"]), rng.choice(["1", "0", "1/4"])
+    found["parts"] = [narrow_or_wide(rng) for _ in range(rng.randint(2, 8))]
+    priced = rng.choice([True, True, False])
+    widths = rng.sample(["2 1/4", "3 1/2", "5 1/2", "7 1/4", "9 1/4"], rng.randint(1, 3))
+    found["lumber"] = [wide_boards(rng, width, priced) for width in ["9 1/4", *widths]]
+    return found
+
+
+def narrow_or_wide(rng: random.Random) -> dict[str, Any]:
+    """A part in one of many widths."""
+    length = rng.choice([f"{rng.randint(8, 60)}", f"{rng.randint(8, 40)} {rng.randint(1, 15)}/16"])
+    width = rng.choice(["1 1/2", "2 1/4", "3", "4 1/2", "7"])
+    return {"label": "Part", "count": rng.randint(1, 6), "length": length, "width": width, "thickness": rng.choice(["3/4", "3/4", "1"])}
+
+
+def wide_boards(rng: random.Random, width: str, priced: bool) -> dict[str, str]:
+    """A line of boards, now and then some on hand."""
+    lengths = rng.sample(["72", "96", "120", "144"], rng.randint(1, 2))
+    to_buy = ", ".join(length + (f" @ {rng.randint(8, 40)}" if priced else "") for length in lengths)
+    on_hand = ", ".join(rng.sample(["48", "80", "66 1/2"], rng.choice([0, 0, 1, 2])))
+    return {"thickness": rng.choice(["3/4", "3/4", "1"]), "width": width, "on_hand": on_hand, "to_buy": to_buy}
+
+
 def shop(rng: random.Random) -> dict[str, str]:
     """A shop, often the usual one."""
     return {"tape": rng.choice(["32", "32", "16", "64", "7"]), "units": rng.choice(["in", "in", "in", "mm"])}

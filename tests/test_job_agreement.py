@@ -43,6 +43,21 @@ def test_the_demo_is_the_same_on_the_phone(phone_brain: MiniRacer) -> None:
     assert differences([files.static_text("boathouse.json")], phone_brain) == []
 
 
+def test_what_is_left_over_is_the_same_on_the_phone(phone_brain: MiniRacer) -> None:
+    """Ten jobs in which rests and offcuts serve other sections: every board, bar and bill."""
+    assert differences([json.dumps(jobs.wood_job(seed)) for seed in range(BATCH)], phone_brain) == []
+
+
+@pytest.mark.sweep
+def test_much_left_over_is_the_same_on_the_phone(phone_brain: MiniRacer) -> None:
+    """The same of two hundred."""
+    found = []
+    for start in range(BATCH, 200, BATCH):
+        found += differences([json.dumps(jobs.wood_job(seed)) for seed in range(start, start + BATCH)], phone_brain)
+
+    assert found[:10] == []
+
+
 @pytest.mark.sweep
 def test_generated_jobs_are_the_same_on_the_phone(phone_brain: MiniRacer) -> None:
     """Three hundred jobs, some with slips, readings and ticks in them."""

@@ -39,6 +39,11 @@ def lay_parts(lengths, on_hand, to_buy, kerf, trim):
     `least` that can be, whether that is `proven`, the `cost` or None, whether no lower cost can be (`cheapest`), the
     length `used` and the `waste` of it that is no part.
     """
+    return lay_within(lengths, on_hand, to_buy, kerf, trim, MOST_WORK)
+
+
+def lay_within(lengths, on_hand, to_buy, kerf, trim, most):
+    """What `lay_parts` gives, with `most` steps to a search; and how many were taken in all, as `steps`."""
     priced = len(to_buy) > 0
     for one in to_buy:
         priced = priced and one["price"] is not None
@@ -57,7 +62,8 @@ def lay_parts(lengths, on_hand, to_buy, kerf, trim):
         "found": [],
         "weight": NO_BOARD * 400,
         "work": 0,
-        "limit": max(10000, min(100000, MOST_WORK // max(1, len(sorts)))),
+        "steps": 0,
+        "limit": max(most // 60, min(most // 6, most // max(1, len(sorts)))),
         "fewest": 0,
         "least": 0,
         "priced": priced,
@@ -301,6 +307,7 @@ def fill_boards(state, weight, waste, spare):
         if kind["have"] > 0 and state["sorts"][first]["size"] <= kind["room"] + SLACK:
             hold = patterns_of(state, kind["room"], first, width, kind["dual"] - gap)
             state["work"] = state["work"] + hold["nodes"]
+            state["steps"] = state["steps"] + hold["nodes"]
             if hold["nodes"] > MOST_NODES or len(hold["list"]) == width:
                 state["cut"] = True
             for one in hold["list"]:
@@ -371,6 +378,7 @@ def laid_out(state, lengths, kerf, trim):
         "cost": totals["cost"] if state["priced"] else None,
         "waste": totals["used"] - totals["parts"],
         "used": totals["used"],
+        "steps": state["steps"],
     }
 
 

@@ -1,21 +1,14 @@
-"""The cut list of a job by section, and its parts on boards.
+"""The cut list of a job by section, a thickness and a width, and the boards that are on hand and to buy."""
 
-A section is a thickness and a width. Boards of a section serve it, and so do wider boards of its thickness, from
-which strips are ripped.
-"""
-
-from shopcalc.portable.boards import lay_parts
+from shopcalc.portable.buying import lay_wood
 from shopcalc.portable.cuts import shown_part, worked_parts
 from shopcalc.portable.job import nth_line
 from shopcalc.portable.laying import each_part
 from shopcalc.portable.listed import read_pieces, read_stock
 from shopcalc.portable.order import job_shop, merged_sort, work_job
 from shopcalc.portable.reading import read_length
-from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same, smaller
+from shopcalc.portable.snap import above, at_least, nearest_of, same
 from shopcalc.portable.writing import decimal_text, quoted_length
-
-MOST_PIECES = 400
-MOST_LINES = 6  # of lumber that are tried alone
 
 
 def solve_job(job, world):
@@ -179,153 +172,8 @@ def is_narrower(one, other):
 
 
 def lay_sections(sections, rough, job, world, errors):
-    """The wood of every section on boards, the widest section first; a board used for one is gone for the next."""
+    """The wood of every section on the job's boards, with the kerf and what squaring one end takes."""
     kerf = read_setting(job["kerf"], True, job, world, errors, "kerf")
     trim = read_setting(job["trim"], True, job, world, errors, "trim")
     lines = read_lumber_lines(job, world, errors)
-    laid = []
-    for section in sections:
-        if not section["pane"]:
-            laid.append(lay_section(section, lines, kerf, trim, rough))
-    return {"laid": laid, "kerf": kerf, "trim": trim}
-
-
-def strips_of(line, section, kerf):
-    """How many strips of a section's width a board gives: none if it is too narrow or of another thickness."""
-    if not same(line["thickness"], section["thickness"]) or above(section["width"], line["width"]):
-        return 0
-    return int(smaller(floor_of((line["width"] + kerf) / (section["width"] + kerf)), MOST_PIECES))
-
-
-def lay_section(section, lines, kerf, trim, rough):
-    """One section's pieces, with the rough allowance on each, on the strips that its boards give."""
-    lengths = []
-    labels = []
-    wanted = 0
-    for part in section["parts"]:
-        wanted = wanted + part["count"]
-        for _ in range(int(smaller(part["count"], MOST_PIECES - len(lengths)))):
-            lengths.append(part["length"] + rough)
-            labels.append(part["label"])
-    owned = []
-    serving = []
-    for line in lines:
-        strips = strips_of(line, section, kerf)
-        if strips > 0:
-            serving.append({"line": line, "strips": strips})
-            for at in range(len(line["on_hand"])):
-                left = strips if above(line["on_hand"][at], 0) else 0
-                for _ in range(int(smaller(left, MOST_PIECES - len(owned)))):
-                    owned.append({"length": line["on_hand"][at], "line": line, "at": at})
-    best = best_choice(serving, lengths, [each["length"] for each in owned], kerf, trim)
-    take_used(best["layout"], owned)
-    return {
-        "section": section,
-        "lengths": lengths,
-        "labels": labels,
-        "layout": best["layout"],
-        "has_boards": len(owned) + len(best["to_buy"]) > 0,
-        "shopping": best["shopping"],
-        "unlaid": wanted - len(lengths),
-        "proven": is_proven(best, serving) and wanted == len(lengths),
-    }
-
-
-def best_choice(serving, lengths, owned, kerf, trim):
-    """The layout that buys least: of all lines of lumber together, and of each alone.
-
-    What a strip costs is only part of what its board costs, so the cheapest strips need not be the cheapest boards.
-    """
-    best = laid_from(serving, lengths, owned, kerf, trim)
-    if len(serving) > 1 and has_strips(serving):
-        for one in serving[0:MOST_LINES]:
-            other = laid_from([one], lengths, owned, kerf, trim)
-            if buys_less(other, best):
-                best = other
-    return best
-
-
-def laid_from(serving, lengths, owned, kerf, trim):
-    """A layout that buys only from these lines of lumber."""
-    to_buy = []
-    # lines come narrow before wide, so of boards that cost the same the narrow one is bought
-    for one in serving:
-        for board in one["line"]["to_buy"]:
-            price = board["price"]
-            choice = {"length": board["length"], "strips": one["strips"], "whole": price, "width": one["line"]["width"]}
-            choice["price"] = None if price is None else price / one["strips"]
-            add_choice(to_buy, choice)
-    layout = lay_parts(lengths, owned, to_buy, kerf, trim)
-    return {"layout": layout, "to_buy": to_buy, "shopping": shopping(layout, to_buy)}
-
-
-def has_strips(serving):
-    """Whether any board gives more than one strip."""
-    return len([one for one in serving if one["strips"] > 1]) > 0
-
-
-def buys_less(one, other):
-    """Whether a layout leaves fewer parts without a board, or costs less, or buys fewer boards."""
-    if len(one["layout"]["too_long"]) != len(other["layout"]["too_long"]):
-        return len(one["layout"]["too_long"]) < len(other["layout"]["too_long"])
-    mine = bill_of(one["shopping"])
-    theirs = bill_of(other["shopping"])
-    if mine["cost"] is not None and theirs["cost"] is not None and not same(mine["cost"], theirs["cost"]):
-        return above(theirs["cost"], mine["cost"])
-    return mine["count"] < theirs["count"]
-
-
-def bill_of(rows):
-    """How many boards are to buy, and what they cost if every one has a price."""
-    count = 0
-    cost = 0
-    for row in rows:
-        count = count + row["count"]
-        cost = None if cost is None or row["cost"] is None else cost + row["cost"]
-    return {"count": count, "cost": cost}
-
-
-def is_proven(best, serving):
-    """Whether no fewer boards could do; where a board gives several strips nothing is claimed."""
-    layout = best["layout"]
-    return layout["proven"] and len(layout["too_long"]) == 0 and len(layout["boards"]) > 0 and not has_strips(serving)
-
-
-def add_choice(to_buy, board):
-    """Add a board that could be bought, unless there is one of its length that costs no more for each strip."""
-    for place, known in enumerate(to_buy):
-        if same(known["length"], board["length"]):
-            if known["price"] is not None and board["price"] is not None and above(known["price"], board["price"]):
-                to_buy[place] = board
-            return
-    to_buy.append(board)
-
-
-def take_used(layout, owned):
-    """Boards on hand of which a strip was used are no longer there for the next section."""
-    taken = {}
-    for board in layout["boards"]:
-        if board["owned"]:
-            for place, strip in enumerate(owned):
-                if str(place) not in taken and same(strip["length"], board["length"]):
-                    taken[str(place)] = strip
-                    break
-    for place in taken:
-        strip = taken[place]
-        strip["line"]["on_hand"][strip["at"]] = 0
-
-
-def shopping(layout, to_buy):
-    """What to buy: of each length how many boards, and what they cost; a wide board gives several strips."""
-    rows = []
-    for board in to_buy:
-        strips = 0
-        for each in layout["boards"]:
-            if not each["owned"] and same(each["length"], board["length"]):
-                strips = strips + 1
-        known = [row for row in rows if same(row["length"], board["length"])]
-        if strips > 0 and len(known) == 0:
-            count = (strips + board["strips"] - 1) // board["strips"]
-            cost = None if board["whole"] is None else board["whole"] * count
-            rows.append({"length": board["length"], "width": board["width"], "count": count, "cost": cost, "strips": board["strips"]})
-    return rows
+    return {"laid": lay_wood([each for each in sections if not each["pane"]], lines, kerf, trim, rough), "kerf": kerf, "trim": trim}

@@ -1,9 +1,11 @@
 """What a job says to a script and to a spreadsheet: its data for JSON, and its cut list as CSV."""
 
+from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.cutlist import solve_cuts, solve_job
 from shopcalc.portable.jobview import changed_since, faces_of, pieces_of, shown_section
 from shopcalc.portable.laying import layout_data
 from shopcalc.portable.order import job_shop
+from shopcalc.portable.wood import waste_of, whole_boards
 from shopcalc.portable.writing import decimal_text
 
 
@@ -44,19 +46,28 @@ def job_data(job, world):
                 }
             )
     boards = [laid_data(laid, world["numbers"]) for laid in solved["cutting"]["laid"]]
-    return {"order": order, "cuts": cuts, "boards": boards, "errors": solved["errors"]}
+    return {"order": order, "cuts": cuts, "boards": boards, "bill": bill_data(solved["cutting"]["laid"], plain), "errors": solved["errors"]}
 
 
 def laid_data(laid, numbers):
-    """One section on boards, as data."""
+    """One section on boards, as data: each bar says what it is taken `from`, a board, the rest of one or an offcut, how `wide` that was.
+
+    The waste is the length of the bars that becomes no part of this section; some of it may serve a narrower one.
+    """
     plain = numbers["plain"]
     layout = laid["layout"]
+    bars = layout_data(layout, laid["labels"], laid["lengths"], numbers)
+    for place, bar in enumerate(bars):
+        wood = layout["boards"][place]["wood"]
+        bar["owned"] = wood["on_hand"]
+        bar["from"] = "board" if len(wood["how"]) == 0 else wood["how"]
+        bar["wide"] = plain(wood["of"])
     return {
         "thickness": plain(laid["section"]["thickness"]),
         "width": plain(laid["section"]["width"]),
-        "layout": layout_data(layout, laid["labels"], laid["lengths"], numbers),
+        "layout": bars,
         "buy": [
-            {"length": plain(row["length"]), "count": plain(row["count"]), "cost": None if row["cost"] is None else plain(row["cost"])}
+            {"length": plain(row["length"]), "width": plain(row["width"]), "count": plain(row["count"]), "cost": cost_data(row["cost"], plain)}
             for row in laid["shopping"]
         ],
         "too_long": [laid["labels"][place] for place in layout["too_long"]],
@@ -64,6 +75,36 @@ def laid_data(laid, numbers):
         "unlaid": plain(laid["unlaid"]),
         "proven": laid["proven"],
     }
+
+
+def bill_data(laid, plain):
+    """All that is to buy as data, the boards that are used with the strips ripped from each, and the waste of them in percent."""
+    bill = bill_of(bought_rows(laid))
+    buy = []
+    for row in bought_rows(laid):
+        buy.append(size_data(row, {"count": plain(row["count"]), "cost": cost_data(row["cost"], plain)}, plain))
+    used = []
+    for board in whole_boards(laid):
+        used.append(size_data(board, {"on_hand": board["on_hand"], "strips": [plain(width) for width in board["strips"]]}, plain))
+    return {
+        "count": plain(bill["count"]),
+        "cost": cost_data(bill["cost"], plain),
+        "waste": plain(waste_of(laid)),
+        "buy": buy,
+        "used": used,
+    }
+
+
+def size_data(row, found, plain):
+    """The size of a board as data, added to what is `found` of it."""
+    for name in ["thickness", "width", "length"]:
+        found[name] = plain(row[name])
+    return found
+
+
+def cost_data(cost, plain):
+    """A cost, or none."""
+    return None if cost is None else plain(cost)
 
 
 def csv_field(text):

@@ -1,13 +1,12 @@
 """What the page of a job shows: its items, order of work, cut list and boards."""
 
 from shopcalc.portable.card import shown_checks
-from shopcalc.portable.cutlist import bill_of, is_empty_line, solve_job
+from shopcalc.portable.cutlist import is_empty_line, solve_job
 from shopcalc.portable.form import tape_options
 from shopcalc.portable.job import LINE_LETTERS, nth_line
-from shopcalc.portable.laying import shown_boards
 from shopcalc.portable.links import encoded, shop_query, with_parts
 from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise
-from shopcalc.portable.snap import same
+from shopcalc.portable.woodview import section_title, shown_wood
 from shopcalc.portable.writing import decimal_text, quoted_length
 
 # The fields of a line: its key in the document, its label, what is typed there.
@@ -35,7 +34,7 @@ def job_view(job, world):
     items = [shown_item(each, job, shop) for each in solved["worked"]]
     stages = shown_stages(solved["runs"], world)
     sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
-    laid = [shown_laid(each, "laid" + str(at), solved["cutting"], shop, world) for at, each in enumerate(solved["cutting"]["laid"])]
+    wood = shown_wood(solved["cutting"], shop, world)
     partless = [each["item"]["label"] for each in solved["worked"] if len(each["about"]["parts"]) == 0]
     return {
         "title": job["title"],
@@ -47,11 +46,15 @@ def job_view(job, world):
         "progress": progress_text(solved["runs"]),
         "sections": sections,
         "has_sections": len(sections) > 0,
-        "laid": laid,
-        "bill": bill_text(solved["cutting"]["laid"]),
+        "laid": wood["laid"],
+        "bill": wood["bill"],
+        "buy": wood["buy"],
+        "has_buy": len(wood["buy"]) > 0,
+        "rips": wood["rips"],
+        "has_rips": len(wood["rips"]) > 0,
         "partless": ", ".join(partless),
         "has_partless": len(partless) > 0,
-        "has_laid": len(laid) > 0,
+        "has_laid": len(wood["laid"]) > 0,
         "kerf": shown_entry("kerf", "Kerf", job["kerf"], solved["errors"]),
         "trim": shown_entry("trim", "Squared off one end", job["trim"], solved["errors"]),
         "rough": shown_entry("rough", "Left long, each part", job["rough"], solved["errors"]),
@@ -265,13 +268,6 @@ def progress_text(runs):
     return str(done) + " of " + str(len(runs)) + " runs done"
 
 
-def section_title(section):
-    """A section as the lumber rack names it."""
-    if section["pane"]:
-        return "Panes " + section["texts"]["width"] + " wide, at most " + section["texts"]["thickness"] + " thick"
-    return section["texts"]["thickness"] + " x " + section["texts"]["width"]
-
-
 def shown_section(section, rough, shop, world):
     """The parts of one section for the cut list."""
     rows = []
@@ -287,53 +283,3 @@ def shown_section(section, rough, shop, world):
             }
         )
     return {"section": section_title(section), "pane": section["pane"], "rows": rows}
-
-
-def shown_laid(laid, name, cutting, shop, world):
-    """One section on boards: the bars, what to buy, what is missing."""
-    layout = laid["layout"]
-    too_long = [laid["labels"][place] + ", " + quoted_length(laid["lengths"][place], "up", shop, world["units"]) for place in layout["too_long"]]
-    bought = []
-    for row in laid["shopping"]:
-        cost = "" if row["cost"] is None else ", " + decimal_text(row["cost"], 2, False)
-        size = quoted_length(row["length"], "nearest", shop, world["units"])
-        if not same(row["width"], laid["section"]["width"]):
-            size = size + ", " + quoted_length(row["width"], "nearest", shop, world["units"]) + " wide"
-        if row["strips"] > 1:
-            size = size + ", " + str(row["strips"]) + " strips of each"
-        bought.append({"text": decimal_text(row["count"], 0, False) + " of " + size + cost})
-    return {
-        "section": section_title(laid["section"]),
-        "none": not laid["has_boards"],
-        "boards": shown_boards(name, layout, laid["labels"], laid["lengths"], cutting["kerf"], cutting["trim"], shop, world["units"]),
-        "too_long": [{"text": text} for text in too_long],
-        "is_too_long": laid["has_boards"] and len(too_long) > 0,
-        "unlaid": str(laid["unlaid"]),
-        "is_unlaid": laid["unlaid"] > 0,
-        "bought": bought,
-        "is_bought": len(bought) > 0,
-        "waste": waste_text(layout),
-        "has_waste": len(waste_text(layout)) > 0,
-        "proven": laid["proven"],
-    }
-
-
-def bill_text(laid):
-    """All boards to buy, and what they cost."""
-    rows = []
-    for each in laid:
-        rows = rows + each["shopping"]
-    bill = bill_of(rows)
-    if bill["count"] == 0:
-        return ""
-    return (
-        "In all "
-        + decimal_text(bill["count"], 0, False)
-        + " to buy"
-        + ("." if bill["cost"] is None else ", " + decimal_text(bill["cost"], 2, False) + ".")
-    )
-
-
-def waste_text(layout):
-    """How much of the boards is left over, in percent."""
-    return decimal_text(layout["waste"] * 100 / layout["used"], 0, False) + "%" if layout["used"] > 0 else ""

@@ -145,13 +145,15 @@ def shown_boards(name, layout, labels, lengths, kerf, trim, shop, units):
     places = {}
     for board in layout["boards"]:
         cuts = cuts_in_words([named_size(labels[piece], written_size(lengths[piece], shop, units)) for piece in board["pieces"]])
-        head = quoted_length(board["length"], "nearest", shop, units) + (" on hand" if board["owned"] else "")
+        head = quoted_length(board["length"], "nearest", shop, units) + (board["from"] if "from" in board else " on hand" if board["owned"] else "")
         key = "b" + head + ": " + ", ".join(cuts)
         if key in places:
             drawn[places[key]]["count"] = drawn[places[key]]["count"] + 1
             continue
         places[key] = len(drawn)
-        one = bar_of(board, lengths, kerf, trim, longest, shop, units)
+        # an offcut is square already
+        squared = board["trim"] if "trim" in board else trim
+        one = bar_of(board, lengths, kerf, squared, longest, shop, units)
         one["id"] = name + "-" + str(len(drawn))
         one["count"] = 1
         one["caption"] = head + ": " + ", ".join(cuts)

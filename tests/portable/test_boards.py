@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.boards import lay_parts
+from shopcalc.portable.boards import lay_parts, lay_within
 
 from ..helpers import unlike
 
@@ -31,6 +31,17 @@ def lay(texts: str, on_hand: str = "", to_buy: Any = None, kerf: str = "0", trim
     return dict(
         lay_parts([Fraction(each) for each in texts.split()], [Fraction(each) for each in on_hand.split()], boards, Fraction(kerf), Fraction(trim))
     )
+
+
+def test_fewer_steps_still_lay_every_part() -> None:
+    """With hardly a step to a search the layout is whole, and takes no more steps than one that may search long."""
+    lengths = [Fraction(30 + 17 * place, 8) for place in range(40)]
+    short = lay_within(lengths, [], stock(96, 120), Fraction(1, 8), NONE, 600)
+    long = lay_within(lengths, [], stock(96, 120), Fraction(1, 8), NONE, 600000)
+
+    assert sorted(piece for board in short["boards"] for piece in board["pieces"]) == list(range(40))
+    assert short["steps"] <= long["steps"]
+    assert short["bought"] >= long["bought"]
 
 
 def test_nothing_to_lay_needs_no_board() -> None:

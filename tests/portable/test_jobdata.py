@@ -10,11 +10,11 @@ from shopcalc.portable.jobdata import csv_field
 from .test_jobview import asked
 
 
-def test_the_data_has_the_four_parts_that_are_promised() -> None:
-    """Order, cuts, boards and errors."""
+def test_the_data_has_the_parts_that_are_promised() -> None:
+    """Order, cuts, boards, bill and errors."""
     data = asked("/job.json")["data"]
 
-    assert list(data) == ["order", "cuts", "boards", "errors"]
+    assert list(data) == ["order", "cuts", "boards", "bill", "errors"]
     assert data["errors"] == {}
     assert {"stage", "machine", "operation", "settings", "parts", "reading", "done"} <= set(data["order"][0])
 

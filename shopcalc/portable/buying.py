@@ -1,0 +1,186 @@
+"""What to buy for a job: the least bill that is found for all its sections.
+
+Sections of one thickness share a store of wood; a plan is the steps that lay them, the widest first, each with the
+store that it leaves. Sections of another thickness have nothing to do with it.
+"""
+
+from shopcalc.portable.boards import MOST_WORK
+from shopcalc.portable.snap import above, at_least, same
+from shopcalc.portable.wood import boards_on_hand, gives_several, lay_section, make_task, strips_of
+
+MOST_CHOICES = 12  # of what to buy that are tried at one section
+FEW_WORK = 3000  # steps of one search where what is left over is searched too: many plans are worth more than the best layout of one
+ONE_LAYOUT = 500  # steps that a layout takes beside its search
+MOST_STEPS = 60000  # in search of a lower bill, in one thickness
+NO_COST = 1000000000000  # comes after every cost
+
+
+def lay_wood(sections, lines, kerf, trim, rough):
+    """Every section on boards, with `rough` added to each part; `sections` are sorted by thickness, then the widest first."""
+    laid = []
+    tasks = []
+    for at, section in enumerate(sections):
+        tasks.append(make_task(section, lines, kerf, rough, len(tasks) == 0))
+        if at == len(sections) - 1 or not same(sections[at + 1]["thickness"], section["thickness"]):
+            store = boards_on_hand(section["thickness"], lines, trim)
+            laid = laid + [step["laid"] for step in best_plan(tasks, store, kerf, trim)]
+            tasks = []
+    return laid
+
+
+def best_plan(tasks, store, kerf, trim):
+    """The steps whose bill is the least that was found; never more than if nothing left over were used.
+
+    From all that can be bought for each section, one section's boards are chosen otherwise and those after it laid
+    again, as long as that makes the whole bill less.
+    """
+    if len(tasks) == 1:
+        return plain_plan(tasks, store, kerf, trim)
+    first = lay_section(tasks[0], store, tasks[0]["offers"], kerf, trim, tasks[1 : len(tasks)], MOST_WORK)
+    steps = follow_plan([first], tasks, store, kerf, trim)
+    spent = 0
+    for at, task in enumerate(tasks):
+        for offers in choices_of(task["offers"], at == len(tasks) - 1):
+            if spent < MOST_STEPS and buys_outside(steps[at], offers):
+                before = steps[0:at]
+                other = lay_section(task, left_by(before, store), offers, kerf, trim, tasks[at + 1 : len(tasks)], FEW_WORK)
+                tried = follow_plan(before + [other], tasks, store, kerf, trim)
+                for step in tried[at : len(tried)]:
+                    spent = spent + ONE_LAYOUT + step["laid"]["layout"]["steps"]
+                if costs_less(tried, steps, tasks):
+                    steps = tried
+    plain = plain_plan(tasks, store, kerf, trim) if is_short(steps) else steps
+    return plain if costs_less(plain, steps, tasks) else steps
+
+
+def left_by(steps, store):
+    """What is left of a store after some steps."""
+    return store if len(steps) == 0 else steps[-1]["store"]
+
+
+def follow_plan(steps, tasks, store, kerf, trim):
+    """A plan taken to its end, each section with all that can be bought for it."""
+    while len(steps) < len(tasks):
+        at = len(steps)
+        later = tasks[at + 1 : len(tasks)]
+        steps = steps + [lay_next(tasks[at], left_by(steps, store), kerf, trim, later)]
+    return steps
+
+
+def lay_next(task, store, kerf, trim, later):
+    """One section, if it can be from what is left over alone, so that no board is touched."""
+    left_over = [one for one in store if len(one["how"]) > 0]
+    room = 0
+    for one in left_over:
+        room = room + strips_of(one["width"], task["section"]["width"], kerf) * (one["length"] - one["trim"] + kerf)
+    wanted = 0
+    for length in task["lengths"]:
+        wanted = wanted + length + kerf
+    if len(left_over) > 0 and at_least(room, wanted):
+        step = lay_section(task, left_over, [], kerf, trim, later, FEW_WORK)
+        if step["missing"] == 0:
+            step["store"] = [one for one in store if len(one["how"]) == 0] + step["store"]
+            return step
+    return lay_section(task, store, task["offers"], kerf, trim, later, FEW_WORK)
+
+
+def plain_plan(tasks, store, kerf, trim):
+    """Every section by itself, nothing left over used."""
+    steps = []
+    for task in tasks:
+        best = lay_section(task, left_by(steps, store), task["offers"], kerf, trim, [], MOST_WORK)
+        for offers in choices_of(task["offers"], True):
+            step = lay_section(task, left_by(steps, store), offers, kerf, trim, [], MOST_WORK)
+            if costs_less([step], [best], [task]):
+                best = step
+        steps.append(best)
+    return steps
+
+
+def choices_of(offers, is_last):
+    """What else may be bought from than from all: one line of lumber, or one length of it where what is left is of use."""
+    lines = []
+    for offer in offers:
+        if len(lines) == 0 or lines[-1][0]["line"] != offer["line"]:
+            lines.append([])
+        lines[-1].append(offer)
+    choices = []
+    if len(lines) > 1 and (not is_last or gives_several(offers)):
+        choices = lines
+    if not is_last and len(offers) > 1:
+        for line in lines:
+            if len(line) > 1:
+                choices = choices + [[offer] for offer in line]
+    return choices[0:MOST_CHOICES]
+
+
+def buys_outside(step, offers):
+    """Whether a step buys a board that is not among these."""
+    for row in step["laid"]["shopping"]:
+        if len([one for one in offers if same(one["length"], row["length"]) and same(one["width"], row["width"])]) == 0:
+            return True
+    return False
+
+
+def is_short(steps):
+    """Whether anything is to buy or missing."""
+    return len([step for step in steps if step["missing"] > 0 or len(step["laid"]["shopping"]) > 0]) > 0
+
+
+def costs_less(one, other, tasks):
+    """Whether a plan is better: fewer parts without a board; where all boards have prices the lower cost, else fewer boards; less wood."""
+    priced = True
+    for task in tasks:
+        priced = priced and len([offer for offer in task["offers"] if offer["whole"] is None]) == 0
+    theirs = weights_of(other, priced)
+    for place, mine in enumerate(weights_of(one, priced)):
+        if not same(mine, theirs[place]):
+            return above(theirs[place], mine)
+    return False
+
+
+def weights_of(steps, priced):
+    """What plans are compared by, what weighs most first."""
+    missing = 0
+    taken = 0
+    rows = []
+    for step in steps:
+        missing = missing + step["missing"]
+        taken = taken + step["taken"]
+        rows = rows + step["laid"]["shopping"]
+    bill = bill_of(rows)
+    cost = NO_COST if bill["cost"] is None else bill["cost"]
+    return [missing, cost, bill["count"], taken] if priced else [missing, bill["count"], cost, taken]
+
+
+def bill_of(rows):
+    """How many boards are to buy, and what they cost if every one has a price."""
+    count = 0
+    cost = 0
+    for row in rows:
+        count = count + row["count"]
+        cost = None if cost is None or row["cost"] is None else cost + row["cost"]
+    return {"count": count, "cost": cost}
+
+
+def bought_rows(laid):
+    """The boards to buy for all sections, those of one size together: thickness, width, length, how many, and what they cost."""
+    rows = []
+    for one in laid:
+        for each in one["shopping"]:
+            row = {"thickness": one["section"]["thickness"], "count": each["count"], "cost": each["cost"]}
+            row["width"] = each["width"]
+            row["length"] = each["length"]
+            known = [other for other in rows if is_same_size(other, row)]
+            if len(known) > 0:
+                both = bill_of([known[0], row])
+                known[0]["count"] = both["count"]
+                known[0]["cost"] = both["cost"]
+            else:
+                rows.append(row)
+    return rows
+
+
+def is_same_size(one, other):
+    """Whether two boards are of one thickness, width and length."""
+    return same(one["thickness"], other["thickness"]) and same(one["width"], other["width"]) and same(one["length"], other["length"])

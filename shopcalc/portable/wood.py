@@ -1,0 +1,225 @@
+"""The wood of a job: its sections on boards, and what is left of a board for narrower parts.
+
+A section takes boards of its own width and strips ripped from wider ones. Boards are ripped over their full length
+before they are crosscut, so of a board there is left a rest beside its strips, as long as the board, and an offcut
+behind the last cut of each strip, square at one end already. Both serve the sections after it, which are narrower.
+
+A piece of wood in the store is `{"board", "length", "width", "trim", "how", "of", "on_hand"}`: the board or offcut
+it is part of, by a name of its own, and how wide that was (`of`); what squaring takes; and `how` it came: "" a whole
+board, "rest", or "offcut".
+"""
+
+from shopcalc.portable.boards import lay_within
+from shopcalc.portable.snap import above, at_least, floor_of, same, smaller
+
+MOST_PIECES = 400
+
+
+def make_task(section, lines, kerf, rough, first):
+    """A section to lay: its single pieces and their labels, how many are wanted, the shortest, and the boards to buy for it.
+
+    `first` is the widest of its thickness.
+    """
+    task = {"section": section, "first": first, "lengths": [], "labels": [], "wanted": 0, "offers": []}
+    task["shortest"] = section["parts"][-1]["length"] + rough
+    for part in section["parts"]:
+        task["wanted"] = task["wanted"] + part["count"]
+        for _ in range(int(smaller(part["count"], MOST_PIECES - len(task["lengths"])))):
+            task["lengths"].append(part["length"] + rough)
+            task["labels"].append(part["label"])
+    # lines come narrow before wide, so of boards that cost the same the narrow one is bought
+    for line in lines:
+        strips = strips_of(line["width"], section["width"], kerf)
+        if strips > 0 and same(line["thickness"], section["thickness"]):
+            for board in line["to_buy"]:
+                offer = {"length": board["length"], "whole": board["price"], "width": line["width"], "line": line["place"], "strips": strips}
+                # what a strip costs is only part of what its board costs: the cheapest strips need not be the cheapest boards
+                offer["price"] = None if board["price"] is None else board["price"] / strips
+                task["offers"].append(offer)
+    return task
+
+
+def boards_on_hand(thickness, lines, trim):
+    """The store of a thickness before anything is cut, narrow boards first."""
+    store = []
+    for line in lines:
+        if same(line["thickness"], thickness):
+            for at, length in enumerate(line["on_hand"]):
+                store.append(whole_board("h" + str(line["place"]) + "-" + str(at), length, line["width"], trim, True))
+    return store
+
+
+def whole_board(name, length, width, trim, on_hand):
+    """A board as it comes from the rack or the yard."""
+    return {"board": name, "length": length, "width": width, "of": width, "trim": trim, "how": "", "on_hand": on_hand}
+
+
+def strips_of(wide, width, kerf):
+    """How many strips of a width come out of so wide a board."""
+    if above(width, wide):
+        return 0
+    return int(smaller(floor_of((wide + kerf) / (width + kerf)), MOST_PIECES))
+
+
+def lay_section(task, store, offers, kerf, trim, later, work):
+    """One step: a section on what there is and what is offered, and the store with what is left that is of use `later`."""
+    width = task["section"]["width"]
+    owned = []
+    for wood in store:
+        strips = strips_of(wood["width"], width, kerf)
+        for _ in range(int(smaller(strips, MOST_PIECES - len(owned)))):
+            # the layout squares every board, and an offcut is square
+            owned.append({"length": wood["length"] - wood["trim"] + trim, "wood": wood, "strips": strips})
+    to_buy = []
+    for offer in offers:
+        add_choice(to_buy, offer)
+    layout = lay_within(task["lengths"], [each["length"] for each in owned], to_buy, kerf, trim, work)
+    rows = shopping(layout, to_buy)
+    used = name_strips(layout, owned, to_buy, task["section"]["name"], trim)
+    laid = {
+        "section": task["section"],
+        "lengths": task["lengths"],
+        "labels": task["labels"],
+        "layout": layout,
+        "has_boards": len(owned) + len(to_buy) > 0,
+        "shopping": rows,
+        "unlaid": task["wanted"] - len(task["lengths"]),
+        "proven": is_proven(layout, owned, used, offers, task) and task["wanted"] == len(task["lengths"]),
+    }
+    taken = 0
+    for wood in used:
+        if len(wood["how"]) == 0:
+            taken = taken + wood["length"] * wood["width"]
+    left = [wood for wood in store if len([one for one in used if one["board"] == wood["board"]]) == 0]
+    return {"laid": laid, "missing": len(layout["too_long"]), "taken": taken, "store": left + left_over_of(layout, used, width, kerf, later)}
+
+
+def gives_several(woods):
+    """Whether any of them gives more than one strip."""
+    return len([one for one in woods if one["strips"] > 1]) > 0
+
+
+def is_proven(layout, owned, used, offers, task):
+    """Whether no fewer boards could do: nothing to buy, or the widest section with all that is offered.
+
+    What would be left over for a narrower one, had a wider one been laid otherwise, no bound says. Where a board gives
+    several strips, or what is left over is used, nothing is claimed.
+    """
+    if not layout["proven"] or len(layout["too_long"]) > 0 or gives_several(owned) or gives_several(task["offers"]):
+        return False
+    if layout["bought"] > 0:
+        return task["first"] and len(offers) == len(task["offers"])
+    return len([wood for wood in used if len(wood["how"]) > 0]) == 0 and len(used) > 0
+
+
+def add_choice(to_buy, offer):
+    """Add a board that could be bought, unless there is one of its length that costs no more for each strip."""
+    for place, known in enumerate(to_buy):
+        if same(known["length"], offer["length"]):
+            if known["price"] is not None and offer["price"] is not None and above(known["price"], offer["price"]):
+                to_buy[place] = offer
+            return
+    to_buy.append(offer)
+
+
+def shopping(layout, to_buy):
+    """What to buy: of each length how many boards, how wide, and what they cost; a wide board gives several strips."""
+    rows = []
+    for offer in to_buy:
+        strips = 0
+        for each in layout["boards"]:
+            if not each["owned"] and same(each["length"], offer["length"]):
+                strips = strips + 1
+        if strips > 0:
+            count = (strips + offer["strips"] - 1) // offer["strips"]
+            cost = None if offer["whole"] is None else offer["whole"] * count
+            rows.append({"length": offer["length"], "width": offer["width"], "count": count, "cost": cost})
+    return rows
+
+
+def name_strips(layout, owned, to_buy, name, trim):
+    """Give every strip of a layout its own `name` and the `wood` it is ripped from, as little of it as there can be; returns that wood."""
+    strips = owned
+    for at, offer in enumerate(to_buy):
+        many = len([each for each in layout["boards"] if not each["owned"] and same(each["length"], offer["length"])])
+        for nth in range(many):
+            board = "b" + name + "-" + str(at) + "-" + str(nth // offer["strips"])
+            wood = whole_board(board, offer["length"], offer["width"], trim, False)
+            strips = strips + [{"length": offer["length"], "wood": wood, "strips": offer["strips"]}]
+    taken = {}
+    used = []
+    for nth, each in enumerate(layout["boards"]):
+        for place, strip in enumerate(strips):
+            mine = each["owned"] == (place < len(owned)) and same(strip["length"], each["length"])
+            if mine and str(place) not in taken:
+                taken[str(place)] = True
+                wood = strip["wood"]
+                each["wood"] = wood
+                each["name"] = wood["board"] + "/" + name + "-" + str(nth)
+                layout["used"] = layout["used"] + wood["length"] - strip["length"]
+                layout["waste"] = layout["waste"] + wood["length"] - strip["length"]
+                each["length"] = wood["length"]
+                each["trim"] = wood["trim"]
+                if len([one for one in used if one["board"] == wood["board"]]) == 0:
+                    used.append(wood)
+                break
+    return used
+
+
+def left_over_of(layout, used, width, kerf, later):
+    """What is left of boards: beside their strips, and behind the last cut of each strip; only what is of use later."""
+    found = []
+    for wood in used:
+        strips = [each for each in layout["boards"] if each["wood"]["board"] == wood["board"]]
+        rest = {"board": wood["board"], "length": wood["length"], "width": wood["width"] - len(strips) * (width + kerf), "trim": wood["trim"]}
+        rest["how"] = "rest" if len(wood["how"]) == 0 else wood["how"]
+        rest["of"] = wood["of"]
+        rest["on_hand"] = wood["on_hand"]
+        found.append(rest)
+        for strip in strips:
+            offcut = {"board": strip["name"], "length": strip["rest"], "width": width, "trim": 0, "how": "offcut", "of": width}
+            offcut["on_hand"] = wood["on_hand"]
+            found.append(offcut)
+    return [one for one in found if is_of_use(one, later, kerf)]
+
+
+def is_of_use(wood, later, kerf):
+    """Whether any of these sections has a part that comes out of it."""
+    for task in later:
+        if strips_of(wood["width"], task["section"]["width"], kerf) > 0 and at_least(wood["length"] - wood["trim"], task["shortest"]):
+            return True
+    return False
+
+
+def whole_boards(laid):
+    """The boards that sections are laid on, each once: its size, whether on hand, and the width of every strip ripped from it."""
+    boards = []
+    places = {}
+    for one in laid:
+        for each in one["layout"]["boards"]:
+            wood = each["wood"]
+            if wood["how"] != "offcut":
+                if wood["board"] not in places:
+                    places[wood["board"]] = len(boards)
+                    board = {"thickness": one["section"]["thickness"], "width": wood["of"], "length": wood["length"]}
+                    board["on_hand"] = wood["on_hand"]
+                    board["strips"] = []
+                    boards.append(board)
+                boards[places[wood["board"]]]["strips"].append(one["section"]["width"])
+    return boards
+
+
+def waste_of(laid):
+    """How much of the wood of all boards used, bought or on hand, becomes no part, in percent; 0 where there are none.
+
+    Boards count whole, by their volume, and parts with what they are left long.
+    """
+    volume = 0
+    for board in whole_boards(laid):
+        volume = volume + board["thickness"] * board["width"] * board["length"]
+    parts = 0
+    for one in laid:
+        for each in one["layout"]["boards"]:
+            for piece in each["pieces"]:
+                parts = parts + one["lengths"][piece] * one["section"]["width"] * one["section"]["thickness"]
+    return (volume - parts) * 100 / volume if volume > 0 else 0

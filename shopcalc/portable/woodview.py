@@ -1,0 +1,109 @@
+"""What the page of a job says of its wood: what to buy, what to rip, and each section on its boards."""
+
+from shopcalc.portable.buying import bill_of, bought_rows
+from shopcalc.portable.laying import cuts_in_words, shown_boards
+from shopcalc.portable.snap import same
+from shopcalc.portable.wood import waste_of, whole_boards
+from shopcalc.portable.writing import decimal_text, quoted_length
+
+
+def shown_wood(cutting, shop, world):
+    """The wood of a job: the bill in words, the boards to `buy`, those to rip, and the sections."""
+    laid = cutting["laid"]
+    buy = []
+    for row in bought_rows(laid):
+        buy.append({"text": count_text(row) + board_text(row, shop, world) + cost_text(row["cost"])})
+    return {
+        "laid": [shown_laid(each, "laid" + str(at), cutting, shop, world) for at, each in enumerate(laid)],
+        "bill": bill_text(laid),
+        "buy": buy,
+        "rips": shown_rips(laid, shop, world),
+    }
+
+
+def count_text(row):
+    """How many boards of a row."""
+    return decimal_text(row["count"], 0, False) + " of "
+
+
+def section_title(section):
+    """A section as the lumber rack names it."""
+    if section["pane"]:
+        return "Panes " + section["texts"]["width"] + " wide, at most " + section["texts"]["thickness"] + " thick"
+    return section["texts"]["thickness"] + " x " + section["texts"]["width"]
+
+
+def shown_laid(laid, name, cutting, shop, world):
+    """One section on boards: the bars, what to buy, what is missing."""
+    layout = laid["layout"]
+    units = world["units"]
+    too_long = [laid["labels"][place] + ", " + quoted_length(laid["lengths"][place], "up", shop, units) for place in layout["too_long"]]
+    bought = []
+    for row in laid["shopping"]:
+        size = quoted_length(row["length"], "nearest", shop, units)
+        if not same(row["width"], laid["section"]["width"]):
+            size = size + ", " + quoted_length(row["width"], "nearest", shop, units) + " wide"
+        bought.append({"text": count_text(row) + size + cost_text(row["cost"])})
+    for board in layout["boards"]:
+        board["from"] = from_text(board, laid["section"]["width"], shop, units)
+    return {
+        "section": section_title(laid["section"]),
+        "none": not laid["has_boards"],
+        "boards": shown_boards(name, layout, laid["labels"], laid["lengths"], cutting["kerf"], cutting["trim"], shop, units),
+        "too_long": [{"text": text} for text in too_long],
+        "is_too_long": laid["has_boards"] and len(too_long) > 0,
+        "unlaid": str(laid["unlaid"]),
+        "is_unlaid": laid["unlaid"] > 0,
+        "bought": bought,
+        "is_bought": len(bought) > 0,
+        "proven": laid["proven"],
+    }
+
+
+def from_text(board, width, shop, units):
+    """What a bar is taken from, behind its length."""
+    wood = board["wood"]
+    wide = quoted_length(wood["of"], "nearest", shop, units)
+    if wood["how"] == "offcut":
+        return ", from an offcut " + wide + " wide"
+    if wood["how"] == "rest":
+        return ", from the rest of a " + wide + " board"
+    return (" on hand" if board["owned"] else "") + ("" if same(wood["of"], width) else ", from a " + wide + " board")
+
+
+def shown_rips(laid, shop, world):
+    """The boards to rip, those that are ripped alike as one: their size, and the width of each strip."""
+    texts = []
+    for board in whole_boards(laid):
+        strips = [quoted_length(width, "nearest", shop, world["units"]) for width in board["strips"]]
+        if len(strips) > 1 or not same(board["strips"][0], board["width"]):
+            texts.append(board_text(board, shop, world) + (" on hand" if board["on_hand"] else "") + ": " + ", ".join(cuts_in_words(strips)))
+    rows = []
+    for at, text in enumerate(texts):
+        if text not in texts[0:at]:
+            rows.append({"text": str(len([one for one in texts if one == text])) + " of " + text})
+    return rows
+
+
+def board_text(row, shop, world):
+    """The size of a board."""
+    return " x ".join([quoted_length(row[name], "nearest", shop, world["units"]) for name in ["thickness", "width", "length"]])
+
+
+def cost_text(cost):
+    """A cost behind what it is for, if there is one."""
+    return "" if cost is None else ", " + decimal_text(cost, 2, False)
+
+
+def bill_text(laid):
+    """How many boards are to buy, what they cost, and how much of all boards becomes no part."""
+    rows = []
+    for each in laid:
+        rows = rows + each["shopping"]
+    bill = bill_of(rows)
+    said = []
+    if bill["count"] > 0:
+        said.append("In all " + decimal_text(bill["count"], 0, False) + " to buy" + cost_text(bill["cost"]) + ".")
+    if len(whole_boards(laid)) > 0:
+        said.append(decimal_text(waste_of(laid), 0, False) + "% of the boards left over.")
+    return " ".join(said)

@@ -1,0 +1,169 @@
+"""The least bill for a whole job, held against sections by themselves and against an integer program."""
+
+import random
+from fractions import Fraction
+from itertools import combinations_with_replacement
+from typing import Any
+
+import numpy
+import pytest
+from scipy.optimize import Bounds, LinearConstraint, milp
+
+from shopcalc import exact
+from shopcalc.portable.buying import bill_of, bought_rows
+from shopcalc.portable.cutlist import solve_cuts, solve_job
+from shopcalc.portable.job import read_job
+
+from .. import jobs
+from .test_cutlist import boards, laid, slats
+
+
+def sizes(found: list[dict[str, Any]]) -> list[tuple[Any, Any, Any, Any]]:
+    """The boards to buy: width, length, how many, cost."""
+    return [(row["width"], row["length"], row["count"], row["cost"]) for row in bought_rows(found)]
+
+
+TWO = [slats(1, width="3", length="20"), slats(1, length="20")]
+
+
+@pytest.mark.parametrize(("price", "bought"), [("18", [(5, 20, 1, 18)]), ("22", [(3, 20, 1, 12), (2, 20, 1, 8)])])
+def test_one_wide_board_or_two_narrow_ones_by_price(price: str, bought: Any) -> None:
+    """Two narrow boards are twenty together: a wide one for eighteen is bought though the wide part alone would have it for twelve."""
+    lumber = [boards(to_buy="20 @ 8"), boards(to_buy="20 @ 12", width="3"), boards(to_buy=f"20 @ {price}", width="5")]
+
+    assert sizes(laid(parts=TWO, lumber=lumber)) == bought
+
+
+def test_fewest_is_not_said_where_other_boards_were_not_looked_at() -> None:
+    """The wide board was chosen for the bill of the whole job: no bound says that it is the fewest."""
+    lumber = [boards(to_buy="20 @ 8"), boards(to_buy="20 @ 12", width="3"), boards(to_buy="20 @ 18", width="5")]
+
+    assert [one["proven"] for one in laid(parts=TWO, lumber=lumber)] == [False, False]
+
+
+def test_a_longer_board_is_bought_for_its_offcut() -> None:
+    """One of thirty for thirteen gives both parts; of twenty two for ten each would be wanted."""
+    lumber = [boards(to_buy="20 @ 10, 30 @ 13", width="3")]
+
+    assert sizes(laid(parts=[slats(1, width="3", length="20"), slats(1, length="10")], lumber=lumber)) == [(3, 30, 1, 13)]
+
+
+def test_without_prices_the_fewest_boards_are_bought() -> None:
+    """One board of thirty, and not two of twenty."""
+    lumber = [boards(to_buy="20, 30", width="3")]
+
+    assert sizes(laid(parts=[slats(1, width="3", length="20"), slats(1, length="10")], lumber=lumber)) == [(3, 30, 1, None)]
+
+
+def test_sections_of_another_thickness_have_nothing_to_do_with_it() -> None:
+    """What is left of an inch board is no three-quarter board."""
+    parts = [slats(1, width="3", length="20", thickness="1"), slats(1, length="20")]
+    lumber = [boards(to_buy="20", width="5", thickness="1"), boards(to_buy="20", width="5")]
+
+    assert [len(one["shopping"]) for one in laid(parts=parts, lumber=lumber)] == [1, 1]
+
+
+def test_boards_of_one_size_are_one_row_of_the_bill() -> None:
+    """Two sections that each need a board of their own are two boards in one row, with their cost together."""
+    parts = [slats(1, width="4", length="20"), slats(1, width="3", length="20")]
+
+    assert sizes(laid(parts=parts, lumber=[boards(to_buy="20 @ 9", width="5")])) == [(5, 20, 2, 18)]
+
+
+def bill(document: dict[str, Any]) -> tuple[int, Any, int]:
+    """Parts without a board, the cost or None, boards to buy."""
+    found = solve_job(read_job(document, exact.world())["job"], exact.world())["cutting"]["laid"]
+    total = bill_of(bought_rows(found))
+    return sum(len(one["layout"]["too_long"]) for one in found), total["cost"], total["count"]
+
+
+def section_by_section(document: dict[str, Any]) -> tuple[int, Any, int]:
+    """The same of a job for each section, added up."""
+    rows = []
+    for section in solve_cuts(read_job(document, exact.world())["job"], exact.world())["sections"]:
+        kept = [part for part in document["parts"] if (width_of(part), thickness_of(part)) == (section["width"], section["thickness"])]
+        rows.append(bill({**document, "parts": kept}))
+    return sum(row[0] for row in rows), None if None in [row[1] for row in rows] else sum(row[1] for row in rows), sum(row[2] for row in rows)
+
+
+def width_of(part: dict[str, Any]) -> Fraction:
+    """The width typed, as a number."""
+    return sum((Fraction(text) for text in part["width"].split()), Fraction(0))
+
+
+def thickness_of(part: dict[str, Any]) -> Fraction:
+    """The thickness typed, as a number."""
+    return Fraction(part["thickness"])
+
+
+def saved(seeds: range) -> int:
+    """How many generated jobs are cheaper than section by section; none is dearer."""
+    found = 0
+    for seed in seeds:
+        document = jobs.wood_job(seed)
+        document["lumber"] = [{**line, "on_hand": ""} for line in document["lumber"]]
+        ours, theirs = bill(document), section_by_section(document)
+        mine = (ours[0], ours[1] if ours[1] is not None else ours[2])
+        alone = (theirs[0], theirs[1] if ours[1] is not None else theirs[2])
+        assert (seed, mine) <= (seed, alone)
+        found += mine < alone
+    return found
+
+
+def test_no_job_is_dearer_than_its_sections_by_themselves() -> None:
+    """Of twenty jobs none, and most are cheaper."""
+    assert saved(range(20)) > 8
+
+
+@pytest.mark.sweep
+def test_no_job_is_dearer_than_its_sections_by_themselves_in_many() -> None:
+    """The same of two hundred."""
+    assert saved(range(20, 220)) > 80
+
+
+def fits(room: Fraction, size: Fraction, kerf: Fraction) -> int:
+    """How many of a size come out of a room with kerfs between."""
+    return max(0, int((room + kerf) // (size + kerf)))
+
+
+def patterns(board: tuple[Fraction, Fraction], wide: Any, narrow: Any, kerf: Fraction) -> set[tuple[int, int]]:
+    """What one board can give of wide and of narrow parts: ripped, crosscut, and the rest and the offcuts ripped again."""
+    found = set()
+    for strips in range(fits(board[0], wide[0], kerf) + 1):
+        beside = fits(board[0] - strips * (wide[0] + kerf), narrow[0], kerf) * fits(board[1], narrow[1], kerf)
+        for cut in combinations_with_replacement(range(1, fits(board[1], wide[1], kerf) + 1), strips):
+            offcuts = [fits(board[1] - many * (wide[1] + kerf), narrow[1], kerf) * fits(wide[0], narrow[0], kerf) for many in cut]
+            found.add((sum(cut), beside + sum(offcuts)))
+    return found
+
+
+def least_cost(offers: Any, wide: Any, narrow: Any, wanted: tuple[int, int], kerf: Fraction) -> float:
+    """The cheapest boards by an integer program over all patterns."""
+    columns = [(price, *pattern) for price, *board in offers for pattern in patterns(tuple(board), wide, narrow, kerf)]
+    found = milp(
+        numpy.array([float(column[0]) for column in columns]),
+        constraints=LinearConstraint(numpy.array([[column[1] for column in columns], [column[2] for column in columns]]), wanted, numpy.inf),
+        integrality=numpy.ones(len(columns)),
+        bounds=Bounds(0, 50),
+    )
+    return float(found.fun)
+
+
+def small_case(seed: int) -> tuple[float, float]:
+    """A job of one wide and one narrow sort of part: its bill, and the least that can be."""
+    rng = random.Random(seed)
+    wide, narrow = (Fraction(rng.randint(6, 9), 2), Fraction(rng.randint(15, 45))), (Fraction(rng.randint(3, 5), 2), Fraction(rng.randint(8, 40)))
+    wanted, kerf = (rng.randint(1, 5), rng.randint(1, 8)), Fraction(1, 8)
+    offers = [(rng.randint(8, 30), Fraction(width), Fraction(rng.choice([48, 72, 96]))) for width in rng.sample([5, 6, 8, 10], 2)]
+    parts = [slats(count, str(sort[1]), str(sort[0])) for count, sort in zip(wanted, (wide, narrow), strict=True)]
+    lumber = [boards(to_buy=f"{length} @ {price}", width=str(width)) for price, width, length in offers]
+    found = bill_of(bought_rows(laid(parts=parts, lumber=lumber, kerf="1/8")))
+    return float(found["cost"]), least_cost(offers, wide, narrow, wanted, kerf)
+
+
+def test_small_jobs_cost_what_an_integer_program_says() -> None:
+    """None of forty is below it, which would be wood from nowhere, and most of them are on it."""
+    found = [small_case(seed) for seed in range(40)]
+
+    assert all(ours >= least - 1e-6 for ours, least in found)
+    assert sum(ours <= least + 1e-6 for ours, least in found) >= 30
