@@ -3,7 +3,7 @@
 const CACHE = 'shopcalc-' + BUILD;
 
 // A page from here holds its style sheet: asked for apart, it would come a frame later.
-TEMPLATES.style = `<style>${STYLE}</style>\n`;
+const STYLE_LINK = TEMPLATES.style.trim(), STYLE_HELD = `<style>${STYLE}</style>`;
 
 self.addEventListener('install', event => event.waitUntil(keepFiles()));
 self.addEventListener('activate', event => event.waitUntil(takeOver()));
@@ -51,7 +51,7 @@ function asResponse(found) {
   if (found.part) headers['X-Part'] = found.part;
   // a part of a card lives under the policy of the page that it joins
   if (!PARTS.includes(found.part)) Object.assign(headers, { 'Content-Security-Policy': POLICY, 'Referrer-Policy': 'no-referrer' });
-  return new Response(found.body, { status: found.status, headers });
+  return new Response(found.body.replace(STYLE_LINK, () => STYLE_HELD), { status: found.status, headers });
 }
 
 function decoded(path) {
