@@ -26,6 +26,8 @@ LINE_FIELDS = {
     ],
 }
 
+BEFORE_THE_FIT = ["mill", "rip", "crosscut", "groove and rabbet", "shoulders", "cheeks"]
+
 
 def job_view(job, world):
     """All that the page of a job shows, under the page's own head."""
@@ -35,7 +37,7 @@ def job_view(job, world):
     stages = shown_stages(solved["runs"], world)
     sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
     wood = shown_wood(solved["cutting"], shop, world)
-    partless = [each["item"]["label"] for each in solved["worked"] if len(each["about"]["parts"]) == 0]
+    partless = [each["item"]["label"] for each in solved["worked"] if len(each["about"]["parts"]) == 0 and shapes_parts(each["about"], world)]
     return {
         "title": job["title"],
         "notes": job["notes"],
@@ -65,6 +67,14 @@ def job_view(job, world):
         "tapes": tape_options(shop),
         "shop_says": "Bare numbers in this job are " + ("mm." if shop["metric"] else "inches."),
     }
+
+
+def shapes_parts(about, world):
+    """Whether a card runs anything that parts pass through before they are put together."""
+    for operation in about["operations"]:
+        if world["stages"][operation["stage"]] in BEFORE_THE_FIT:
+            return True
+    return False
 
 
 def shown_entry(name, label, text, errors):

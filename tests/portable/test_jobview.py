@@ -38,6 +38,14 @@ def test_the_fewest_is_said_only_when_it_is_proven() -> None:
     assert not {one["section"]: one["proven"] for one in laid}["1 3/8 in x 3 in"]
 
 
+def test_cards_whose_wood_must_be_typed_are_named() -> None:
+    """A tenon is cut on a rail that no card gives; hinges are let into what is there already."""
+    items = [{"id": 1, "setup": "tenon", "label": "Spare rail"}, {"id": 2, "setup": "hinge-layout"}, {"id": 3, "setup": "slats"}]
+
+    assert "Spare rail" == asked("/job", items=items)["view"]["partless"]
+    assert not asked("/job")["view"]["has_partless"]
+
+
 @pytest.mark.parametrize("text", ["", "{", "[1", '{"format": "shopcalc job", "version": NaN}', '{"title": "\\ud800"}', "[" * 100_000])
 def test_a_text_that_is_no_json_is_a_job_refused(text: str) -> None:
     """The server never fails on it."""
