@@ -11,7 +11,8 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.parts import STAGES, Check, DeclarationError, Input, Operation, Part, Result, symbols_of
+from shopcalc.parts import RUNS, STAGES, Check, DeclarationError, Input, Operation, Part, Result, symbols_of
+from shopcalc.portable.own import OWN_RUNS
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.terms import is_row
 from shopcalc.working import working_cases
@@ -59,6 +60,15 @@ def describe(setup: Setup) -> dict[str, Any]:
             for place, each in enumerate(setup.includes)
         ],
         "operations": [_describe_operation(setup, each) for each in setup.operations.values()],
+    }
+
+
+def describe_runs() -> dict[str, dict[str, Any]]:
+    """The runs that a part of no card goes through, in the words that all setups share."""
+    shared = {word: RUNS[word] for word, _ in OWN_RUNS}
+    return {
+        word: {"stage": STAGES.index(run.stage), "machine": run.machine, "label": run.label, "setting": run.settings[0], "face": run.face}
+        for word, run in shared.items()
     }
 
 

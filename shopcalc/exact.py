@@ -9,7 +9,7 @@ from typing import Any
 from shopcalc import __version__
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
-from shopcalc.describe import describe
+from shopcalc.describe import describe, describe_runs
 from shopcalc.formulas import compile_exact
 from shopcalc.numbers import NUMBERS
 from shopcalc.parts import STAGES, STANDS
@@ -26,6 +26,7 @@ def make_world(found: Mapping[str, Setup]) -> dict[str, Any]:
         "units": length_factors(),
         "stands": list(STANDS),
         "stages": list(STAGES),
+        "runs": describe_runs(),
         "cautions": {machine: list(texts) for machine, texts in CAUTIONS.items()},
         "setups": {slug: {"about": describe(setup), "formulas": compile_exact(setup.formulas())} for slug, setup in found.items()},
     }

@@ -22,6 +22,7 @@ import shopcalc.portable
 from shopcalc import __version__, files
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
+from shopcalc.describe import describe_runs
 from shopcalc.packing import KEYS, USUAL, setups_script, text_literal
 from shopcalc.parts import STAGES, STANDS
 from shopcalc.reference.cautions import CAUTIONS
@@ -118,7 +119,7 @@ def _own_parts(found: Mapping[str, Setup]) -> str:
             files.static_text("numbers.js"),
             portable_script(),
             f"const VERSION={text_literal(__version__)},UNITS={json.dumps(length_factors())},STANDS={json.dumps(STANDS)};",
-            f"const STAGES={json.dumps(STAGES)};",
+            f"const STAGES={json.dumps(STAGES)},RUNS={json.dumps(describe_runs())};",
             f"const USUAL={json.dumps(USUAL)},KEYS={json.dumps(KEYS)};",
             f"const CAUTIONS={json.dumps(CAUTIONS, ensure_ascii=False)};",
             f"const TEMPLATES={json.dumps(files.templates(), ensure_ascii=False)},ESCAPES={json.dumps(ESCAPES)};",

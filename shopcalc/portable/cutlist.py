@@ -6,9 +6,9 @@ from shopcalc.portable.job import nth_line
 from shopcalc.portable.laying import each_part
 from shopcalc.portable.listed import read_pieces, read_stock
 from shopcalc.portable.order import job_shop, merged_sort, work_job
-from shopcalc.portable.reading import read_length
-from shopcalc.portable.snap import above, at_least, nearest_of, same
-from shopcalc.portable.writing import decimal_text, quoted_length
+from shopcalc.portable.own import is_empty_line, read_setting
+from shopcalc.portable.snap import above, nearest_of, same
+from shopcalc.portable.writing import decimal_text
 
 
 def solve_job(job, world):
@@ -27,32 +27,16 @@ def solve_cuts(job, world):
         for name in found:
             place = "item " + str(each["item"]["id"]) + ", " + name
             errors[place] = found[name]
-    solved["sections"] = by_section(all_parts(solved["worked"], job, world, errors))
+    for place in solved["own"]["errors"]:
+        errors[place] = solved["own"]["errors"][place]
+    solved["sections"] = by_section(item_parts(solved["worked"]) + solved["own"]["parts"])
     solved["rough"] = read_setting(job["rough"], True, job, world, errors, "rough")
     solved["errors"] = errors
     return solved
 
 
-def read_setting(text, zero, job, world, errors, place):
-    """One length of the job, which may be `zero` or may not; or nothing and an error."""
-    got = read_length(text, job_shop(job), world["units"], world["numbers"])
-    if got["ok"] and (above(got["value"], 0) or (zero and at_least(got["value"], 0))):
-        return got["value"]
-    too_little = "This cannot be less than zero." if zero else "This cannot be zero or less."
-    errors[place] = got["message"] if not got["ok"] else too_little
-    return 0
-
-
-def is_empty_line(line):
-    """Whether nothing is typed in a line of parts or lumber."""
-    for key in line:
-        if key != "count" and len(line[key]) > 0:
-            return False
-    return True
-
-
-def all_parts(worked, job, world, errors):
-    """Every part of the job: label, how many, finished length, width, thickness, which item it is of, whether a pane."""
+def item_parts(worked):
+    """Every part of every item: label, how many, finished length, width, thickness, which item it is of, whether a pane."""
     parts = []
     for each in worked:
         for bench in each["found"]["benches"]:
@@ -71,19 +55,6 @@ def all_parts(worked, job, world, errors):
                         "id": each["item"]["id"],
                     }
                 )
-    for at, loose in enumerate(job["parts"]):
-        if is_empty_line(loose):
-            continue
-        place = nth_line("parts", at)
-        before = len(errors.keys())
-        part = {"label": loose["label"], "count": loose["count"], "pane": False, "of": "", "id": 1000000 + at}
-        for name in ["length", "width", "thickness"]:
-            part[name] = read_setting(loose[name], False, job, world, errors, place)
-        if len(errors.keys()) == before:
-            part["texts"] = {}
-            for name in ["length", "width", "thickness"]:
-                part["texts"][name] = quoted_length(part[name], "nearest", job_shop(job), world["units"])
-            parts.append(part)
     return parts
 
 

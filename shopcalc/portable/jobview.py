@@ -1,11 +1,12 @@
 """What the page of a job shows: its items, order of work, cut list and boards."""
 
 from shopcalc.portable.card import shown_checks
-from shopcalc.portable.cutlist import is_empty_line, solve_job
+from shopcalc.portable.cutlist import solve_job
 from shopcalc.portable.form import tape_options
 from shopcalc.portable.job import LINE_LETTERS, nth_line
 from shopcalc.portable.links import encoded, shop_query, with_parts
 from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise
+from shopcalc.portable.own import is_empty_line
 from shopcalc.portable.woodview import section_title, shown_wood
 from shopcalc.portable.writing import decimal_text, quoted_length
 

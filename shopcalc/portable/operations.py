@@ -80,14 +80,24 @@ def run_setting(pair_of, bench):
     name = pair_of[0]
     kind = bench["kinds"][name]
     shop = bench["shop"]
-    written = bench["written"][name]
+    label = pair_of[1] if len(pair_of[1]) > 0 else setting_label(name, bench["about"])
     if kind == "length" and name not in bench["about"]["results"]:
-        written = write_value(bench["known"][name], kind, shop["division"], "nearest", shop["metric"], bench["world"]["units"])
+        return length_setting(name, label, bench["known"][name], shop, bench["world"]["units"])
+    return written_setting(name, label, kind, bench["known"][name], bench["written"][name], shop)
+
+
+def length_setting(name, label, value, shop, units):
+    """A length that was typed, as a setting on the shop's tape."""
+    return written_setting(name, label, "length", value, write_value(value, "length", shop["division"], "nearest", shop["metric"], units), shop)
+
+
+def written_setting(name, label, kind, value, written, shop):
+    """A setting: `mark` is what runs are merged by, `text` what is read."""
     return {
         "name": name,
-        "label": pair_of[1] if len(pair_of[1]) > 0 else setting_label(name, bench["about"]),
+        "label": label,
         "kind": kind,
-        "value": bench["known"][name],
+        "value": value,
         "mark": ", ".join([each["bare"] for each in written["each"]]) if kind == "lengths" else written["bare"],
         "text": quoted(written, kind, shop["metric"]),
         "lean": written["lean"],

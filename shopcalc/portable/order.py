@@ -7,6 +7,7 @@ tape's division. A reading taken at a run flows into every item of it, and so ma
 from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.links import encoded
 from shopcalc.portable.operations import worked_operations
+from shopcalc.portable.own import own_parts, own_work
 from shopcalc.portable.reading import read_length
 from shopcalc.portable.shop import with_shop_defaults
 from shopcalc.portable.snap import above, same, size_of
@@ -26,19 +27,21 @@ def job_shop(job):
 
 
 def work_job(job, world):
-    """Every item worked out with the readings of its runs: `{"worked": [...], "runs": [...]}`.
+    """Every item worked out with the readings of its runs: `{"worked": [...], "own": {...}, "runs": [...]}`.
 
-    Readings flow one stage at a time, so there are at most as many rounds as stages.
+    `own` are the parts that belong to no item. Readings flow one stage at a time, so there are at most as many rounds as stages.
     """
     done = {}
+    own = own_parts(job, world)
+    others = own_work(own["parts"], job_shop(job), world)
     worked = [work_item(item, {}, job, world, done) for item in job["items"]]
-    runs = gather(worked, job, world)
+    runs = gather(worked + others, job, world)
     for _ in world["stages"]:
         given = flow(runs, worked)
         if not given["moved"]:
             break
         worked = [work_item(item, given["readings"][str(item["id"])], job, world, done) for item in job["items"]]
-        runs = gather(worked, job, world)
+        runs = gather(worked + others, job, world)
     akin = {}
     for nth, run in enumerate(runs):
         kind = kind_of_run(run["operation"])
@@ -48,7 +51,7 @@ def work_job(job, world):
         run["nth"] = nth
         run["akin"] = akin[kind]
         mark_done(run, job_shop(job), world)
-    return {"worked": worked, "runs": runs}
+    return {"worked": worked, "own": own, "runs": runs}
 
 
 def kind_of_run(operation):

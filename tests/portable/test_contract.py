@@ -249,6 +249,7 @@ def test_names_differ_from_the_scripts() -> None:
         "UNITS",
         "STANDS",
         "STAGES",
+        "RUNS",
         "USUAL",
         "KEYS",
         "CAUTIONS",

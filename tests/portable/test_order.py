@@ -75,6 +75,7 @@ def test_every_operation_is_in_exactly_one_run() -> None:
     work = work_job(job, exact.world())
     stints = [stint["name"] for run in work["runs"] for stint in run["stints"]]
     wanted = [f"{each['item']['id']}/{operation['of']}/{operation['name']}" for each in work["worked"] for operation in each["found"]["operations"]]
+    wanted += [f"{part['id']}/part/{word}" for part in work["own"]["parts"] for word in ("mill", "rip", "crosscut")]
 
     assert sorted(stints) == sorted(wanted)
     assert len(set(stints)) == len(stints)
@@ -156,7 +157,7 @@ def test_settings_that_nearly_agree_are_pointed_out() -> None:
 
 def test_an_item_that_cannot_be_read_says_so_and_stops_nothing_else() -> None:
     """The other items keep their work."""
-    job = job_of(items=frames(stock="rough"))
+    job = job_of(items=frames(stock="rough"), parts=[])
     data = job_data(job, exact.world())
 
     assert list(data["errors"]) == ["item 2, stock"]

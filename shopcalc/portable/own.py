@@ -1,0 +1,88 @@
+"""Parts that belong to no card: lines typed into a job, on its cut list and in its order of work like any other part.
+
+A line that is emptied keeps its place, so its place is its name: `1000002/part/rip` is the rip of the third line.
+"""
+
+from shopcalc.portable.job import nth_line
+from shopcalc.portable.operations import length_setting
+from shopcalc.portable.reading import read_length
+from shopcalc.portable.snap import above, at_least
+from shopcalc.portable.work import read_shop
+from shopcalc.portable.writing import quoted_length
+
+OWN_FROM = 1000000  # the numbers of items end before it
+OWN_RUNS = [["mill", "thickness"], ["rip", "width"], ["crosscut", "length"]]
+OWN_SIZES = ["length", "width", "thickness"]
+
+
+def is_empty_line(line):
+    """Whether nothing is typed in a line of parts or lumber."""
+    for key in line:
+        if key != "count" and len(line[key]) > 0:
+            return False
+    return True
+
+
+def read_setting(text, zero, job, world, errors, place):
+    """One length of the job, which may be `zero` or may not; or nothing and an error."""
+    got = read_length(text, read_shop(job["shop"]), world["units"], world["numbers"])
+    if got["ok"] and (above(got["value"], 0) or (zero and at_least(got["value"], 0))):
+        return got["value"]
+    too_little = "This cannot be less than zero." if zero else "This cannot be zero or less."
+    errors[place] = got["message"] if not got["ok"] else too_little
+    return 0
+
+
+def own_parts(job, world):
+    """The lines that are whole as parts of the cut list, and what cannot be read in the others, by place."""
+    errors = {}
+    parts = []
+    shop = read_shop(job["shop"])
+    for at, line in enumerate(job["parts"]):
+        if is_empty_line(line):
+            continue
+        place = nth_line("parts", at)
+        part = {"label": line["label"], "count": line["count"], "pane": False, "of": "", "id": OWN_FROM + at, "texts": {}}
+        for name in OWN_SIZES:
+            part[name] = read_setting(line[name], False, job, world, errors, place)
+            part["texts"][name] = quoted_length(part[name], "nearest", shop, world["units"])
+        if place not in errors:
+            parts.append(part)
+    return {"parts": parts, "errors": errors}
+
+
+def own_work(parts, shop, world):
+    """Parts as items of which each is milled, ripped and cut to length."""
+    worked = []
+    for part in parts:
+        label = part["label"] if len(part["label"]) > 0 else "Part"
+        operations = [own_operation(each[0], each[1], part, shop, world) for each in OWN_RUNS]
+        worked.append(
+            {
+                "item": {"id": part["id"], "label": label, "quantity": part["count"], "inputs": {}},
+                "about": {"inputs": []},
+                "found": {"benches": [], "operations": operations},
+            }
+        )
+    return worked
+
+
+def own_operation(word, size, part, shop, world):
+    """One run of a part, in the words that it shares with the cards and by which it merges with theirs."""
+    run = world["runs"][word]
+    return {
+        "key": word,
+        "of": "part",
+        "name": word,
+        "place": OWN_FROM,
+        "stage": run["stage"],
+        "machine": run["machine"],
+        "label": run["label"],
+        "settings": [length_setting(size, run["setting"], part[size], shop, world["units"])],
+        "face": run["face"],
+        "parts": [],
+        "reading": "",
+        "reading_label": "",
+        "reading_text": "",
+        "corrections": [],
+    }
