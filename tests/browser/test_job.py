@@ -307,6 +307,8 @@ def test_a_printed_job_has_its_order_its_cuts_and_its_boards(phone: Phone) -> No
     assert [text for text in texts if text.startswith("Cut list")]
     assert [text for text in texts if text.startswith("Boards")]
     assert "Save as a file" not in " ".join(texts)
+    boards = " ".join(text for text in texts[[text.startswith("Boards") for text in texts].index(True) :])
+    assert [] == [section for section in ("1 3/8 in x 9 in", "3/4 in x 4 3/16 in full", "3/4 in x 2 17/64 in") if section not in boards]
 
 
 def test_the_cut_list_is_saved_as_csv(shop: Phone) -> None:
