@@ -5,13 +5,15 @@ store that it leaves. Sections of another thickness have nothing to do with it.
 """
 
 from shopcalc.portable.boards import MOST_WORK
+from shopcalc.portable.order import merged_sort
 from shopcalc.portable.snap import above, at_least, same
 from shopcalc.portable.wood import boards_on_hand, gives_several, lay_section, make_task, strips_of
 
 MOST_CHOICES = 12  # of what to buy that are tried at one section
 FEW_WORK = 3000  # steps of one search where what is left over is searched too: many plans are worth more than the best layout of one
 ONE_LAYOUT = 500  # steps that a layout takes beside its search
-MOST_STEPS = 60000  # in search of a lower bill, in one thickness
+MOST_BEGINNINGS = 4  # that are gone on with
+MOST_STEPS = 25000  # in search of a lower bill, in one thickness
 NO_COST = 1000000000000  # comes after every cost
 
 
@@ -31,26 +33,102 @@ def lay_wood(sections, lines, kerf, trim, rough):
 def best_plan(tasks, store, kerf, trim):
     """The steps whose bill is the least that was found; never more than if nothing left over were used.
 
-    From all that can be bought for each section, one section's boards are chosen otherwise and those after it laid
-    again, as long as that makes the whole bill less.
+    Section by section, a few of the best beginnings are gone on with, each in several ways; every beginning is taken to
+    its end to see what it is worth.
     """
     if len(tasks) == 1:
         return plain_plan(tasks, store, kerf, trim)
+    priced = all_priced(tasks)
     first = lay_section(tasks[0], store, tasks[0]["offers"], kerf, trim, tasks[1 : len(tasks)], MOST_WORK)
-    steps = follow_plan([first], tasks, store, kerf, trim)
-    spent = 0
+    best = weighed(follow_plan([first], tasks, store, kerf, trim), priced)
+    beginnings = [[]]
+    spent = {"steps": 0}
     for at, task in enumerate(tasks):
-        for offers in choices_of(task["offers"], at == len(tasks) - 1):
-            if spent < MOST_STEPS and buys_outside(steps[at], offers):
-                before = steps[0:at]
-                other = lay_section(task, left_by(before, store), offers, kerf, trim, tasks[at + 1 : len(tasks)], FEW_WORK)
-                tried = follow_plan(before + [other], tasks, store, kerf, trim)
-                for step in tried[at : len(tried)]:
-                    spent = spent + ONE_LAYOUT + step["laid"]["layout"]["steps"]
-                if costs_less(tried, steps, tasks):
-                    steps = tried
-    plain = plain_plan(tasks, store, kerf, trim) if is_short(steps) else steps
-    return plain if costs_less(plain, steps, tasks) else steps
+        plans = [best]
+        for before in beginnings:
+            for step in next_steps(task, left_by(before, store), kerf, trim, tasks[at + 1 : len(tasks)], spent):
+                plan = follow_plan(before + [step], tasks, store, kerf, trim)
+                for later in plan[at + 1 : len(plan)]:
+                    spend(later, spent)
+                plans.append(weighed(plan, priced))
+        plans = merged_sort(plans, is_lighter)
+        best = plans[0]
+        beginnings = [each["steps"][0 : at + 1] for each in plans[0:MOST_BEGINNINGS]]
+    plain = weighed(plain_plan(tasks, store, kerf, trim), priced) if is_short(best["steps"]) else best
+    return plain["steps"] if is_lighter(plain, best) else best["steps"]
+
+
+def spend(step, spent):
+    """Count what a step took of the search."""
+    spent["steps"] = spent["steps"] + ONE_LAYOUT + 20 * len(step["laid"]["lengths"]) + step["laid"]["layout"]["steps"]
+
+
+def next_steps(task, store, kerf, trim, later, spent):
+    """The ways to lay a section that are worth trying, while there is time.
+
+    As it comes; buying otherwise; with one of the woods that it used kept back for narrower parts; on one wood alone;
+    on bought boards alone.
+    """
+    steps = []
+    if spent["steps"] > MOST_STEPS:
+        return steps
+    usual = lay_next(task, store, kerf, trim, later)
+    spend(usual, spent)
+    steps.append(usual)
+    if usual["missing"] > 0 or len(usual["laid"]["shopping"]) > 0:
+        for offers in choices_of(task["offers"], len(later) == 0):
+            if buys_outside(usual, offers):
+                steps.append(lay_section(task, store, offers, kerf, trim, later, FEW_WORK))
+    if len(later) > 0:
+        for wood in unlike(store):
+            kept = [one for one in store if one["board"] == wood["board"]]
+            others = [one for one in store if one["board"] != wood["board"]]
+            if is_used(wood, usual, store):
+                step = lay_section(task, others, task["offers"], kerf, trim, later, FEW_WORK)
+                step["store"] = kept + step["store"]
+                steps.append(step)
+            elif holds_all(wood, task, kerf):
+                step = lay_section(task, kept, [], kerf, trim, later, FEW_WORK)
+                step["store"] = others + step["store"]
+                if step["missing"] == 0:
+                    steps.append(step)
+        if len(store) > 0 and len(task["offers"]) > 0:
+            step = lay_section(task, [], task["offers"], kerf, trim, later, FEW_WORK)
+            step["store"] = store + step["store"]
+            steps.append(step)
+    for step in steps[1 : len(steps)]:
+        spend(step, spent)
+    return steps
+
+
+def unlike(store):
+    """The woods of a store, of those of one size only the first."""
+    found = []
+    for wood in store:
+        if len([one for one in found if is_alike(one, wood)]) == 0:
+            found.append(wood)
+    return found
+
+
+def is_alike(one, other):
+    """Whether two woods serve alike."""
+    return same(one["length"], other["length"]) and same(one["width"], other["width"]) and same(one["trim"], other["trim"])
+
+
+def is_used(wood, step, store):
+    """Whether a step took a wood, or one like it, out of the store."""
+    before = len([one for one in store if is_alike(one, wood) and one["how"] == wood["how"]])
+    after = len([one for one in step["store"] if is_alike(one, wood) and one["how"] == wood["how"]])
+    return after < before
+
+
+def holds_all(wood, task, kerf):
+    """Whether a section may fit on one wood, by its length alone."""
+    wanted = 0
+    for length in task["lengths"]:
+        wanted = wanted + length + kerf
+    strips = strips_of(wood["width"], task["section"]["width"], kerf)
+    return at_least(strips * (wood["length"] - wood["trim"] + kerf), wanted)
 
 
 def left_by(steps, store):
@@ -70,12 +148,12 @@ def follow_plan(steps, tasks, store, kerf, trim):
 def lay_next(task, store, kerf, trim, later):
     """One section, if it can be from what is left over alone, so that no board is touched."""
     left_over = [one for one in store if len(one["how"]) > 0]
-    room = 0
-    for one in left_over:
-        room = room + strips_of(one["width"], task["section"]["width"], kerf) * (one["length"] - one["trim"] + kerf)
     wanted = 0
     for length in task["lengths"]:
         wanted = wanted + length + kerf
+    room = 0
+    for one in left_over:
+        room = room + strips_of(one["width"], task["section"]["width"], kerf) * (one["length"] - one["trim"] + kerf)
     if len(left_over) > 0 and at_least(room, wanted):
         step = lay_section(task, left_over, [], kerf, trim, later, FEW_WORK)
         if step["missing"] == 0:
@@ -85,13 +163,14 @@ def lay_next(task, store, kerf, trim, later):
 
 
 def plain_plan(tasks, store, kerf, trim):
-    """Every section by itself, nothing left over used."""
+    """Every section by itself, nothing left over used; the sections share the work of one search."""
     steps = []
+    work = MOST_WORK // len(tasks)
     for task in tasks:
-        best = lay_section(task, left_by(steps, store), task["offers"], kerf, trim, [], MOST_WORK)
+        best = lay_section(task, left_by(steps, store), task["offers"], kerf, trim, [], work)
         for offers in choices_of(task["offers"], True):
-            step = lay_section(task, left_by(steps, store), offers, kerf, trim, [], MOST_WORK)
-            if costs_less([step], [best], [task]):
+            step = lay_section(task, left_by(steps, store), offers, kerf, trim, [], work)
+            if is_lighter(weighed([step], all_priced([task])), weighed([best], all_priced([task]))):
                 best = step
         steps.append(best)
     return steps
@@ -107,7 +186,7 @@ def choices_of(offers, is_last):
     choices = []
     if len(lines) > 1 and (not is_last or gives_several(offers)):
         choices = lines
-    if not is_last and len(offers) > 1:
+    if (not is_last or gives_several(offers)) and len(offers) > 1:
         for line in lines:
             if len(line) > 1:
                 choices = choices + [[offer] for offer in line]
@@ -127,15 +206,22 @@ def is_short(steps):
     return len([step for step in steps if step["missing"] > 0 or len(step["laid"]["shopping"]) > 0]) > 0
 
 
-def costs_less(one, other, tasks):
+def all_priced(tasks):
+    """Whether every board that may be bought has a price."""
+    return len([task for task in tasks if len([offer for offer in task["offers"] if offer["whole"] is None]) > 0]) == 0
+
+
+def weighed(steps, priced):
+    """A plan with what it is compared by."""
+    return {"steps": steps, "weights": weights_of(steps, priced)}
+
+
+def is_lighter(one, other):
     """Whether a plan is better: fewer parts without a board; where all boards have prices the lower cost, else fewer boards; less wood."""
-    priced = True
-    for task in tasks:
-        priced = priced and len([offer for offer in task["offers"] if offer["whole"] is None]) == 0
-    theirs = weights_of(other, priced)
-    for place, mine in enumerate(weights_of(one, priced)):
-        if not same(mine, theirs[place]):
-            return above(theirs[place], mine)
+    for place, mine in enumerate(one["weights"]):
+        theirs = other["weights"][place]
+        if not same(mine, theirs):
+            return above(theirs, mine)
     return False
 
 

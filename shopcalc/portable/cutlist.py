@@ -6,7 +6,7 @@ from shopcalc.portable.job import nth_line
 from shopcalc.portable.laying import each_part
 from shopcalc.portable.listed import read_pieces, read_stock
 from shopcalc.portable.order import job_shop, merged_sort, work_job
-from shopcalc.portable.own import is_empty_line, read_setting
+from shopcalc.portable.own import is_empty_line, read_setting, read_size
 from shopcalc.portable.snap import above, nearest_of, same
 from shopcalc.portable.writing import decimal_text
 
@@ -114,18 +114,17 @@ def read_lumber_lines(job, world, errors):
         if is_empty_line(typed):
             continue
         place = nth_line("lumber", at)
-        before = len(errors.keys())
         line = {"place": at, "on_hand": [], "to_buy": []}
         for name in ["thickness", "width"]:
-            line[name] = read_setting(typed[name], False, job, world, errors, place)
+            line[name] = read_size(typed, name, job, world, errors, place)
         # a slip in one box leaves what the other says
-        sized = len(errors.keys()) == before
+        sized = place not in errors
         if len(typed["on_hand"]) > 0:
             got = read_pieces(typed["on_hand"], 200, shop, world["units"], world["numbers"])
             if got["ok"]:
                 line["on_hand"] = each_part(got["value"], "length")
             else:
-                errors[place] = "On hand: " + got["message"]
+                errors[place] = (errors[place] + " " if place in errors else "") + "On hand: " + got["message"]
         if len(typed["to_buy"]) > 0:
             got = read_stock(typed["to_buy"], 50, shop, world["units"], world["numbers"])
             if got["ok"]:
@@ -143,8 +142,13 @@ def is_narrower(one, other):
 
 
 def lay_sections(sections, rough, job, world, errors):
-    """The wood of every section on the job's boards, with the kerf and what squaring one end takes."""
+    """The wood of every section on the job's boards, with the kerf and what squaring one end takes.
+
+    While one of those, or what parts are left long, cannot be read nothing is laid: it would be a bill for other cuts.
+    """
     kerf = read_setting(job["kerf"], True, job, world, errors, "kerf")
     trim = read_setting(job["trim"], True, job, world, errors, "trim")
     lines = read_lumber_lines(job, world, errors)
-    return {"laid": lay_wood([each for each in sections if not each["pane"]], lines, kerf, trim, rough), "kerf": kerf, "trim": trim}
+    readable = "kerf" not in errors and "trim" not in errors and "rough" not in errors
+    wood = [each for each in sections if readable and not each["pane"]]
+    return {"laid": lay_wood(wood, lines, kerf, trim, rough), "kerf": kerf, "trim": trim, "readable": readable}

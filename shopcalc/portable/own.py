@@ -13,6 +13,7 @@ from shopcalc.portable.writing import quoted_length
 OWN_FROM = 1000000  # the numbers of items end before it
 OWN_RUNS = [["mill", "thickness"], ["rip", "width"], ["crosscut", "length"]]
 OWN_SIZES = ["length", "width", "thickness"]
+SIZE_LABELS = {"length": "Length", "width": "Width", "thickness": "Thickness"}
 
 
 def is_empty_line(line):
@@ -33,6 +34,15 @@ def read_setting(text, zero, job, world, errors, place):
     return 0
 
 
+def read_size(line, name, job, world, errors, place):
+    """One size of a line; the error of a line names the first of its boxes that cannot be read."""
+    wrong = {}
+    value = read_setting(line[name], False, job, world, wrong, place)
+    if place in wrong and place not in errors:
+        errors[place] = SIZE_LABELS[name] + ": " + wrong[place]
+    return value
+
+
 def own_parts(job, world):
     """The lines that are whole as parts of the cut list, and what cannot be read in the others, by place."""
     errors = {}
@@ -44,7 +54,7 @@ def own_parts(job, world):
         place = nth_line("parts", at)
         part = {"label": line["label"], "count": line["count"], "pane": False, "of": "", "id": OWN_FROM + at, "texts": {}}
         for name in OWN_SIZES:
-            part[name] = read_setting(line[name], False, job, world, errors, place)
+            part[name] = read_size(line, name, job, world, errors, place)
             part["texts"][name] = quoted_length(part[name], "nearest", shop, world["units"])
         if place not in errors:
             parts.append(part)

@@ -67,7 +67,10 @@ def lay_section(task, store, offers, kerf, trim, later, work):
     owned = []
     for wood in store:
         strips = strips_of(wood["width"], width, kerf)
-        for _ in range(int(smaller(strips, MOST_PIECES - len(owned)))):
+        if above(task["shortest"], wood["length"] - wood["trim"]):
+            continue
+        # no more strips than there are pieces, or many narrow parts on wide boards would leave no place for the next board
+        for _ in range(int(smaller(smaller(strips, len(task["lengths"])), MOST_PIECES - len(owned)))):
             # the layout squares every board, and an offcut is square
             owned.append({"length": wood["length"] - wood["trim"] + trim, "wood": wood, "strips": strips})
     to_buy = []
@@ -116,7 +119,7 @@ def add_choice(to_buy, offer):
     """Add a board that could be bought, unless there is one of its length that costs no more for each strip."""
     for place, known in enumerate(to_buy):
         if same(known["length"], offer["length"]):
-            if known["price"] is not None and offer["price"] is not None and above(known["price"], offer["price"]):
+            if offer["price"] is not None and (known["price"] is None or above(known["price"], offer["price"])):
                 to_buy[place] = offer
             return
     to_buy.append(offer)

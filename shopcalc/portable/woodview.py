@@ -15,7 +15,7 @@ def shown_wood(cutting, shop, world):
         buy.append({"text": count_text(row) + board_text(row, shop, world) + cost_text(row["cost"])})
     return {
         "laid": [shown_laid(each, "laid" + str(at), cutting, shop, world) for at, each in enumerate(laid)],
-        "bill": bill_text(laid),
+        "bill": bill_text(laid) if cutting["readable"] else "No boards are laid while kerf, squaring or what is left long cannot be read.",
         "buy": buy,
         "rips": shown_rips(laid, shop, world),
     }

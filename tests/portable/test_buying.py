@@ -70,6 +70,49 @@ def test_boards_of_one_size_are_one_row_of_the_bill() -> None:
     assert sizes(laid(parts=parts, lumber=[boards(to_buy="20 @ 9", width="5")])) == [(5, 20, 2, 18)]
 
 
+CAP = [
+    slats(1, width="4 7/16", length="81"),
+    slats(1, width="3 9/16", length="81"),
+    slats(6, width="2 1/4", length="49"),
+]  # of three boards 96 long and two slats from each: 2 1/4 + 2 1/4 of 5 1/2, and a cap board + 2 1/4 + 2 1/4 of 9 1/4
+
+
+def test_narrow_boards_in_the_rack_are_kept_for_narrow_parts() -> None:
+    """The caps are taken from the wide boards, though the widest would fit the narrow one: only so is there wood for six slats."""
+    rack = [boards(on_hand="96", width="5 1/2"), boards(on_hand="96 x2", width="9 1/4")]
+    found = laid(parts=CAP, lumber=rack, kerf="1/8", trim="1/2")
+
+    assert [[], [], []] == [one["layout"]["too_long"] for one in found]
+
+
+def test_boards_are_bought_for_wide_parts_where_that_leaves_the_rack_for_narrow_ones() -> None:
+    """The same with the wide boards to buy: two, and not three."""
+    lumber = [boards(on_hand="96", width="5 1/2"), boards(to_buy="96 @ 18", width="9 1/4")]
+
+    assert [(Fraction("9.25"), 96, 2, 36)] == sizes(laid(parts=CAP, lumber=lumber, kerf="1/8", trim="1/2"))
+
+
+def test_one_section_buys_one_length_where_its_strips_are_all_of_use() -> None:
+    """Seven parts of thirty: nine come out of one board of 96 ripped in three, whatever a longer one would give."""
+    lumber = [boards(to_buy="96 @ 22, 144 @ 30", width="9 1/4")]
+
+    assert [(Fraction("9.25"), 96, 1, 22)] == sizes(laid(parts=[slats(7, width="3", length="30")], lumber=lumber, kerf="1/8"))
+
+
+def test_short_boards_do_not_hide_a_long_one_behind_them() -> None:
+    """A hundred boards too short for the part, each of many strips, stand before the one that it fits."""
+    rack = [boards(on_hand="12 x101", width="5"), boards(on_hand="96", width="6")]
+    [one] = laid(parts=[slats(1, width="1", length="90")], lumber=rack)
+
+    assert [] == one["layout"]["too_long"]
+
+
+@pytest.mark.parametrize("to_buy", ["20, 20 @ 3", "20 @ 3, 20"])
+def test_of_one_length_the_one_with_a_price_is_bought(to_buy: str) -> None:
+    """In whatever order they were typed."""
+    assert [(2, 20, 1, 3)] == sizes(laid(parts=[slats(1, length="15")], lumber=[boards(to_buy=to_buy)]))
+
+
 def bill(document: dict[str, Any]) -> tuple[int, Any, int]:
     """Parts without a board, the cost or None, boards to buy."""
     found = solve_job(read_job(document, exact.world())["job"], exact.world())["cutting"]["laid"]

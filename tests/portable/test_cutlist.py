@@ -71,9 +71,9 @@ def test_boards_on_hand_go_first() -> None:
 
 def test_a_board_used_for_one_section_is_gone_for_the_next() -> None:
     """One board of three inches serves the three-inch parts; the two-inch parts need another."""
-    found = laid(parts=[slats(1, width="3"), slats(1)], lumber=[boards(on_hand="12", to_buy="20", width="3")])
+    found = laid(parts=[slats(1, width="3"), slats(1)], lumber=[boards(on_hand="12", to_buy="12", width="3")])
 
-    assert [bought(one) for one in found] == [[], [(20, 1, None)]]
+    assert [bought(one) for one in found] == [[], [(12, 1, None)]]
 
 
 def test_a_wide_board_gives_strips() -> None:
@@ -154,7 +154,7 @@ def test_a_part_of_no_size_is_an_error(field: str) -> None:
     errors: dict[str, str] = {}
     laid(errors, parts=[{**slats(1), field: "0"}], lumber=[boards(to_buy="10")])
 
-    assert errors == {"parts 1": "This cannot be zero or less."}
+    assert errors == {"parts 1": field.capitalize() + ": This cannot be zero or less."}
 
 
 def test_a_board_gives_only_as_many_strips_as_are_ever_laid() -> None:
