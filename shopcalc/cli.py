@@ -175,7 +175,7 @@ def _print_laid(laid: dict[str, Any]) -> None:
     """One section on its boards."""
     click.echo(f"  {laid['section']}")
     if laid["none"]:
-        click.echo("    No boards of this section yet.")
+        click.echo("    No board is as thick as this and as wide.")
         return
     for each in laid["too_long"]:
         click.echo(f"    No board takes: {each['text']}")

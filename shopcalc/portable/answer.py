@@ -33,6 +33,8 @@ def respond(world, path, query, part):
     `{"status", "template", "view"}` or, for an address that ends in .json, `{"status", "data"}`.
     """
     name = path[1:]
+    if name.endswith("/index.html"):
+        name = name[0 : len(name) - 11]
     if name.endswith("/"):
         name = name[0 : len(name) - 1]  # a static host serves a card as a folder
     if name == "" or name == "index.html":

@@ -1,5 +1,6 @@
 """What the page of a job shows: its items, order of work, cut list and boards."""
 
+from shopcalc.portable.bench import inner_benches
 from shopcalc.portable.card import shown_checks
 from shopcalc.portable.cutlist import solve_job
 from shopcalc.portable.form import tape_options
@@ -129,11 +130,7 @@ def shown_item(each, job, shop):
         if declared["name"] in errors:
             wrong.append({"label": declared["label"], "note": errors[declared["name"]]})
     for bench in each["found"]["benches"]:
-        for name in bench["raised"]:
-            check = bench["about"]["checks"][name]
-            if check["level"] == "stop":
-                wrong.append({"label": "Stop", "note": "it cannot be made so; its card says why."})
-                break
+        wrong = wrong + [{"label": "Stop", "note": check["text"]} for check in shown_checks(bench) if check["level"] == "stop"]
     return {
         "id": str(item["id"]),
         "label": item["label"],
@@ -201,12 +198,23 @@ def warnings_of(run):
     if len(run["reading"]) == 0:
         return rows
     for stint in run["stints"]:
-        for bench in stint["benches"]:
-            for check in shown_checks(bench):
-                about_it = check["change"] == stint["operation"]["reading"]
-                if about_it and len([row for row in rows if row["text"] == check["text"]]) == 0:
-                    rows.append({"level": check["level"], "text": check["text"]})
+        told = checks_about(stint["operation"]["reading"], stint["benches"])
+        # what the whole card says goes before what a card inside it says
+        if len(told) == 0:
+            for bench in stint["benches"]:
+                told = told + checks_about(stint["operation"]["reading"], inner_benches(bench))
+        for check in told:
+            if len([row for row in rows if row["text"] == check["text"]]) == 0:
+                rows.append({"level": check["level"], "text": check["text"]})
     return rows
+
+
+def checks_about(reading, benches):
+    """What cards say of a reading."""
+    found = []
+    for bench in benches:
+        found = found + [check for check in shown_checks(bench) if check["change"] == reading]
+    return found
 
 
 def changed_since(stints):

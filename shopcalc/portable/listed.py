@@ -122,7 +122,10 @@ def read_row(text, most, priced, shop, units, numbers):
     if len(text) > LONGEST_ROW:
         return {"ok": False, "message": TOO_LONG}
     rows = []
-    for place, part in enumerate(row_parts(text)):
+    parts = row_parts(text)
+    for place, part in enumerate(parts):
+        if place > 0 and is_split_price(parts[place - 1], part):
+            return {"ok": False, "message": "Write a price with a point, such as 12.50: a comma begins the next length."}
         sides = part.split("@") if priced else [part]
         got = read_above_zero(sides[0], shop, units, numbers)
         price = {"ok": True, "value": None}
@@ -135,6 +138,13 @@ def read_row(text, most, priced, shop, units, numbers):
     if len(rows) > most:
         return {"ok": False, "message": "That is too many: at most " + str(most) + " can be weighed."}
     return {"ok": True, "value": rows}
+
+
+def is_split_price(before, part):
+    """Whether a comma stands inside a price, as in `96 @ 12,50`."""
+    if "@" not in before or "." in before or len(part) != 2:
+        return False
+    return part[0] in "0123456789" and part[1] in "0123456789" and before[len(before) - 1] in "0123456789"
 
 
 def read_above_zero(text, shop, units, numbers):

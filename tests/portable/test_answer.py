@@ -23,6 +23,7 @@ from shopcalc.render import render
         ("/tenon", "anything", 200, "page"),
         ("/nothing", "", 404, "missing"),
         ("/tenon/", "", 200, "page"),
+        ("/tenon/index.html", "", 200, "page"),
         ("/tenon//", "", 404, "missing"),
     ],
 )

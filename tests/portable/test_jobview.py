@@ -27,7 +27,9 @@ def test_an_item_that_is_stopped_says_so() -> None:
     items = [{**BOATHOUSE["items"][0], "inputs": {"stile": "20"}}]
     view = asked("/job", items=items)["view"]
 
-    assert view["items"][0]["wrong"] == [{"label": "Stop", "note": "it cannot be made so; its card says why."}]
+    [stop] = view["items"][0]["wrong"]
+    assert "Stop" == stop["label"]
+    assert "no glass is left" in stop["note"]
 
 
 def test_the_fewest_is_said_only_when_it_is_proven() -> None:
@@ -61,6 +63,25 @@ def test_a_pane_is_as_small_as_its_card_says() -> None:
     [pane] = [section for section in asked("/job", items=[frame], parts=[])["view"]["sections"] if section["pane"]]
 
     assert pane["section"].startswith(f"Panes {card.removesuffix(' full')} in")
+
+
+def test_a_reading_for_a_card_inside_a_card_is_answered_too() -> None:
+    """The shoulders of a frame's rails are the tenon's business, which says that half an inch is far off."""
+    view = asked("/job", readings={"1/tenon/shoulders": "1/2"})["view"]
+    [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/tenon/shoulders" in run["names"]]
+
+    assert any("more than 1/8 in from the tenon wanted" in each["text"] for each in run["warnings"])
+
+
+@pytest.mark.parametrize("field", ["kerf", "trim", "rough"])
+@pytest.mark.parametrize("typed", ["", "-1", "much"])
+def test_nothing_is_laid_while_what_a_cut_takes_cannot_be_read(field: str, typed: str) -> None:
+    """A bill for other cuts would be a wrong bill."""
+    view = asked("/job", **{field: typed})["view"]
+
+    assert ([], [], []) == (view["laid"], view["buy"], view["rips"])
+    assert view["bill"].startswith("No boards are laid")
+    assert view[field]["wrong"]
 
 
 @pytest.mark.parametrize(("reading", "level"), [("1' 2\"", "stop"), ("1/2", "caution"), ("21/64", "")])

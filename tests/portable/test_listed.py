@@ -74,6 +74,12 @@ def test_a_price_that_is_none_is_refused(typed: str) -> None:
     assert isinstance(stock(typed), str)
 
 
+def test_a_comma_inside_a_price_is_not_the_next_length() -> None:
+    """Where prices are written with a comma 96 @ 12,50 would be a board for 12 and one of 50 inches."""
+    assert "with a point" in stock("96 @ 12,50")
+    assert [(96, 12), (50, None)] == stock("96 @ 12, 50")
+
+
 def test_a_row_in_a_metric_shop_is_in_millimetres() -> None:
     """Bare numbers are what the shop says they are."""
     got = read_lengths("25.4, 1 in", 5, MM_SHOP, UNITS, NUMBERS)
