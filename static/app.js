@@ -70,6 +70,8 @@ function afterRequest(event) {
 
 // A sheet that was under way when another key was pressed belongs to what was typed before.
 let keys = 0;
+// what was typed before `memory.js` was there to see it
+const typedNames = new Set();
 const askedAt = new WeakMap();
 const isLate = xhr => askedAt.get(xhr) !== keys;
 
@@ -101,8 +103,10 @@ async function askAnswer(form) {
     const text = await response.text();
     if (asked !== keys) return;
     if (response.headers.get('X-Part') !== 'answer') throw new Error('not an answer');
-    document.getElementById('answer').innerHTML = text;
-    show('failed', false);
+    inPlace(() => {
+      document.getElementById('answer').innerHTML = text;
+      show('failed', false);
+    });
   } catch {
     // a later key, or a page that is being left, has cut it short
     if (asked !== keys || leaving) return;
@@ -113,10 +117,19 @@ async function askAnswer(form) {
   }
 }
 
+// Answers and cautions come and go above the form: a field with the pad open stays where it is under the finger.
+function inPlace(change) {
+  const field = document.querySelector('.padded #inputs :focus'), stood = field?.getBoundingClientRect().top;
+  change();
+  if (field) scrollBy({ top: field.getBoundingClientRect().top - stood, behavior: 'instant' });
+}
+
 // An old answer must not stand under a new measurement.
 function noAnswer(...parts) {
-  show('failed', true);
-  for (const id of parts) document.getElementById(id)?.replaceChildren();
+  inPlace(() => {
+    show('failed', true);
+    for (const id of parts) document.getElementById(id)?.replaceChildren();
+  });
 }
 
 // When bare numbers change their unit, those that stand in the form keep theirs: 1 3/8 becomes 1 3/8 in.
@@ -174,14 +187,16 @@ async function fetchRest() {
     if (response.headers.get('X-Part') !== 'rest') throw new Error('not the rest');
     place.outerHTML = await response.text();
   } catch {
-    show('short', !leaving);
+    if (leaving) return;
+    place.remove();
+    show('short', true);
   }
 }
 
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  const start = async () => { await fetchRest(); load('/static/memory.js'); loadHtmx(); keepWorker(); load(HAND); import('/static/job.js'); };
+  const start = async () => { keepWorker(); await fetchRest(); load('/static/memory.js'); loadHtmx(); load(HAND); import('/static/job.js'); };
   if (document.hidden) start();
   else requestAnimationFrame(() => setTimeout(start));
 }
@@ -209,6 +224,7 @@ addEventListener('pagehide', () => { leaving = true; });
 addEventListener('pageshow', () => { leaving = false; });
 document.addEventListener('input', event => {
   keys += 1;
+  typedNames.add(event.target.name);
   if (event.target.id === 'shop-units') keepMeaning(event.target.value);
   const form = event.target.closest('#inputs');
   if (form) askAnswer(form);

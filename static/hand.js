@@ -13,8 +13,8 @@
     return made;
   }
 
-  // The pad: `field` is the one it serves, `found` what stood in it, `stood` where it was on the screen.
-  let field = null, found = '', stood = 0, pad, title, heard, quiet, touched = false;
+  // The pad: `field` is the one it serves, `found` what stood in it.
+  let field = null, found = '', pad, title, heard, quiet, touched = false;
   const key = (face, name, act, more) => {
     const made = make('button', { type: 'button', onclick: act, ...more }, face);
     if (name) made.setAttribute('aria-label', name);
@@ -291,13 +291,7 @@
     if (field && !turning && document.hasFocus() && relatedTarget !== field && !relatedTarget?.closest('.pad')
       && !(touched && relatedTarget?.matches(LENGTHS))) close();
   });
-  document.addEventListener('input', () => {
-    if (field) stood = field.getBoundingClientRect().top;
-    tell();
-  });
-  // cautions come and go above the form: the field stays where it is under the finger
-  const keepInPlace = () => { if (field) scrollBy({ top: field.getBoundingClientRect().top - stood, behavior: 'instant' }); };
-  if (byId('answer')) new MutationObserver(keepInPlace).observe(byId('answer'), { childList: true });
+  document.addEventListener('input', tell);
   document.addEventListener('keydown', event => {
     touched = false;
     const { target } = event;

@@ -74,7 +74,9 @@
     keepMeaning(unit);
   }
 
+  // what was typed meanwhile goes before what was typed last time
   function put(name, text) {
+    if (typedNames.has(name)) return;
     const entry = form.elements[name];
     if (entry?.tagName === 'INPUT' || Array.from(entry?.options ?? []).some(each => each.value === text)) entry.value = text;
   }
@@ -106,7 +108,7 @@
   }
 
   // What was typed is kept when the fingers have rested and it has been understood, so that no key waits for it.
-  const touched = new Set();
+  const touched = new Set([...typedNames].filter(name => form?.elements[name]));
   function rested(event) {
     const { xhr } = event.detail;
     if (!touched.size || isLate(xhr) || (xhr.status !== 200 && xhr.status !== 422)) return;
@@ -130,7 +132,6 @@
     document.addEventListener('input', event => { if (form.elements[event.target.name]) touched.add(event.target.name); });
     document.addEventListener('htmx:afterRequest', rested);
     document.addEventListener('click', startAnew);
-    // what is typed meanwhile goes before what was typed last time
-    if (!location.search && isRead && keys === 0) fillForm();
+    if (!location.search && isRead) fillForm();
   }
 })();

@@ -50,8 +50,9 @@ function asResponse(found) {
   const headers = { 'Content-Type': found.type, 'X-Content-Type-Options': 'nosniff' };
   if (found.part) headers['X-Part'] = found.part;
   // a part of a card lives under the policy of the page that it joins
-  if (!PARTS.includes(found.part)) Object.assign(headers, { 'Content-Security-Policy': POLICY, 'Referrer-Policy': 'no-referrer' });
-  return new Response(found.body.replace(STYLE_LINK, () => STYLE_HELD), { status: found.status, headers });
+  const isPage = !PARTS.includes(found.part);
+  if (isPage) Object.assign(headers, { 'Content-Security-Policy': POLICY, 'Referrer-Policy': 'no-referrer' });
+  return new Response(isPage ? found.body.replace(STYLE_LINK, () => STYLE_HELD) : found.body, { status: found.status, headers });
 }
 
 function decoded(path) {

@@ -231,5 +231,5 @@ def test_a_card_whose_form_does_not_come_says_so(shop):
     page.add_init_script("window.fetch = () => Promise.reject(new TypeError('no signal'));")
     page.goto("/tenon")
 
-    page.get_by_role("alert").filter(has_text="open it again").wait_for()
+    page.get_by_role("link", name="Open it again").wait_for()
     assert readout(page).locator(".big").is_visible()
