@@ -274,8 +274,8 @@ def test_the_field_stays_under_the_finger_while_answers_and_cautions_come_and_go
     tap(page, "Clear", "0")
     page.locator("#answer .check").first.wait_for()
 
-    assert abs(before - at_a_slip) < 1
-    assert abs(before - page.evaluate(TOP)) < 1
+    assert abs(before - at_a_slip) < 2  # a browser scrolls by whole pixels
+    assert abs(before - page.evaluate(TOP)) < 2
 
 
 def test_the_answer_keeps_its_height_while_the_pad_is_open(page):
