@@ -27,7 +27,7 @@ PARTS = ["", "opening", "rest", "answer", "sheet"]
 ASKED = """given[0].map(([path, query, part]) => {
     const found = decide(path, query, part);
     const html = Mustache.render(TEMPLATES[found.template], found.view, TEMPLATES);
-    return { status: found.status, template: found.template, view: found.view, html, data: decide(path + '.json', query, '') };
+    return { status: found.status, template: found.template, view: found.view, html, data: part === '' ? decide(path + '.json', query, '') : null };
 })"""
 
 
@@ -49,9 +49,9 @@ def differences(server: dict[str, Any], phone: dict[str, Any]) -> list[str]:
 
 
 def answered(path: str, query: dict[str, str], part: str) -> dict[str, Any]:
-    """The server's answer, rendered, and the same as data."""
+    """The server's answer, rendered, and of whole pages the same as data."""
     found = exact.answer(path, query, part)
-    data = json.loads(json.dumps(exact.answer(path + ".json", query)))
+    data = json.loads(json.dumps(exact.answer(path + ".json", query))) if part == "" else None
     return {**found, "html": render(found["template"], found["view"]), "data": data}
 
 

@@ -307,13 +307,14 @@ BOXES = """id => {
 def test_no_field_is_hidden_by_the_pad_or_the_answer(held, page, way, larger):
     """Field and note of every length stand between the answer and the pad, however the phone is held."""
     page.set_viewport_size(HELD[way])
+    page.emulate_media(reduced_motion="reduce")  # or the page would glide there
     if larger:
         page.evaluate("document.documentElement.style.fontSize = '200%'")
     hidden = []
     for place in page.evaluate(PLACES):
         page.locator(f"#{place}").tap()
         until(page, f"document.activeElement.id === '{place}' && !document.querySelector('.pad').hidden")
-        page.wait_for_timeout(500)  # the page glides there
+        page.wait_for_timeout(100)
         boxes = page.evaluate(BOXES, place)
         if not boxes["top"] - 1 <= boxes["high"] or not boxes["low"] <= boxes["pad"] + 1:
             hidden.append((place, boxes))
