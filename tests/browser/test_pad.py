@@ -264,9 +264,10 @@ TOP = "document.querySelector('#in-fit').getBoundingClientRect().top"
 
 def test_the_field_stays_under_the_finger_while_answers_and_cautions_come_and_go(page):
     """What is said of a press fit stands above the form; it goes with the answer while the entry is a slip, and comes back with it."""
+    page.emulate_media(reduced_motion="reduce")  # or the page would still glide there
     page.locator("#in-fit").tap()
     pad(page).wait_for()
-    page.wait_for_timeout(400)  # the browser scrolls at its own pace
+    page.wait_for_timeout(300)
     before = page.evaluate(TOP)
     tap(page, "slash")
     page.locator("#answer .stop").wait_for()
