@@ -124,11 +124,23 @@ def is_used(wood, step, store):
 
 def holds_all(wood, task, kerf):
     """Whether a section may fit on one wood, by its length alone."""
+    return at_least(room_on([wood], task, kerf), room_wanted(task, kerf))
+
+
+def room_on(woods, task, kerf):
+    """How much of a section's strips some woods give, each strip a kerf longer than it is, as its last part needs none."""
+    room = 0
+    for wood in woods:
+        room = room + strips_of(wood["width"], task["section"]["width"], kerf) * (wood["length"] - wood["trim"] + kerf)
+    return room
+
+
+def room_wanted(task, kerf):
+    """How long all of a section's parts are, each with its kerf."""
     wanted = 0
     for length in task["lengths"]:
         wanted = wanted + length + kerf
-    strips = strips_of(wood["width"], task["section"]["width"], kerf)
-    return at_least(strips * (wood["length"] - wood["trim"] + kerf), wanted)
+    return wanted
 
 
 def left_by(steps, store):
@@ -148,13 +160,7 @@ def follow_plan(steps, tasks, store, kerf, trim):
 def lay_next(task, store, kerf, trim, later):
     """One section, if it can be from what is left over alone, so that no board is touched."""
     left_over = [one for one in store if len(one["how"]) > 0]
-    wanted = 0
-    for length in task["lengths"]:
-        wanted = wanted + length + kerf
-    room = 0
-    for one in left_over:
-        room = room + strips_of(one["width"], task["section"]["width"], kerf) * (one["length"] - one["trim"] + kerf)
-    if len(left_over) > 0 and at_least(room, wanted):
+    if len(left_over) > 0 and at_least(room_on(left_over, task, kerf), room_wanted(task, kerf)):
         step = lay_section(task, left_over, [], kerf, trim, later, FEW_WORK)
         if step["missing"] == 0:
             step["store"] = [one for one in store if len(one["how"]) == 0] + step["store"]
@@ -167,10 +173,11 @@ def plain_plan(tasks, store, kerf, trim):
     steps = []
     work = MOST_WORK // len(tasks)
     for task in tasks:
+        priced = all_priced([task])
         best = lay_section(task, left_by(steps, store), task["offers"], kerf, trim, [], work)
         for offers in choices_of(task["offers"], True):
             step = lay_section(task, left_by(steps, store), offers, kerf, trim, [], work)
-            if is_lighter(weighed([step], all_priced([task])), weighed([best], all_priced([task]))):
+            if is_lighter(weighed([step], priced), weighed([best], priced)):
                 best = step
         steps.append(best)
     return steps

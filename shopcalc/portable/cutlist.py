@@ -124,16 +124,21 @@ def read_lumber_lines(job, world, errors):
             if got["ok"]:
                 line["on_hand"] = each_part(got["value"], "length")
             else:
-                errors[place] = (errors[place] + " " if place in errors else "") + "On hand: " + got["message"]
+                add_fault(errors, place, "On hand: " + got["message"])
         if len(typed["to_buy"]) > 0:
             got = read_stock(typed["to_buy"], 50, shop, world["units"], world["numbers"])
             if got["ok"]:
                 line["to_buy"] = got["value"]
             else:
-                errors[place] = (errors[place] + " " if place in errors else "") + "To buy: " + got["message"]
+                add_fault(errors, place, "To buy: " + got["message"])
         if sized:
             lines.append(line)
     return merged_sort(lines, is_narrower)
+
+
+def add_fault(errors, place, message):
+    """Note a fault behind those that a line has already."""
+    errors[place] = (errors[place] + " " if place in errors else "") + message
 
 
 def is_narrower(one, other):

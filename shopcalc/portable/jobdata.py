@@ -79,9 +79,10 @@ def laid_data(laid, numbers):
 
 def bill_data(laid, plain):
     """All that is to buy as data, the boards that are used with the strips ripped from each, and the waste of them in percent."""
-    bill = bill_of(bought_rows(laid))
+    rows = bought_rows(laid)
+    bill = bill_of(rows)
     buy = []
-    for row in bought_rows(laid):
+    for row in rows:
         buy.append(size_data(row, {"count": plain(row["count"]), "cost": cost_data(row["cost"], plain)}, plain))
     used = []
     for board in whole_boards(laid):
