@@ -19,6 +19,7 @@ import sympy
 from shopcalc.drawing import Picture, Shape
 from shopcalc.formulas import Formula
 from shopcalc.parts import (
+    LITERAL,
     MACHINES,
     NO_SOURCE,
     QUOTED,
@@ -37,6 +38,7 @@ from shopcalc.parts import (
     Part,
     Result,
     Step,
+    constant_of,
     symbols_of,
 )
 from shopcalc.portable.writing import TAPES
@@ -215,9 +217,39 @@ class Setup:
         """A size from the wood as it measures: it appears once the scrap has been read."""
         return self._result(Result(name, label, sympy.sympify(formula), kind, "after", **more))
 
-    def correction(self, name: str, label: str, formula: Any, more: str, less: str, kind: str = "length", when: Any = None) -> sympy.Symbol:
-        """How far to move after the trial, and which way: `more` when positive, `less` when negative."""
-        return self._result(Result(name, label, sympy.sympify(formula), kind, "correction", more=more, less=less, when=when))
+    def correction(
+        self,
+        name: str,
+        label: str,
+        formula: Any,
+        more: str,
+        less: str,
+        far: Any,
+        kind: str = "length",
+        when: Any = None,
+        look: str = "If it is so, set it anew.",
+    ) -> sympy.Symbol:
+        """How far to move after the trial, and which way: `more` when positive, `less` when negative.
+
+        A trial that asks for more than `far`, such as `inches("1/16")`, is a slip of the calipers or a machine set wrong: it is
+        told so, with what to `look` at, and nothing is corrected by it. `far` is None where no machine is set.
+        """
+        move = sympy.sympify(formula)
+        given = [] if when is None else [when]
+        if far is None:
+            return self._result(Result(name, label, move, kind, "correction", more=more, less=less, when=when))
+        near = sympy.And(*given, abs(move) <= far)
+        found = self._result(Result(name, label, move, kind, "correction", more=more, less=less, when=near))
+        amount = f"{{{constant_of(far)} in}}" if kind == "length" else f"{constant_of(far)}\u00b0"
+        text = f"{label}: off by more than {amount}. Measure again. {look}"
+        self._check(f"{name}_far_off", "caution", sympy.And(*given, abs(move) > far), text, self._reading_of(name, move), (), "")
+        return found
+
+    def _reading_of(self, name: str, formula: sympy.Basic) -> sympy.Symbol:
+        readings = [each for each in symbols_of(formula) if each.name in self.inputs and self.inputs[each.name].reading]
+        if len(readings) != 1:
+            self._refuse(f"the correction {name} follows from {len(readings)} readings instead of one")
+        return readings[0]
 
     def as_found(self, name: str, label: str, reading: sympy.Symbol, planned: Any) -> sympy.Symbol:
         """A size as planned until the scrap is read, then as it measures."""
@@ -439,6 +471,8 @@ class Setup:
             for name in QUOTED.findall(text):
                 if self.kinds().get(name, "ranking") in INNER:
                     self._refuse(f"{where} quotes {name!r}, which is declared nowhere")
+            if re.search(r"[{}]", LITERAL.sub("", QUOTED.sub("", text))):
+                self._refuse(f"{where} has braces around what is neither a name nor a length")
         for check in self.checks.values():
             for name in check.spoils or ():
                 if name not in self.results:

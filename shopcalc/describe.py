@@ -11,7 +11,7 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.parts import RUNS, STAGES, Check, DeclarationError, Input, Operation, Part, Result, symbols_of
+from shopcalc.parts import RUNS, STAGES, Check, Input, Operation, Part, Result, constant_of, symbols_of
 from shopcalc.portable.own import OWN_RUNS
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.terms import is_row
@@ -132,10 +132,7 @@ def _limit(most: Any) -> list[int]:
     """A limit as [numerator, denominator], or nothing."""
     if most is None:
         return []
-    value = sympy.sympify(most)
-    value = value.args[0] if value.args else value
-    if not value.is_Rational:
-        raise DeclarationError(f"{most} is no constant such as inches(6)")
+    value = constant_of(most)
     return [int(value.p), int(value.q)]
 
 

@@ -22,7 +22,9 @@ ROUNDINGS = ("nearest", "down", "up", "none")  # none: a piece is no mark on a t
 NO_SOURCE = "common practice, no published source"
 
 # A value quoted in a text: {fence}
-QUOTED = re.compile(r"\{(\w+)\}")
+QUOTED = re.compile(r"\{([a-z]\w*)\}")
+# A length that stands in a text as it is, to be written in the shop's own unit: {1/4 in}
+LITERAL = re.compile(r"\{(\d[\d /]*) in\}")
 
 
 class DeclarationError(ValueError):
@@ -184,6 +186,15 @@ class Choice:
         if option not in self._options:
             raise DeclarationError(f"{self.name} has no option {option!r}")
         return sympy.Eq(self.symbol, self._options.index(option))
+
+
+def constant_of(limit: Any) -> sympy.Rational:
+    """The number in a constant such as `inches(6)`. Raises DeclarationError for anything else."""
+    value = sympy.sympify(limit)
+    value = value.args[0] if value.args else value
+    if not value.is_Rational:
+        raise DeclarationError(f"{limit} is no constant such as inches(6)")
+    return value
 
 
 def symbols_of(formula: Any) -> set[sympy.Symbol]:

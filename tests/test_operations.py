@@ -9,6 +9,7 @@ from shopcalc.catalogue import setups
 from shopcalc.declare import DeclarationError, Setup
 from shopcalc.describe import describe
 from shopcalc.parts import RUNS, STAGES
+from shopcalc.terms import inches
 
 # Readings that no run of their card takes.
 UNREAD = {
@@ -25,7 +26,7 @@ def joint() -> Setup:
     stock = setup.length("stock", "Stock", "1", "Calipers.")
     half = setup.setting("half", "Half of it", stock / 2)
     found = setup.reading("found", "As found", "Calipers on the scrap.")
-    setup.correction("move", "Fence", found - half, more="Move it {size} out.", less="Move it {size} in.")
+    setup.correction("move", "Fence", found - half, more="Move it {size} out.", less="Move it {size} in.", far=inches("1/8"))
     setup.choice("way", "Way", "Which.", up="up", down="down")
     setup.part("Rail", 2, stock, stock, stock)
     setup.trial("Cut a scrap.")

@@ -1,7 +1,8 @@
 """Puts values into sentences and into sums: `{fence}` becomes `17/32 in`."""
 
+from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import same
-from shopcalc.portable.writing import ROWS, quoted
+from shopcalc.portable.writing import ROWS, quoted, quoted_length
 
 
 def option_text(about, name, known):
@@ -34,7 +35,9 @@ def fill(text, bench, plain):
 
 
 def value_text(name, bench, plain):
-    """One value inside a sentence or a sum."""
+    """One value inside a sentence or a sum; `{1/4 in}` is that length in the shop's own unit."""
+    if is_literal(name):
+        return literal_text(name, bench)
     kind = bench["kinds"][name]
     if kind == "choice":
         return option_text(bench["about"], name, bench["known"])
@@ -43,6 +46,19 @@ def value_text(name, bench, plain):
         return written["text"] if len(written["lean"]) == 0 else written["decimal"]
     text = quoted(written, kind, bench["shop"]["metric"])
     return unbroken(text) if bench["unbroken"] and kind not in ROWS else text
+
+
+def literal_text(length, bench):
+    """A length that a text names as it is, in the shop's unit."""
+    world = bench["world"]
+    value = read_length(length, bench["shop"], world["units"], world["numbers"])["value"]
+    text = quoted_length(value, "nearest", {"division": 128, "metric": bench["shop"]["metric"]}, world["units"])
+    return unbroken(text) if bench["unbroken"] else text
+
+
+def is_literal(name):
+    """Whether what stands between braces is a length rather than the name of one."""
+    return name[0] in "0123456789"
 
 
 def unbroken(text):
@@ -70,9 +86,9 @@ def fill_known(text, bench):
 
 
 def quoted_names(text):
-    """The names between braces."""
+    """The names between braces, without the lengths that stand there as they are."""
     names = []
     for part in text.split("{"):
-        if "}" in part:
+        if "}" in part and not is_literal(part):
             names.append(part.split("}")[0])
     return names

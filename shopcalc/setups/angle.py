@@ -70,16 +70,10 @@ tilt_move = setup.correction(
     pick((angle - atand(measured_rise / base), angle <= degrees(45)), otherwise=atand(measured_rise / base) - angle),
     more="Tilt the blade {size} more.",
     less="Tilt the blade {size} less.",
+    far=degrees(5),
     kind="angle",
 )
 angle_as_cut = setup.after("angle_as_cut", "Angle as cut", atand(measured_rise / base), kind="angle")
-setup.caution(
-    "rise_far_off",
-    abs(angle_as_cut - angle) > degrees(5),
-    "The trial is more than 5\u00b0 from the angle wanted: measure again before the tilt is moved.",
-    change=measured_rise,
-    source="",
-)
 setup.trial("Bevel a scrap at the tilt. Lay the bevel along the edge of a board and measure its rise at {base} from the corner.")
 
 # At the machine

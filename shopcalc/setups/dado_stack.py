@@ -177,7 +177,9 @@ shim_move = setup.correction(
     _off,
     more="Too wide by {size}: change the stack as it is chosen again below.",
     less="Too narrow by {size}: change the stack as it is chosen again below.",
-    when=And(_one, abs(_off) <= inches("1/8")),
+    when=_one,
+    far=inches("1/8"),
+    look="Count the pieces on the arbor.",
 )
 fence_move = setup.correction(
     "fence_move",
@@ -185,7 +187,9 @@ fence_move = setup.correction(
     _off,
     more="Too wide: at the last pass move the fence {size} less.",
     less="Too narrow: at the last pass move the fence {size} more.",
-    when=And(choices_in(_in_one) < 1, abs(_off) <= inches("1/8")),
+    when=choices_in(_in_one) < 1,
+    far=inches("1/8"),
+    look="Count the pieces on the arbor.",
 )
 # what the stack cuts beyond its sum, it will cut again
 _again = setup.ranking(
@@ -196,13 +200,6 @@ stack_again = setup.after("stack_again", "Stack for the next trial", _stack_of(_
 width_again = setup.after("width_again", "As it should then cut", total_of(stack_again) + measured_dado - width, rounding="none")
 second_pass_again = setup.after(
     "second_pass_again", "Fence away from the cutter, next trial", second_pass - _off, when=And(second_pass > _off, abs(_off) <= inches("1/8"))
-)
-setup.caution(
-    "reading_far_off",
-    abs(_off) > inches("1/8"),
-    "The reading is more than 1/8 in from the dado wanted: measure again, and count the pieces on the arbor.",
-    change=measured_dado,
-    source="",
 )
 setup.trial(
     "Cut a dado across a scrap of the same stuff, at the depth of the work. Measure its width near the top and at the bottom, try the piece in it, and type the width in as the reading: "

@@ -161,14 +161,14 @@ setup.stop(
 setup.caution(
     "reading_far_off",
     abs(groove_found - groove_width) > inches("1/8"),
-    "The groove as read is more than 1/8 in from the groove wanted: measure again before tenons and panes follow it.",
+    "The groove as read is more than {1/8 in} from the groove wanted: measure again before tenons and panes follow it.",
     change=_groove["measured_groove"],
     source="",
 )
 setup.caution(
     "little_hold",
     groove_depth - panel_clearance < inches("1/4"),
-    "Less than 1/4 in of the pane stands in the groove: as it moves it can come out. Make the groove deeper.",
+    "Less than {1/4 in} of the pane stands in the groove: as it moves it can come out. Make the groove deeper.",
     change=groove_depth,
 )
 setup.caution(
@@ -199,7 +199,7 @@ setup.caution(
 setup.note(
     "no_drip",
     shed & (shed_overhang < inches("1/8")),
-    "With the pane hardly below the rail water creeps back under it: let it hang 1/4 in or so.",
+    "With the pane hardly below the rail water creeps back under it: let it hang {1/4 in} or so.",
     change=shed_overhang,
     source=NO_SOURCE,
 )

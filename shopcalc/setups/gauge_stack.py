@@ -65,7 +65,7 @@ fourth, fourth_reach = _next("fourth", "Fourth", 3)
 setup.caution(
     "off",
     And(abs(error) > inches("1/64"), height <= total_of(blocks)),
-    "The nearest stack is more than 1/64 in off: it stands for a first try only. A block or a shank more would help.",
+    "The nearest stack is more than {1/64 in} off: it stands for a first try only. A block or a shank more would help.",
     change=blocks,
 )
 setup.caution(
@@ -101,7 +101,7 @@ height_move = setup.correction(
     _off,
     more="Too deep: lower the cutter {size}.",
     less="Too shallow: raise the cutter {size}.",
-    when=abs(_off) <= inches("1/8"),
+    far=inches("1/8"),
 )
 height_again = setup.after(
     "height_again",
@@ -109,13 +109,6 @@ height_again = setup.after(
     height - (measured_depth - reach),
     rounding="none",
     when=And(height + reach > measured_depth, abs(_off) <= inches("1/8")),
-)
-setup.caution(
-    "reading_far_off",
-    abs(_off) > inches("1/8"),
-    "The reading is more than 1/8 in from the height wanted: measure again before the cutter is moved.",
-    change=measured_depth,
-    source="",
 )
 setup.trial(
     "Set the height by the stack, run a scrap over the cutter, held down, and measure how deep it was cut. "

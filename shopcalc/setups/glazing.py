@@ -120,7 +120,7 @@ setup.note(
 setup.note(
     "hair_of_room",
     And(temp_hot > temp_cut, edge_clearance < inches("1/64")),
-    "Heat asks for less than 1/64 in at each edge: less than a cutter or a saw is off. Cut the pane smaller by what your cutting is off; the bite allows it.",
+    "Heat asks for less than {1/64 in} at each edge: less than a cutter or a saw is off. Cut the pane smaller by what your cutting is off; the bite allows it.",
     source=NO_SOURCE,
 )
 setup.note(
@@ -153,6 +153,7 @@ width_move = setup.correction(
     measured_width - cut_width,
     more="Too wide: take {size} off, or it has no room in the heat.",
     less="Narrower by {size} than it may be: it has room; look at the bite as cut.",
+    far=None,
 )
 height_move = setup.correction(
     "height_move",
@@ -160,6 +161,7 @@ height_move = setup.correction(
     measured_height - cut_height,
     more="Too high: take {size} off, or it has no room in the heat.",
     less="Shorter by {size} than it may be: it has room; look at the bite as cut.",
+    far=None,
 )
 _bite_width = (measured_width - opening_width - shrink_width) / 2
 _bite_height = (measured_height - opening_height - shrink_height) / 2

@@ -57,7 +57,7 @@ setup.caution("deep_rabbet", depth > 2 * stock / 3, "The rabbet is deeper than t
 setup.caution(
     "wide_for_dado",
     And(_dado, width > inches("3/4")),
-    "{width} is wider than the 3/4 in that a dado head commonly reaches: take the outer part first, then move the fence away from the cutter and clear the rest.",
+    "{width} is wider than the {3/4 in} that a dado head commonly reaches: take the outer part first, then move the fence away from the cutter and clear the rest.",
     change=width,
 )
 setup.caution(
@@ -88,6 +88,7 @@ setup.correction(
     measured_width - exposed,
     more="Too wide: move the fence {size} further over the cutter.",
     less="Too narrow: move the fence {size} back off the cutter.",
+    far=inches("1/8"),
 )
 setup.correction(
     "height_move",
@@ -95,6 +96,7 @@ setup.correction(
     measured_depth - blade_height,
     more="Too deep: lower the cutter {size}.",
     less="Too shallow: raise the cutter {size}.",
+    far=inches("1/8"),
 )
 setup.correction(
     "first_move",
@@ -102,6 +104,7 @@ setup.correction(
     measured_width - (first_fence + kerf),
     more="Too wide: move the fence of the first cut {size} toward the blade.",
     less="Too narrow: move the fence of the first cut {size} away from the blade.",
+    far=inches("1/8"),
 )
 setup.correction(
     "second_move",
@@ -109,22 +112,9 @@ setup.correction(
     measured_depth - (stock - second_fence),
     more="Too deep: move the fence of the second cut {size} away from the blade.",
     less="Too shallow: move the fence of the second cut {size} toward the blade.",
+    far=inches("1/8"),
 )
 setup.after("lip_as_cut", "Lip as cut", stock - measured_depth, when=measured_depth < stock)
-setup.caution(
-    "width_far_off",
-    abs(measured_width - width) > inches("1/8"),
-    "The width read is more than 1/8 in from the width wanted: measure again before the fence is moved.",
-    change=measured_width,
-    source="",
-)
-setup.caution(
-    "depth_far_off",
-    abs(measured_depth - depth) > inches("1/8"),
-    "The depth read is more than 1/8 in from the depth wanted: measure again before anything is moved.",
-    change=measured_depth,
-    source="",
-)
 setup.trial(
     "Cut the whole rabbet in a scrap that was planed with the stock. Measure the width along the face and the depth from it, and write both below. "
     "With two cuts the height of each follows the size it belongs to: a ridge in the corner says that a blade is too low, a nick that it is too high."

@@ -115,7 +115,7 @@ setup.caution(
 setup.caution(
     "short_seat",
     seat < inches("3/2"),
-    "A seat of {seat} is little to stand on: 1 1/2 in on wood is commonly asked for. See local code.",
+    "A seat of {seat} is little to stand on: {1 1/2 in} on wood is commonly asked for. See local code.",
     change=seat,
 )
 
@@ -130,6 +130,8 @@ saw_move = setup.correction(
     plumb_angle - measured_plumb,
     more="Swing the saw {size} further from square.",
     less="Swing the saw {size} back toward square.",
+    far=degrees(5),
+    look="See which way the saw counts.",
     kind="angle",
 )
 open_joint = setup.after(
@@ -138,13 +140,6 @@ open_joint = setup.after(
     rafter_depth / cosd(measured_plumb) * sind(abs(plumb_angle - measured_plumb)),
     rounding="up",
     when=measured_plumb <= degrees(89),
-)
-setup.caution(
-    "reading_far_off",
-    abs(plumb_angle - measured_plumb) > degrees(5),
-    "The trial cut is more than 5\u00b0 from the pitch: measure again, and see which way the saw counts.",
-    change=measured_plumb,
-    source="",
 )
 setup.trial(
     "Cut the ridge end of two scraps of the rafter stock and hold them up with the ridge board between them, level across their tails: "

@@ -112,14 +112,8 @@ tilt_move = setup.correction(
     pick((edge_bevel - measured_bevel, edge_bevel <= degrees(45)), otherwise=measured_bevel - edge_bevel),
     more="Tilt the blade {size} more.",
     less="Tilt the blade {size} less.",
+    far=degrees(5),
     kind="angle",
-)
-setup.caution(
-    "bevel_far_off",
-    abs(measured_bevel - edge_bevel) > degrees(5),
-    "The trial is more than 5\u00b0 from the bevel wanted: measure again before the tilt is moved.",
-    change=measured_bevel,
-    source="",
 )
 setup.trial(
     "Bevel two short scraps of the boards and hold them together over the peak, or over a pattern of it: the joint closes along its whole face when the bevel is right."

@@ -103,17 +103,11 @@ depth_move = setup.correction(
     (countersink - measured_countersink) / 2 / tand(degrees(41)),
     more="Mouth too small: set the stop of the countersink {size} deeper.",
     less="Mouth too wide: set the stop of the countersink {size} less deep.",
-)
-setup.caution(
-    "mouth_far_off",
-    abs(measured_countersink - countersink) > inches("1/8"),
-    "The mouth read is more than 1/8 in from the one wanted: measure again before the stop is moved.",
-    change=measured_countersink,
-    source="",
+    far=inches("1/16"),
 )
 setup.trial(
-    "Drill scraps of both pieces and drive one screw. If the wood splits or the screw binds, take a pilot 1/64 in larger; if it turns on without drawing up, "
-    "1/64 in smaller. Type in the shank by calipers, and for a flat head the mouth of the cone: the head belongs flush, or a hair below."
+    "Drill scraps of both pieces and drive one screw. If the wood splits or the screw binds, take a pilot {1/64 in} larger; if it turns on without drawing up, "
+    "{1/64 in} smaller. Type in the shank by calipers, and for a flat head the mouth of the cone: the head belongs flush, or a hair below."
 )
 
 # At the bench

@@ -161,16 +161,11 @@ spacer_move = setup.correction(
     measured_spacer - even_gap,
     more="Spacer too thick: plane {size} off it.",
     less="Spacer too thin: glue {size} of card or veneer to it.",
-    when=And(even_gap > 0, abs(measured_spacer - even_gap) <= inches("1/8")),
+    when=even_gap > 0,
+    far=inches("1/8"),
+    look="Cut another block rather than mend it.",
 )
 creep = setup.after("creep", "Stepped along with this block, the far end is out by", gaps * abs(measured_spacer - even_gap), when=even_gap > 0)
-setup.caution(
-    "spacer_far_off",
-    And(even_gap > 0, abs(measured_spacer - even_gap) > inches("1/8")),
-    "The block is more than 1/8 in from the gap of {even_gap}: cut another rather than mend it.",
-    change=measured_spacer,
-    source="",
-)
 setup.trial(
     "Rip the spacer block from a scrap as thick as the slats, long enough to hold. Measure it across, and type that in as the reading: "
     "it says what to take off, and how far out the last slat would be if the block alone were trusted."

@@ -70,7 +70,7 @@ def test_a_reading_for_a_card_inside_a_card_is_answered_too() -> None:
     view = asked("/job", readings={"1/tenon/shoulders": "1/2"})["view"]
     [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/tenon/shoulders" in run["names"]]
 
-    assert any("more than 1/8 in from the tenon wanted" in each["text"] for each in run["warnings"])
+    assert any("Blade: off by more than 1/16 in." in each["text"] for each in run["warnings"])
 
 
 @pytest.mark.parametrize("field", ["kerf", "trim", "rough"])

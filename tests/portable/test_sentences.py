@@ -1,5 +1,7 @@
 """Values in sentences and in sums."""
 
+import pytest
+
 from shopcalc.portable.sentences import fill, fill_known, option_text, quoted_names, spell, value_text
 
 from ..helpers import bench_of
@@ -50,3 +52,14 @@ def test_names_between_braces_are_found() -> None:
 def test_text_without_names_stays() -> None:
     """A text that quotes nothing is left as it is, whatever characters it has."""
     assert "plain \U0001f4cf <text>" == fill("plain \U0001f4cf <text>", bench_of("groove"), False)
+
+
+@pytest.mark.parametrize(
+    ("text", "inches", "metric"), [("{1/4 in}", "1/4 in", "6.4 mm"), ("{1 1/2 in}", "1 1/2 in", "38.1 mm"), ("{1/64 in}", "1/64 in", "0.4 mm")]
+)
+def test_a_length_in_a_text_is_written_in_the_shop_s_unit(text: str, inches: str, metric: str) -> None:
+    """A limit that a message names is read in the unit of the shop, and is no name of a value."""
+    sizes = {"stock": "35 mm", "groove_width": "9 mm", "groove_depth": "12 mm", "cutter": "6 mm"}
+
+    assert [inches, metric] == [fill_known(text, bench_of("groove", units=units, **sizes)).replace("\u00a0", " ") for units in ("in", "mm")]
+    assert [] == quoted_names(text)

@@ -14,7 +14,7 @@ CHECKS = [
     ("close_to_fence", {"wide_face": "1 63/64"}, {"wide_face": "2"}),
     ("too_much_blade", {"tilt": "0", "thickness": "3 9/64"}, {"tilt": "0", "thickness": "3 1/8"}),
     ("too_much_blade", {"tilt": "45", "thickness": "2 1/4", "wide_face": "6"}, {"tilt": "45", "thickness": "2 3/16", "wide_face": "6"}),
-    ("reading_far_off", {"measured_offset": "0.33"}, {"measured_offset": "0.32"}),
+    ("tilt_move_far_off", {"measured_offset": "0.274"}, {"measured_offset": "0.272"}),
 ]
 
 
@@ -68,9 +68,9 @@ def test_an_impossible_rip_shows_no_number(entries):
 @pytest.mark.parametrize(
     ("measured", "said"),
     [
-        ("0.75", "Tilt the blade 15\u00b0 less."),
+        ("0.5", "Tilt the blade 3.69\u00b0 less."),
         ("0.433013", "It is right: leave the setting where it is."),
-        ("0.2", "Tilt the blade 15.07\u00b0 more."),
+        ("0.37", "Tilt the blade 3.74\u00b0 more."),
     ],
 )
 def test_a_reading_says_which_way_to_tilt(measured, said):

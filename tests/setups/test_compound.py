@@ -12,8 +12,8 @@ CHECKS = [
     ("many_cuts", {"sides": "9"}, {"sides": "8"}),
     ("upright", {"lean": "0"}, {"lean": "1"}),
     ("flat", {"lean": "90"}, {"lean": "89"}),
-    ("face_far_off", {"measured_face": "75"}, {"measured_face": "75.2"}),
-    ("edge_far_off", {"measured_edge": "51"}, {"measured_edge": "50.8"}),
+    ("mitre_move_far_off", {"measured_face": "75"}, {"measured_face": "75.2"}),
+    ("tilt_move_far_off", {"measured_edge": "51"}, {"measured_edge": "50.8"}),
 ]
 
 

@@ -20,7 +20,7 @@ CHECKS = [
     ("loose", {"target": "0.365", **FEW}, {"target": "0.366", **FEW}),
     ("tighter_than_piece", {"target": "0.376", "clearance": "0", **FEW}, {"target": "0.375", "clearance": "0", **FEW}),
     ("many_shims", {"target": "0.255", **TINY}, {"target": "0.254", **TINY}),
-    ("reading_far_off", {"measured_dado": "0.848"}, {"measured_dado": "0.84775"}),
+    ("shim_move_far_off", {"measured_dado": "0.848"}, {"measured_dado": "0.84775"}),
 ]
 
 

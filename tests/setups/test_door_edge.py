@@ -16,7 +16,7 @@ CHECKS = [
     ("steep_bevel", {"bevel": "10.01"}, {"bevel": "10"}),
     ("square_will_do", {"gap_latch": "1/8"}, {"gap_latch": "1/16"}),
     ("would_foul", {"measured_taper": "0.022"}, {"measured_taper": "0.023"}),
-    ("reading_far_off", {"measured_taper": "0.212"}, {"measured_taper": "0.210"}),
+    ("tilt_move_far_off", {"measured_taper": "0.212"}, {"measured_taper": "0.210"}),
 ]
 
 

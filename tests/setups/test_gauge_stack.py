@@ -17,7 +17,7 @@ CHECKS = [
     ("a_little_short", {"height": "0.501", **HALF}, {"height": "0.5005", **HALF}),
     ("more_pieces", {"height": "0.4", "most": "2"}, {"height": "0.4", "most": "3"}),
     ("tall_stack", {"height": "5/8", **EIGHTHS}, {"height": "1/2", **EIGHTHS}),
-    ("reading_far_off", {"measured_depth": "0.657"}, {"measured_depth": "21/32"}),
+    ("height_move_far_off", {"measured_depth": "0.657"}, {"measured_depth": "21/32"}),
 ]
 
 

@@ -47,7 +47,7 @@ FIRES = {
     "narrow_groove": ({"stock": "1 9/16"}, {"stock": "1 1/2"}),
     "wide_groove": ({"stock": "23/32"}, {"stock": "3/4"}),
     "narrow_cutter": ({"cutter": "0.09"}, {"cutter": "0.1", "groove_width": "0.4"}),
-    "reading_far_off": ({"measured_groove": "0.501"}, {"measured_groove": "1/2"}),
+    "fence_move_far_off": ({"measured_groove": "0.501"}, {"measured_groove": "1/2"}),
 }
 
 

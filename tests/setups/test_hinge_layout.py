@@ -21,7 +21,7 @@ CHECKS = [
     ("unusual_top", {"top_offset": "7.501"}, {"top_offset": "7.5"}),
     ("unusual_foot", {"bottom_offset": "9.499"}, {"bottom_offset": "9.5"}),
     ("unusual_foot", {"bottom_offset": "11.501"}, {"bottom_offset": "11.5"}),
-    ("head_far_off", {"measured_head": "0.376"}, {"measured_head": "3/8"}),
+    ("head_move_far_off", {"measured_head": "0.376"}, {"measured_head": "3/8"}),
 ]
 
 

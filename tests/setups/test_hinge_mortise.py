@@ -19,8 +19,8 @@ CHECKS = [
     ("sunk_fixed", {"gap": "0.124", **FIXED}, {"gap": "1/8", **FIXED}),
     ("shimmed", {"gap": "0.219"}, {"gap": "7/32"}),
     ("on_the_surface", {"gap": "7/32"}, {"gap": "0.219"}),
-    ("gap_far_off", {"measured_gap": "0.219"}, {"measured_gap": "7/32"}),
-    ("length_far_off", {"measured_length": "3.126"}, {"measured_length": "3 1/8"}),
+    ("depth_move_far_off", {"measured_gap": "0.219"}, {"measured_gap": "7/32"}),
+    ("length_move_far_off", {"measured_length": "3.126"}, {"measured_length": "3 1/8"}),
 ]
 TEMPLATE = {"template_offset", "template_length", "template_width"}
 

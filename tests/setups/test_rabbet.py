@@ -19,8 +19,8 @@ CHECKS = [
     ("unsteady_on_edge", {"method": "two cuts", "stock": "31/64", "depth": "1/8"}, {"method": "two cuts", "stock": "1/2", "depth": "1/8"}),
     ("unsteady_on_edge", {"method": "two cuts", "stock": "3/8", "depth": "1/8"}, {"stock": "3/8", "depth": "1/8"}),
     ("loose_strip", {"method": "two cuts", "depth": "9/64"}, {"method": "two cuts", "depth": "1/8"}),
-    ("width_far_off", {"measured_width": "33/64"}, {"measured_width": "1/2"}),
-    ("depth_far_off", {"measured_depth": "15/64"}, {"measured_depth": "1/4"}),
+    ("exposed_move_far_off", {"measured_width": "33/64"}, {"measured_width": "1/2"}),
+    ("height_move_far_off", {"measured_depth": "15/64"}, {"measured_depth": "1/4"}),
 ]
 
 

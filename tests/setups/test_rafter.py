@@ -15,7 +15,7 @@ CHECKS = [
     ("deep_birdsmouth", {"pitch": "30", "rafter_depth": "2.99"}, {"pitch": "30", "rafter_depth": "3"}),
     ("deep_notch", {"cap_thickness": "1.17"}, {"cap_thickness": "1.16"}),
     ("short_seat", {"seat": "1.49"}, {"seat": "1 1/2"}),
-    ("reading_far_off", {"pitch": "30", "measured_plumb": "35.1"}, {"pitch": "30", "measured_plumb": "35"}),
+    ("saw_move_far_off", {"pitch": "30", "measured_plumb": "35.1"}, {"pitch": "30", "measured_plumb": "35"}),
 ]
 NOTCH = {"peak_notch", "notch_length", "notch_on_rafter"}
 SEAT = {"birdsmouth", "left_at_seat", "above_plate"}

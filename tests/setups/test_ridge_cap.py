@@ -52,7 +52,7 @@ FIRES = {
     "steep_bevel": ({"pitch_left": "22", "pitch_right": "22"}, {"pitch_left": "22.5", "pitch_right": "22.5"}),
     "past_the_saw": ({"pitch_left": "46", "pitch_right": "46", "joint": "mitred"}, {"pitch_left": "45", "pitch_right": "45", "joint": "mitred"}),
     "board_too_narrow": ({"board_width": "8.124"}, {"board_width": "8 1/8"}),
-    "bevel_far_off": ({"measured_bevel": "24.9"}, {"measured_bevel": "25"}),
+    "tilt_move_far_off": ({"measured_bevel": "24.9"}, {"measured_bevel": "25"}),
     "square_peak": ({"pitch_left": "50", "pitch_right": "40"}, {"pitch_left": "50", "pitch_right": "39"}),
 }
 

@@ -10,7 +10,7 @@ CHECKS = [
     ("gauge_large", {"gauge": "15"}, {"gauge": "14"}),
     ("not_its_gauge", {"measured_body": "0.169"}, {"measured_body": "0.168"}),
     ("not_its_gauge", {"measured_body": "0.156"}, {"measured_body": "0.157"}),
-    ("mouth_far_off", {"measured_countersink": "0.457"}, {"measured_countersink": "0.4568"}),
+    ("depth_move_far_off", {"measured_countersink": "0.441"}, {"measured_countersink": "0.440"}),
 ]
 
 

@@ -23,7 +23,7 @@ CHECKS = [
     ("not_even", {"gap": "0.549", **SPACER}, {"gap": "0.55", **SPACER}),
     ("one_more_is_nearer", {"run": "20", "slat": "2", "gap": "5.4", **GAP}, {"run": "20", "slat": "2", "gap": "5.5", **GAP}),
     ("gap_closes", {"gap": f"{WANTED - 0.00001:.6f}", **SPACER}, {"gap": f"{WANTED:.6f}", **SPACER}),
-    ("spacer_far_off", {"measured_spacer": "0.676"}, {"measured_spacer": "0.675"}),
+    ("spacer_move_far_off", {"measured_spacer": "0.676"}, {"measured_spacer": "0.675"}),
 ]
 STOPS = [check for check, _, _ in CHECKS[:6]]
 

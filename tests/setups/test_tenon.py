@@ -46,8 +46,8 @@ FIRES = {
     "short_block": ({"gauge_block": "0.749"}, {"gauge_block": "3/4"}),
     "press_fit": ({"fit": "0"}, {"fit": "0.001"}),
     "will_not_enter": ({"measured_tenon": "0.376"}, {"measured_tenon": "3/8"}),
-    "reading_far_off": ({"measured_tenon": "0.495"}, {"measured_tenon": "0.494"}),
-    "cheeks_far_off": ({"measured_cheeks": "0.495"}, {"measured_cheeks": "0.494"}),
+    "blade_move_far_off": ({"measured_tenon": "0.495"}, {"measured_tenon": "0.494"}),
+    "jig_move_far_off": ({"measured_cheeks": "0.495"}, {"measured_cheeks": "0.494"}),
     "past_the_blade": ({"stock": "6.37"}, {"stock": "6.369"}),
 }
 
