@@ -1,5 +1,6 @@
 """Renders the templates on the server. The phone does the same with mustache.js (`shopcalc/phone.py`)."""
 
+import re
 from functools import cache
 from typing import Any
 
@@ -19,12 +20,22 @@ def escape(text: str) -> str:
 
 @cache
 def _renderer() -> Any:
-    return pystache.Renderer(partials=files.templates(), escape=escape, missing_tags="strict")
+    return pystache.Renderer(escape=escape, missing_tags="strict")
+
+
+@cache
+def _whole(template: str) -> str:
+    """The template with those inside it in their places: pystache would parse each anew wherever it stands, at every answer.
+
+    As the specification of Mustache has it, a tag alone on its line takes the end of that line with it.
+    """
+    alone = re.sub(r"^\{\{>(\w+)\}\}\n", lambda inside: _whole(inside[1]), files.templates()[template], flags=re.MULTILINE)
+    return re.sub(r"\{\{>(\w+)\}\}", lambda inside: _whole(inside[1]), alone)
 
 
 @cache
 def _parsed(template: str) -> Any:
-    return pystache.parse(files.templates()[template])
+    return pystache.parse(_whole(template))
 
 
 def render(template: str, view: dict[str, Any]) -> str:
