@@ -28,6 +28,7 @@ def make_world(found: Mapping[str, Setup]) -> dict[str, Any]:
         "stages": list(STAGES),
         "runs": describe_runs(),
         "cautions": {machine: list(texts) for machine, texts in CAUTIONS.items()},
+        "laid": {"key": "", "laid": []},
         "setups": {slug: {"about": describe(setup), "formulas": compile_exact(setup.formulas())} for slug, setup in found.items()},
     }
 

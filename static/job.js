@@ -130,7 +130,7 @@ async function choose(id) {
   const all = await everyJob();
   current = all.some(([each]) => each === id) ? id : all[0]?.[0] ?? '';
   remember(LAST, current);
-  find('job-choice').replaceChildren(...all.map(([each, job]) => new Option(job.title, each, false, each === current)));
+  find('job-choice').replaceChildren(...named(all).map(([each, title]) => new Option(title, each, false, each === current)));
   find('job-choice').parentElement.classList.toggle('none', !all.length);
   find('job-keep').hidden = work.hidden = !current;
   find('job-code').replaceChildren();
@@ -139,9 +139,19 @@ async function choose(id) {
   find('job-choice').classList.add('ready');
 }
 
+// Jobs of one title are told apart by a number.
+function named(all) {
+  const many = new Map();
+  return all.map(([id, { title }]) => {
+    many.set(title, (many.get(title) ?? 0) + 1);
+    return [id, many.get(title) > 1 ? `${title} (${many.get(title)})` : title];
+  });
+}
+
 async function draw() {
   const mine = ++draws, job = await read(current);
   if (!job) return choose('');
+  work.ariaBusy = true;
   try {
     const response = await asked(job), text = await response.text();
     if (mine !== draws) return;
@@ -158,6 +168,8 @@ async function draw() {
     show('failed', false);
   } catch {
     if (mine === draws) show('failed', true);
+  } finally {
+    if (mine === draws) work.ariaBusy = false;
   }
 }
 

@@ -249,7 +249,7 @@ def parts_data(parts, bench):
 
 def layout_result(one, bench):
     """A layout as a result: its boards as data, and in words."""
-    shown = shown_boards("", one["layout"], one["labels"], one["lengths"], one["kerf"], one["trim"], bench["shop"], bench["world"]["units"])
+    shown = shown_boards("", one["layout"]["boards"], one["labels"], one["lengths"], one["kerf"], one["trim"], bench["shop"], bench["world"]["units"])
     value = layout_data(one["layout"], one["labels"], one["lengths"], bench["world"]["numbers"])
     text = " ".join([each["caption"] for each in shown])
     return {"value": value, "text": text, "kind": "layout", "decimal": None, "mm": None}

@@ -329,7 +329,7 @@ def boards_drawn(bench):
     for one in laid_layouts(bench):
         name = "boards-" + bench["about"]["slug"]
         drawn = drawn + shown_boards(
-            name, one["layout"], one["labels"], one["lengths"], one["kerf"], one["trim"], bench["shop"], bench["world"]["units"]
+            name, one["layout"]["boards"], one["labels"], one["lengths"], one["kerf"], one["trim"], bench["shop"], bench["world"]["units"]
         )
     return drawn
 

@@ -156,4 +156,33 @@ def lay_sections(sections, rough, job, world, errors):
     lines = read_lumber_lines(job, world, errors)
     readable = "kerf" not in errors and "trim" not in errors and "rough" not in errors
     wood = [each for each in sections if readable and not each["pane"]]
-    return {"laid": lay_wood(wood, lines, kerf, trim, rough), "kerf": kerf, "trim": trim, "readable": readable}
+    laid = kept_laid(wood, lines, [kerf, trim, rough], job_shop(job), world)
+    return {"laid": laid, "kerf": kerf, "trim": trim, "readable": readable}
+
+
+def kept_laid(wood, lines, cutting, shop, world):
+    """What `lay_wood` gives, kept for the next time: a tick or a reading seldom changes the boards, and a large job takes long to lay.
+
+    The world keeps the last one only, with all that it depends on, put in its place at once: a server answers in many threads.
+    """
+    said = [exact_text(each) for each in cutting] + [str(shop["metric"]), str(shop["division"])]
+    for section in wood:
+        said.append("|" + section["name"] + section["texts"]["thickness"] + section["texts"]["width"])
+        for part in section["parts"]:
+            said.append(exact_text(part["count"]) + "x" + exact_text(part["length"]) + ":" + str(len(part["label"])) + part["label"])
+    for line in lines:
+        said.append("|" + str(line["place"]) + ":" + exact_text(line["thickness"]) + "x" + exact_text(line["width"]))
+        said = said + [exact_text(length) for length in line["on_hand"]]
+        for board in line["to_buy"]:
+            said.append("@" + exact_text(board["length"]) + "," + ("" if board["price"] is None else exact_text(board["price"])))
+    key = "; ".join(said)
+    kept = world["laid"]
+    if kept["key"] != key:
+        kept = {"key": key, "laid": lay_wood(wood, lines, cutting[0], cutting[1], cutting[2])}
+        world["laid"] = kept
+    return kept["laid"]
+
+
+def exact_text(x):
+    """A number as it is told apart from another, well below what a saw can."""
+    return decimal_text(x, 9, True)

@@ -132,18 +132,18 @@ def layout_data(layout, labels, lengths, numbers):
     return found
 
 
-def shown_boards(name, layout, labels, lengths, kerf, trim, shop, units):
-    """The boards of a layout as pictures for `bars.mustache`, boards that are cut alike as one.
+def shown_boards(name, boards, labels, lengths, kerf, trim, shop, units):
+    """The boards of a layout, or bars with what they are taken `from`, as pictures for `bars.mustache`, boards that are cut alike as one.
 
     `name` begins the ids and is its own for every layout on a page; `labels` and `lengths` are of the single parts, in
     the order in which `lay_parts` had them. Each picture's `caption` says in words what is cut.
     """
     longest = 0
-    for board in layout["boards"]:
+    for board in boards:
         longest = larger(longest, board["length"])
     drawn = []
     places = {}
-    for board in layout["boards"]:
+    for board in boards:
         cuts = cuts_in_words([named_size(labels[piece], written_size(lengths[piece], shop, units)) for piece in board["pieces"]])
         head = quoted_length(board["length"], "nearest", shop, units) + (board["from"] if "from" in board else " on hand" if board["owned"] else "")
         key = "b" + head + ": " + ", ".join(cuts)

@@ -163,4 +163,6 @@ def read_price(text, units, numbers):
         return refusal(state)
     if above(value, DEAREST):
         return {"ok": False, "message": "No board costs as much as that."}
+    if same(value, 0):
+        return {"ok": False, "message": "A board that costs nothing is one on hand."}
     return {"ok": True, "value": value}

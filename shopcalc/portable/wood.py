@@ -196,12 +196,17 @@ def is_of_use(wood, later, kerf):
 
 def whole_boards(laid):
     """The boards that sections are laid on, each once: its size, whether on hand, and the width of every strip ripped from it."""
+    return ripped_from(laid, False)
+
+
+def ripped_from(laid, offcuts):
+    """The boards that strips are ripped from, or the `offcuts`."""
     boards = []
     places = {}
     for one in laid:
         for each in one["layout"]["boards"]:
             wood = each["wood"]
-            if wood["how"] != "offcut":
+            if (wood["how"] == "offcut") == offcuts:
                 if wood["board"] not in places:
                     places[wood["board"]] = len(boards)
                     board = {"thickness": one["section"]["thickness"], "width": wood["of"], "length": wood["length"]}

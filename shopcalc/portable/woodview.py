@@ -3,7 +3,7 @@
 from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.laying import cuts_in_words, shown_boards
 from shopcalc.portable.snap import same
-from shopcalc.portable.wood import waste_of, whole_boards
+from shopcalc.portable.wood import ripped_from, waste_of, whole_boards
 from shopcalc.portable.writing import decimal_text, quoted_length
 
 
@@ -44,12 +44,11 @@ def shown_laid(laid, name, cutting, shop, world):
         if not same(row["width"], laid["section"]["width"]):
             size = size + ", " + quoted_length(row["width"], "nearest", shop, units) + " wide"
         bought.append({"text": count_text(row) + size + cost_text(row["cost"])})
-    for board in layout["boards"]:
-        board["from"] = from_text(board, laid["section"]["width"], shop, units)
+    bars = [bar_from(board, laid["section"]["width"], shop, units) for board in layout["boards"]]
     return {
         "section": section_title(laid["section"]),
         "none": not laid["has_boards"],
-        "boards": shown_boards(name, layout, laid["labels"], laid["lengths"], cutting["kerf"], cutting["trim"], shop, units),
+        "boards": shown_boards(name, bars, laid["labels"], laid["lengths"], cutting["kerf"], cutting["trim"], shop, units),
         "too_long": [{"text": text} for text in too_long],
         "is_too_long": laid["has_boards"] and len(too_long) > 0,
         "unlaid": str(laid["unlaid"]),
@@ -58,6 +57,14 @@ def shown_laid(laid, name, cutting, shop, world):
         "is_bought": len(bought) > 0,
         "proven": laid["proven"],
     }
+
+
+def bar_from(board, width, shop, units):
+    """A board of a layout as it is drawn, with what it is taken `from`."""
+    bar = {"from": from_text(board, width, shop, units)}
+    for name in ["length", "owned", "pieces", "rest", "trim"]:
+        bar[name] = board[name]
+    return bar
 
 
 def from_text(board, width, shop, units):
@@ -72,17 +79,25 @@ def from_text(board, width, shop, units):
 
 
 def shown_rips(laid, shop, world):
-    """The boards to rip, those that are ripped alike as one: their size, and the width of each strip."""
+    """The boards to rip, then the offcuts, those that are ripped alike as one: their size, and the width of each strip."""
     texts = []
     for board in whole_boards(laid):
-        strips = [quoted_length(width, "nearest", shop, world["units"]) for width in board["strips"]]
-        if len(strips) > 1 or not same(board["strips"][0], board["width"]):
-            texts.append(board_text(board, shop, world) + (" on hand" if board["on_hand"] else "") + ": " + ", ".join(cuts_in_words(strips)))
+        texts = texts + rip_texts(board, " on hand" if board["on_hand"] else "", shop, world)
+    for offcut in ripped_from(laid, True):
+        texts = texts + rip_texts(offcut, " left over", shop, world)
     rows = []
     for at, text in enumerate(texts):
         if text not in texts[0:at]:
             rows.append({"text": str(len([one for one in texts if one == text])) + " of " + text})
     return rows
+
+
+def rip_texts(board, which, shop, world):
+    """A board with its strips in words, or nothing if it is its own only strip."""
+    strips = [quoted_length(width, "nearest", shop, world["units"]) for width in board["strips"]]
+    if len(strips) == 1 and same(board["strips"][0], board["width"]):
+        return []
+    return [board_text(board, shop, world) + which + ": " + ", ".join(cuts_in_words(strips))]
 
 
 def board_text(row, shop, world):

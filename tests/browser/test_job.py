@@ -332,6 +332,22 @@ def test_a_job_saved_as_a_file_comes_back_the_same(shop: Phone) -> None:
 
     first, second = kept(page)
     assert first == second
+    assert page.locator("#job-choice option").all_inner_texts() == ["Boathouse", "Boathouse (2)"]
+
+
+def test_a_job_that_is_being_worked_out_says_so(shop: Phone) -> None:
+    """What takes long has a word while it lasts, and none behind it."""
+    page = with_boathouse(shop)
+    page.evaluate(
+        """() => { window.busy = [];
+        new MutationObserver(() => busy.push(document.getElementById('work').ariaBusy)).observe(document.getElementById('work'), {attributeFilter: ['aria-busy']}); }"""
+    )
+    turn_to(page, "Boards")
+    page.get_by_label("Kerf").fill("3/32")
+    page.get_by_label("Kerf").press("Tab")
+    until(page, "window.busy.length === 2")
+
+    assert page.evaluate("window.busy") == ["true", "false"]
 
 
 def test_a_field_that_is_too_long_can_be_mended(shop: Phone) -> None:

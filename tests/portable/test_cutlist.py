@@ -194,3 +194,22 @@ def test_a_slip_in_one_box_leaves_what_the_other_says() -> None:
 
     assert bought(one) == [(20, 1, None)]
     assert errors["lumber 1"].startswith("On hand: ")
+
+
+def test_a_job_whose_wood_is_the_same_is_not_laid_again() -> None:
+    """A tick leaves the boards as they were; a part, a board or a cut that changes does not."""
+    fields: dict[str, Any] = {"parts": [slats(3)], "lumber": [boards(on_hand="36")]}
+    [first] = laid(**fields)
+
+    assert laid(**fields, ticks={"1/tenon/shoulders": "1"})[0] is first
+    for changed in ({"kerf": "1/8"}, {"trim": "1/2"}, {"rough": "1"}, {"parts": [slats(2)]}, {"parts": [slats(3, "9")]}, {"lumber": [boards("35")]}):
+        laid(**fields)
+        assert laid(**{**fields, **changed})[0] is not first
+
+
+def test_a_part_that_is_named_anew_is_named_anew_on_its_board() -> None:
+    """What is kept of a layout is kept with its words."""
+    laid(parts=[slats(1)], lumber=[boards(on_hand="36")])
+    [one] = laid(parts=[{**slats(1), "label": "Rung"}], lumber=[boards(on_hand="36")])
+
+    assert one["labels"] == ["Rung"]

@@ -34,7 +34,7 @@ def laid(stock: Any = STOCK, on_hand: Any = ()) -> dict[str, Any]:
 def drawn(shop: dict[str, Any] = INCH_SHOP) -> list[dict[str, Any]]:
     """The boards as pictures."""
     found = laid()
-    return list(shown_boards("bench", found, found["labels"], found["lengths"], KERF, TRIM, shop, UNITS))
+    return list(shown_boards("bench", found["boards"], found["labels"], found["lengths"], KERF, TRIM, shop, UNITS))
 
 
 def test_numbers_are_taken_from_a_layout() -> None:

@@ -68,7 +68,7 @@ def test_lengths_to_buy_may_have_a_price(typed: str, read: Any) -> None:
     assert stock(typed) == read
 
 
-@pytest.mark.parametrize("typed", ["96 @", "96 @ much", "@ 12", "96 @ 50001", "96 @ 1 @ 2"])
+@pytest.mark.parametrize("typed", ["96 @", "96 @ much", "@ 12", "96 @ 50001", "96 @ 1 @ 2", "96 @ 0"])
 def test_a_price_that_is_none_is_refused(typed: str) -> None:
     """A slip in a price is said, and never taken for no price."""
     assert isinstance(stock(typed), str)

@@ -63,6 +63,15 @@ def test_boards_to_rip_are_named_with_their_strips() -> None:
     ]
 
 
+def test_an_offcut_that_is_ripped_again_is_on_the_list() -> None:
+    """What is left behind a wide part is ripped for narrow ones; an offcut that serves at its own width is not."""
+    narrow = wood(parts=[slats(1, width="5", length="10"), slats(2, length="9")], lumber=[boards(on_hand="20", width="5")])
+    wide = wood(parts=[slats(1, width="5", length="10"), slats(1, width="5", length="9")], lumber=[boards(on_hand="20", width="5")])
+
+    assert narrow["rips"] == [{"text": "1 of 3/4 in x 5 in x 10 in left over: 2 in x2"}]
+    assert wide["rips"] == []
+
+
 def test_a_script_is_given_the_bill_and_where_each_bar_comes_from() -> None:
     """Boards to buy with their cost, boards used with their strips, the waste in percent."""
     data = wood("/job.json", parts=[slats(2, width="3", length="20"), slats(2, length="20")], lumber=[boards(to_buy="20 @ 9", width="5")])
