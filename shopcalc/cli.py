@@ -178,7 +178,7 @@ def _print_laid(laid: dict[str, Any]) -> None:
         click.echo("    No board is as thick as this and as wide.")
         return
     for each in laid["too_long"]:
-        click.echo(f"    No board takes: {each['text']}")
+        click.echo(f"    No board is left for: {each['text']}")
     if laid["is_unlaid"]:
         click.echo(f"    More pieces than are laid at once: {laid['unlaid']} are not on the boards.")
     for board in laid["boards"]:

@@ -38,11 +38,10 @@ from shopcalc.parts import (
     Part,
     Result,
     Step,
-    constant_of,
     symbols_of,
 )
 from shopcalc.portable.writing import TAPES
-from shopcalc.terms import degrees, forbidden, is_row
+from shopcalc.terms import constant_of, degrees, forbidden, is_row
 from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of
 
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
@@ -238,12 +237,28 @@ class Setup:
         given = [] if when is None else [when]
         if far is None:
             return self._result(Result(name, label, move, kind, "correction", more=more, less=less, when=when))
+        limit = self._far_text(name, far, kind)
         near = sympy.And(*given, abs(move) <= far)
         found = self._result(Result(name, label, move, kind, "correction", more=more, less=less, when=near))
-        amount = f"{{{constant_of(far)} in}}" if kind == "length" else f"{constant_of(far)}\u00b0"
-        text = f"{label}: off by more than {amount}. Measure again. {look}"
+        text = f"{label}: off by more than {limit}. Measure again. {look}"
         self._check(f"{name}_far_off", "caution", sympy.And(*given, abs(move) > far), text, self._reading_of(name, move), (), "")
         return found
+
+    def _far_text(self, name: str, far: Any, kind: str) -> str:
+        """`{1/16 in}` or `5\u00b0`; what cannot be said just so is refused."""
+        try:
+            limit = constant_of(far)
+        except ValueError as reason:
+            raise DeclarationError(f"{self.slug}: {name}: {reason}") from reason
+        if kind == "angle":
+            return f"{limit}\u00b0"
+        if kind != "length" or (limit * 128).q != 1:
+            self._refuse(f"{name} cannot be far off by {far}: that is no angle, and no whole number of 128ths of an inch")
+        return f"{{{limit} in}}"
+
+    def near(self, correction: sympy.Symbol) -> Any:
+        """The condition under which a correction is told: for sizes after the trial that a slip of the calipers should not move."""
+        return self.results[correction.name].when
 
     def _reading_of(self, name: str, formula: sympy.Basic) -> sympy.Symbol:
         readings = [each for each in symbols_of(formula) if each.name in self.inputs and self.inputs[each.name].reading]
@@ -251,10 +266,11 @@ class Setup:
             self._refuse(f"the correction {name} follows from {len(readings)} readings instead of one")
         return readings[0]
 
-    def as_found(self, name: str, label: str, reading: sympy.Symbol, planned: Any) -> sympy.Symbol:
-        """A size as planned until the scrap is read, then as it measures."""
+    def as_found(self, name: str, label: str, reading: sympy.Symbol, planned: Any, far: Any = None) -> sympy.Symbol:
+        """A size as planned until the scrap is read, then as it measures; a reading further off than `far` is not followed."""
         kind = self.inputs[reading.name].kind
-        return self._result(Result(name, label, sympy.sympify(planned), kind, "size", reading=reading.name))
+        near = None if far is None else abs(reading - planned) <= far
+        return self._result(Result(name, label, sympy.sympify(planned), kind, "size", reading=reading.name, when=near))
 
     def ranking(self, name: str, formula: Any) -> sympy.Symbol:
         """A ranking of choices, from which results are taken; it is not shown itself."""

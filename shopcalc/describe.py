@@ -11,10 +11,10 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.parts import RUNS, STAGES, Check, Input, Operation, Part, Result, constant_of, symbols_of
+from shopcalc.parts import RUNS, STAGES, Check, Input, Operation, Part, Result, symbols_of
 from shopcalc.portable.own import OWN_RUNS
 from shopcalc.reference.cautions import CAUTIONS
-from shopcalc.terms import is_row
+from shopcalc.terms import constant_of, is_row
 from shopcalc.working import working_cases
 
 

@@ -188,15 +188,6 @@ class Choice:
         return sympy.Eq(self.symbol, self._options.index(option))
 
 
-def constant_of(limit: Any) -> sympy.Rational:
-    """The number in a constant such as `inches(6)`. Raises DeclarationError for anything else."""
-    value = sympy.sympify(limit)
-    value = value.args[0] if value.args else value
-    if not value.is_Rational:
-        raise DeclarationError(f"{limit} is no constant such as inches(6)")
-    return value
-
-
 def symbols_of(formula: Any) -> set[sympy.Symbol]:
     """The free symbols of a formula or of a list of them."""
     parts = formula if isinstance(formula, (list, tuple)) else [formula]

@@ -8,7 +8,7 @@ Each is one function in both runtimes (`turning.py` and `snap.py` in `shopcalc/p
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 import sympy
 from sympy.core.relational import Relational
@@ -304,6 +304,15 @@ def number(value: int | str) -> sympy.Rational:
     """An exact number from `3`, `"1/4"` or `"0.013"`. Raises ValueError on anything else."""
     exact = Fraction(value)
     return sympy.Rational(exact.numerator, exact.denominator)
+
+
+def constant_of(expression: Any) -> sympy.Rational:
+    """The number in a constant such as `inches(6)`. Raises ValueError for anything else, such as a sum of two."""
+    value = sympy.sympify(expression)
+    value = value.args[0] if value.func in CONSTANTS else value
+    if not value.is_Rational:
+        raise ValueError(f"{expression} is no constant such as inches(6)")
+    return value
 
 
 def inches(value: int | str) -> sympy.Expr:

@@ -182,9 +182,9 @@ const textOf = html => new DOMParser().parseFromString(html, 'text/html').body.t
 
 // Where a field of the page stands in the document.
 function put(job, field) {
-  const { set, id, key, place, names, setting } = field.dataset, value = field.value;
+  const { set, id, key, place, names, setting, counts } = field.dataset, value = field.value;
   if (set === 'shop') job.shop[key] = value;
-  else if (set === 'ticks') for (const name of names.split(' ')) field.checked ? job.ticks[name] = setting : delete job.ticks[name];
+  else if (set === 'ticks') names.split(' ').forEach((name, nth) => { field.checked ? job.ticks[name] = `${setting} | ${counts.split(' ')[nth]}` : delete job.ticks[name]; });
   else if (set === 'readings') for (const name of names.split(' ')) job.readings[name] = value;
   else if (set === 'items') {
     const item = job.items.find(each => String(each.id) === id);

@@ -9,7 +9,7 @@ from shopcalc.portable.bench import inner_benches, read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
 from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
 from shopcalc.portable.form import grouped, input_fields, tape_options
-from shopcalc.portable.job import read_job
+from shopcalc.portable.job import joins_jobs, read_job
 from shopcalc.portable.jobdata import cut_list_csv, job_data
 from shopcalc.portable.jobview import job_view
 from shopcalc.portable.laying import laid_layouts, layout_data, shown_boards
@@ -146,7 +146,7 @@ def respond_card(world, slug, query, part):
     view["starting"] = with_parts("/" + slug, own + shop_query(shop))
     view["renewed"] = part == "sheet"
     # a card that neither runs nor gives anything has no place in a job
-    view["joins"] = len(about["operations"]) + len(about["parts"]) + len(about["includes"]) > 0
+    view["joins"] = joins_jobs(about)
     view["opening"] = part == "opening"
     view["unknown"] = unknown_names(about, query) + [{"name": name, "shown": name + "=" + query[name]} for name in shop_faults(query)]
     view["has_unknown"] = len(view["unknown"]) > 0

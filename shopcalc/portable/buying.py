@@ -7,13 +7,13 @@ store that it leaves. Sections of another thickness have nothing to do with it.
 from shopcalc.portable.boards import MOST_WORK
 from shopcalc.portable.order import merged_sort
 from shopcalc.portable.snap import above, at_least, same
-from shopcalc.portable.wood import boards_on_hand, gives_several, lay_section, make_task, strips_of
+from shopcalc.portable.wood import boards_on_hand, gives_several, is_as_thick, lay_section, make_task, strips_of
 
 MOST_CHOICES = 12  # of what to buy that are tried at one section
 FEW_WORK = 3000  # steps of one search where what is left over is searched too: many plans are worth more than the best layout of one
-ONE_LAYOUT = 500  # steps that a layout takes beside its search
 MOST_BEGINNINGS = 4  # that are gone on with
-MOST_STEPS = 25000  # in search of a lower bill, in one thickness
+MOST_STEPS = 25000  # in search of a lower bill, in one thickness; then what is begun is taken to its end
+LEAST_WORK = 600  # steps of one search after that
 NO_COST = 1000000000000  # comes after every cost
 
 
@@ -23,89 +23,92 @@ def lay_wood(sections, lines, kerf, trim, rough):
     tasks = []
     for at, section in enumerate(sections):
         tasks.append(make_task(section, lines, kerf, rough, len(tasks) == 0))
-        if at == len(sections) - 1 or not same(sections[at + 1]["thickness"], section["thickness"]):
-            store = boards_on_hand(section["thickness"], lines, trim)
-            laid = laid + [step["laid"] for step in best_plan(tasks, store, kerf, trim)]
+        if at == len(sections) - 1 or not is_as_thick(sections[at + 1], section):
+            cutting = {"kerf": kerf, "trim": trim, "spent": 0}
+            laid = laid + [step["laid"] for step in best_plan(tasks, boards_on_hand(section, lines, trim), cutting)]
             tasks = []
     return laid
 
 
-def best_plan(tasks, store, kerf, trim):
+def best_plan(tasks, store, cutting):
     """The steps whose bill is the least that was found; never more than if nothing left over were used.
 
     Section by section, a few of the best beginnings are gone on with, each in several ways; every beginning is taken to
     its end to see what it is worth.
     """
     if len(tasks) == 1:
-        return plain_plan(tasks, store, kerf, trim)
+        return plain_plan(tasks, store, cutting)
     priced = all_priced(tasks)
-    first = lay_section(tasks[0], store, tasks[0]["offers"], kerf, trim, tasks[1 : len(tasks)], MOST_WORK)
-    best = weighed(follow_plan([first], tasks, store, kerf, trim), priced)
+    first = lay_section(tasks[0], store, tasks[0]["offers"], cutting, tasks[1 : len(tasks)], MOST_WORK)
+    best = weighed(follow_plan([first], tasks, store, cutting), priced)
+    # the first layout is searched longer than any after it
+    cutting["spent"] = 0
     beginnings = [[]]
-    spent = {"steps": 0}
     for at, task in enumerate(tasks):
         plans = [best]
         for before in beginnings:
-            for step in next_steps(task, left_by(before, store), kerf, trim, tasks[at + 1 : len(tasks)], spent):
-                plan = follow_plan(before + [step], tasks, store, kerf, trim)
-                for later in plan[at + 1 : len(plan)]:
-                    spend(later, spent)
-                plans.append(weighed(plan, priced))
+            for step in next_steps(task, left_by(before, store), cutting, tasks[at + 1 : len(tasks)]):
+                if can_search(cutting):
+                    plans.append(weighed(follow_plan(before + [step], tasks, store, cutting), priced))
         plans = merged_sort(plans, is_lighter)
         best = plans[0]
         beginnings = [each["steps"][0 : at + 1] for each in plans[0:MOST_BEGINNINGS]]
-    plain = weighed(plain_plan(tasks, store, kerf, trim), priced) if is_short(best["steps"]) else best
+    plain = weighed(plain_plan(tasks, store, cutting), priced) if is_short(best["steps"]) else best
     return plain["steps"] if is_lighter(plain, best) else best["steps"]
 
 
-def spend(step, spent):
-    """Count what a step took of the search."""
-    spent["steps"] = spent["steps"] + ONE_LAYOUT + 20 * len(step["laid"]["lengths"]) + step["laid"]["layout"]["steps"]
+def can_search(cutting):
+    """Whether there is time for another way."""
+    return cutting["spent"] < MOST_STEPS
 
 
-def next_steps(task, store, kerf, trim, later, spent):
+def next_steps(task, store, cutting, later):
     """The ways to lay a section that are worth trying, while there is time.
 
     As it comes; buying otherwise; with one of the woods that it used kept back for narrower parts; on one wood alone;
     on bought boards alone.
     """
     steps = []
-    if spent["steps"] > MOST_STEPS:
+    if not can_search(cutting):
         return steps
-    usual = lay_next(task, store, kerf, trim, later)
-    spend(usual, spent)
+    usual = lay_next(task, store, cutting, later)
     steps.append(usual)
     if usual["missing"] > 0 or len(usual["laid"]["shopping"]) > 0:
         for offers in choices_of(task["offers"], len(later) == 0):
-            if buys_outside(usual, offers):
-                steps.append(lay_section(task, store, offers, kerf, trim, later, FEW_WORK))
-    if len(later) > 0:
-        for wood in unlike(store):
-            kept = [one for one in store if one["board"] == wood["board"]]
-            others = [one for one in store if one["board"] != wood["board"]]
-            if is_used(wood, usual, store):
-                step = lay_section(task, others, task["offers"], kerf, trim, later, FEW_WORK)
-                step["store"] = kept + step["store"]
-                steps.append(step)
-            elif holds_all(wood, task, kerf):
-                step = lay_section(task, kept, [], kerf, trim, later, FEW_WORK)
-                step["store"] = others + step["store"]
-                if step["missing"] == 0:
-                    steps.append(step)
-        if len(store) > 0 and len(task["offers"]) > 0:
-            step = lay_section(task, [], task["offers"], kerf, trim, later, FEW_WORK)
-            step["store"] = store + step["store"]
-            steps.append(step)
-    for step in steps[1 : len(steps)]:
-        spend(step, spent)
+            if can_search(cutting) and buys_outside(usual, offers):
+                steps.append(lay_section(task, store, offers, cutting, later, FEW_WORK))
+    if len(later) == 0:
+        return steps
+    for wood in unlike(store):
+        if can_search(cutting):
+            steps = steps + steps_by_wood(wood, usual, task, store, cutting, later)
+    if can_search(cutting) and len(store) > 0 and len(task["offers"]) > 0:
+        step = lay_section(task, [], task["offers"], cutting, later, FEW_WORK)
+        step["store"] = store + step["store"]
+        steps.append(step)
     return steps
 
 
+def steps_by_wood(wood, usual, task, store, cutting, later):
+    """A section with one wood kept back, if the `usual` step used it; or else on that alone, if it may hold all."""
+    kept = [one for one in store if one["board"] == wood["board"]]
+    others = [one for one in store if one["board"] != wood["board"]]
+    if is_used(wood, usual, store):
+        step = lay_section(task, others, task["offers"], cutting, later, FEW_WORK)
+        step["store"] = kept + step["store"]
+        return [step]
+    if not holds_all(wood, task, cutting["kerf"]):
+        return []
+    step = lay_section(task, kept, [], cutting, later, FEW_WORK)
+    step["store"] = others + step["store"]
+    return [step] if step["missing"] == 0 else []
+
+
 def unlike(store):
-    """The woods of a store, of those of one size only the first."""
+    """The woods of a store, of those of one size only the first; a few of them."""
     found = []
     for wood in store:
-        if len([one for one in found if is_alike(one, wood)]) == 0:
+        if len(found) < MOST_CHOICES and len([one for one in found if is_alike(one, wood)]) == 0:
             found.append(wood)
     return found
 
@@ -148,37 +151,41 @@ def left_by(steps, store):
     return store if len(steps) == 0 else steps[-1]["store"]
 
 
-def follow_plan(steps, tasks, store, kerf, trim):
+def follow_plan(steps, tasks, store, cutting):
     """A plan taken to its end, each section with all that can be bought for it."""
     while len(steps) < len(tasks):
         at = len(steps)
         later = tasks[at + 1 : len(tasks)]
-        steps = steps + [lay_next(tasks[at], left_by(steps, store), kerf, trim, later)]
+        steps = steps + [lay_next(tasks[at], left_by(steps, store), cutting, later)]
     return steps
 
 
-def lay_next(task, store, kerf, trim, later):
+def lay_next(task, store, cutting, later):
     """One section, if it can be from what is left over alone, so that no board is touched."""
+    kerf = cutting["kerf"]
+    work = FEW_WORK if can_search(cutting) else LEAST_WORK
     left_over = [one for one in store if len(one["how"]) > 0]
     if len(left_over) > 0 and at_least(room_on(left_over, task, kerf), room_wanted(task, kerf)):
-        step = lay_section(task, left_over, [], kerf, trim, later, FEW_WORK)
+        step = lay_section(task, left_over, [], cutting, later, work)
         if step["missing"] == 0:
             step["store"] = [one for one in store if len(one["how"]) == 0] + step["store"]
             return step
-    return lay_section(task, store, task["offers"], kerf, trim, later, FEW_WORK)
+    return lay_section(task, store, task["offers"], cutting, later, work)
 
 
-def plain_plan(tasks, store, kerf, trim):
+def plain_plan(tasks, store, cutting):
     """Every section by itself, nothing left over used; the sections share the work of one search."""
     steps = []
     work = MOST_WORK // len(tasks)
+    own = {"kerf": cutting["kerf"], "trim": cutting["trim"], "spent": 0}
     for task in tasks:
         priced = all_priced([task])
-        best = lay_section(task, left_by(steps, store), task["offers"], kerf, trim, [], work)
+        best = lay_section(task, left_by(steps, store), task["offers"], own, [], work)
         for offers in choices_of(task["offers"], True):
-            step = lay_section(task, left_by(steps, store), offers, kerf, trim, [], work)
-            if is_lighter(weighed([step], priced), weighed([best], priced)):
-                best = step
+            if len(tasks) == 1 or can_search(own):
+                step = lay_section(task, left_by(steps, store), offers, own, [], work)
+                if is_lighter(weighed([step], priced), weighed([best], priced)):
+                    best = step
         steps.append(best)
     return steps
 

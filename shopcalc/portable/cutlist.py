@@ -7,7 +7,7 @@ from shopcalc.portable.laying import each_part
 from shopcalc.portable.listed import read_pieces, read_stock
 from shopcalc.portable.order import job_shop, merged_sort, work_job
 from shopcalc.portable.own import is_empty_line, read_setting, read_size
-from shopcalc.portable.snap import above, nearest_of, same
+from shopcalc.portable.snap import above, nearest_of, same, smaller
 from shopcalc.portable.writing import decimal_text
 
 
@@ -81,6 +81,8 @@ def by_section(parts):
             }
             sections.append(named[name])
         named[name]["parts"].append(part)
+        # of widths that calipers take for one the least: a board of it is wide enough
+        named[name]["width"] = smaller(named[name]["width"], part["width"])
     for section in sections:
         section["parts"] = merged_sort(section["parts"], is_earlier_part)
     return merged_sort(sections, is_earlier_section)

@@ -75,6 +75,11 @@ def nth_line(name, place):
     return name + " " + str(place + 1)
 
 
+def joins_jobs(about):
+    """Whether a card has anything for a job: something that is run, or parts."""
+    return len(about["operations"]) + len(about["parts"]) + len(about["includes"]) > 0
+
+
 def inside(place, key):
     """A field of a line."""
     return key if len(place) == 0 else place + ", " + key
@@ -195,6 +200,8 @@ def read_item(given, place, faults, world):
         fault(faults, inside(place, "setup"), "There is no card called “" + item["setup"][0:40] + "”.")
         return item
     about = world["setups"][item["setup"]]["about"]
+    if not joins_jobs(about):
+        fault(faults, inside(place, "setup"), "This card runs nothing and gives no part: it has no place in a job.")
     declared = [one["name"] for one in about["inputs"]]
     for name in item["inputs"]:
         if name not in declared:

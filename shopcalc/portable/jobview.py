@@ -172,6 +172,7 @@ def shown_run(run):
         "settings": settings,
         "has_settings": len(settings) > 0,
         "done_at": stints[0]["done_at"],
+        "counts": " ".join([stint["many"] for stint in stints]),
         "pieces": pieces_of(stints),
         "passing": passing_of(stints),
         "faces": faces_of(stints),
@@ -218,9 +219,12 @@ def checks_about(reading, benches):
 
 
 def changed_since(stints):
-    """What was cut before a setting moved."""
+    """What was cut before a setting moved, or before there was more of it."""
     rows = []
     for stint in stints:
+        if stint["is_short"]:
+            told = stint["item"]["label"] + ", " + stint["operation"]["label"] + ": "
+            rows.append({"text": told + stint["passed"] + " had passed, now there are " + stint["many"] + "."})
         for moved in stint["moved"]:
             rows.append({"text": stint["item"]["label"] + ", " + moved["label"] + ": cut at " + moved["then"] + ", now " + moved["now"] + "."})
     return rows

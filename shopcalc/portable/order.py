@@ -17,6 +17,7 @@ from shopcalc.portable.writing import decimal_text
 NEAR = 64  # settings within one part in this of an inch could be one
 BETWEEN = "\n"
 DONE_BETWEEN = "; "
+PASSED = " | "  # between what a tick remembers of the settings and of how many had passed
 FEW = 12  # marks that a tick remembers one by one
 REACH = 500  # parts of an inch: two thousandths
 
@@ -64,7 +65,9 @@ def mark_done(run, shop, world):
     run["done"] = True
     for stint in run["stints"]:
         stint["moved"] = moved_settings(stint, run, shop, world)
-        stint["done"] = stint["is_ticked"] and len(stint["moved"]) == 0
+        stint["many"] = how_many(pieces_passing(stint))
+        stint["is_short"] = stint["is_ticked"] and is_fewer(stint["passed"], stint["many"])
+        stint["done"] = stint["is_ticked"] and len(stint["moved"]) == 0 and not stint["is_short"]
         run["done"] = run["done"] and stint["done"]
 
 
@@ -111,6 +114,7 @@ def make_stint(each, operation, job):
     """One operation of one item: what it was ticked with, what was read for it."""
     item = each["item"]
     name = str(item["id"]) + "/" + operation["of"] + "/" + operation["name"]
+    ticked = (job["ticks"][name] if name in job["ticks"] else "").split(PASSED)
     return {
         "name": name,
         "item": item,
@@ -119,7 +123,8 @@ def make_stint(each, operation, job):
         "operation": operation,
         "setting": ", ".join([setting["mark"] for setting in operation["settings"]]),
         "done_at": DONE_BETWEEN.join([done_text(setting) for setting in operation["settings"]]),
-        "ticked": job["ticks"][name] if name in job["ticks"] else "",
+        "ticked": ticked[0],
+        "passed": ticked[1] if len(ticked) > 1 else "",
         "is_ticked": name in job["ticks"],
         "reading": reading_of(name, item, operation, job),
     }
@@ -287,6 +292,24 @@ def wanted_otherwise(stint, run):
         if setting["kind"] == "length" and not is_within(setting["value"], first[place]["value"], REACH):
             found.append(setting)
     return found
+
+
+def how_many(pieces):
+    """How many pieces there are in all."""
+    many = 0
+    for piece in pieces:
+        many = many + piece["count"]
+    return decimal_text(many, 0, False)
+
+
+def is_fewer(passed, many):
+    """Whether fewer pieces had passed than there are now; a tick that does not say how many is good for all."""
+    for one in passed:
+        if one not in "0123456789":
+            return False
+    if len(passed) == len(many):
+        return passed < many
+    return len(passed) > 0 and len(passed) < len(many)
 
 
 def pieces_passing(stint):

@@ -9,18 +9,22 @@ it is part of, by a name of its own, and how wide that was (`of`); what squaring
 board, "rest", or "offcut".
 """
 
-from shopcalc.portable.boards import lay_within
-from shopcalc.portable.snap import above, at_least, floor_of, same, smaller
+from shopcalc.portable.boards import lay_within, tick_of
+from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same, smaller
 
 MOST_PIECES = 400
+CALIPERS = 1000  # wood is of one thickness to a part in this of an inch
+ONE_LAYOUT = 500  # steps that a layout takes beside its search
+ONE_PIECE = 20
 
 
 def make_task(section, lines, kerf, rough, first):
     """A section to lay: its single pieces and their labels, how many are wanted, the shortest, and the boards to buy for it.
 
-    `first` is the widest of its thickness.
+    `first` is the widest of its thickness; `boards` is how many boards on hand there are of it, `has_boards` whether any board
+    at all is wide enough.
     """
-    task = {"section": section, "first": first, "lengths": [], "labels": [], "wanted": 0, "offers": []}
+    task = {"section": section, "first": first, "lengths": [], "labels": [], "wanted": 0, "offers": [], "boards": 0, "has_boards": False}
     task["shortest"] = section["parts"][-1]["length"] + rough
     for part in section["parts"]:
         task["wanted"] = task["wanted"] + part["count"]
@@ -30,7 +34,11 @@ def make_task(section, lines, kerf, rough, first):
     # lines come narrow before wide, so of boards that cost the same the narrow one is bought
     for line in lines:
         strips = strips_of(line["width"], section["width"], kerf)
-        if strips > 0 and same(line["thickness"], section["thickness"]):
+        if not is_as_thick(line, section):
+            continue
+        task["boards"] = task["boards"] + len(line["on_hand"])
+        if strips > 0:
+            task["has_boards"] = task["has_boards"] or len(line["on_hand"]) + len(line["to_buy"]) > 0
             for board in line["to_buy"]:
                 offer = {"length": board["length"], "whole": board["price"], "width": line["width"], "line": line["place"], "strips": strips}
                 # what a strip costs is only part of what its board costs: the cheapest strips need not be the cheapest boards
@@ -39,11 +47,16 @@ def make_task(section, lines, kerf, rough, first):
     return task
 
 
-def boards_on_hand(thickness, lines, trim):
-    """The store of a thickness before anything is cut, narrow boards first."""
+def is_as_thick(one, other):
+    """Whether two are of one thickness, as calipers tell."""
+    return nearest_of(one["thickness"] * CALIPERS) == nearest_of(other["thickness"] * CALIPERS)
+
+
+def boards_on_hand(section, lines, trim):
+    """The store of a section's thickness before anything is cut, narrow boards first."""
     store = []
     for line in lines:
-        if same(line["thickness"], thickness):
+        if is_as_thick(line, section):
             for at, length in enumerate(line["on_hand"]):
                 store.append(whole_board("h" + str(line["place"]) + "-" + str(at), length, line["width"], trim, True))
     return store
@@ -61,18 +74,16 @@ def strips_of(wide, width, kerf):
     return int(smaller(floor_of((wide + kerf) / (width + kerf)), MOST_PIECES))
 
 
-def lay_section(task, store, offers, kerf, trim, later, work):
-    """One step: a section on what there is and what is offered, and the store with what is left that is of use `later`."""
+def lay_section(task, store, offers, cutting, later, work):
+    """One step: a section on what there is and what is offered, and the store with what is left that is of use `later`.
+
+    `cutting` has the `kerf`, the `trim` and what the search has `spent`, to which the step adds.
+    """
     width = task["section"]["width"]
-    owned = []
-    for wood in store:
-        strips = strips_of(wood["width"], width, kerf)
-        if above(task["shortest"], wood["length"] - wood["trim"]):
-            continue
-        # no more strips than there are pieces, or many narrow parts on wide boards would leave no place for the next board
-        for _ in range(int(smaller(smaller(strips, len(task["lengths"])), MOST_PIECES - len(owned)))):
-            # the layout squares every board, and an offcut is square
-            owned.append({"length": wood["length"] - wood["trim"] + trim, "wood": wood, "strips": strips})
+    kerf = cutting["kerf"]
+    trim = cutting["trim"]
+    all_strips = strips_on_hand(task, store, cutting)
+    owned = all_strips[0:MOST_PIECES]
     to_buy = []
     for offer in offers:
         add_choice(to_buy, offer)
@@ -84,11 +95,14 @@ def lay_section(task, store, offers, kerf, trim, later, work):
         "lengths": task["lengths"],
         "labels": task["labels"],
         "layout": layout,
-        "has_boards": len(owned) + len(to_buy) > 0,
+        "has_boards": task["has_boards"],
         "shopping": rows,
         "unlaid": task["wanted"] - len(task["lengths"]),
-        "proven": is_proven(layout, owned, used, offers, task) and task["wanted"] == len(task["lengths"]),
+        "proven": False,
     }
+    if task["wanted"] == len(task["lengths"]) and len(owned) == len(all_strips):
+        laid["proven"] = is_proven(layout, owned, used, len(offers) == len(task["offers"]) and len(store) == task["boards"], task)
+    cutting["spent"] = cutting["spent"] + ONE_LAYOUT + ONE_PIECE * len(task["lengths"]) + len(store) + layout["steps"]
     taken = 0
     for wood in used:
         if len(wood["how"]) == 0:
@@ -97,13 +111,29 @@ def lay_section(task, store, offers, kerf, trim, later, work):
     return {"laid": laid, "missing": len(layout["too_long"]), "taken": taken, "store": left + left_over_of(layout, used, width, kerf, later)}
 
 
+def strips_on_hand(task, store, cutting):
+    """The strips that a store gives for a section, narrow wood first; the longest first where they are more than are laid at once."""
+    found = []
+    for wood in store:
+        strips = strips_of(wood["width"], task["section"]["width"], cutting["kerf"])
+        if above(task["shortest"], wood["length"] - wood["trim"]):
+            continue
+        # no more strips than there are pieces, or many narrow parts on wide boards would leave no place for the next board
+        for _ in range(int(smaller(strips, len(task["lengths"])))):
+            # the layout squares every board, and an offcut is square
+            found.append({"length": wood["length"] - wood["trim"] + cutting["trim"], "wood": wood, "strips": strips, "owned": True})
+    if len(found) > MOST_PIECES:
+        found.sort(key=lambda strip: 0 - tick_of(strip["length"]))
+    return found
+
+
 def gives_several(woods):
     """Whether any of them gives more than one strip."""
     return len([one for one in woods if one["strips"] > 1]) > 0
 
 
-def is_proven(layout, owned, used, offers, task):
-    """Whether no fewer boards could do: nothing to buy, or the widest section with all that is offered.
+def is_proven(layout, owned, used, whole, task):
+    """Whether no fewer boards could do: nothing to buy, or the widest section on the `whole` store with all that is offered.
 
     What would be left over for a narrower one, had a wider one been laid otherwise, no bound says. Where a board gives
     several strips, or what is left over is used, nothing is claimed.
@@ -111,7 +141,7 @@ def is_proven(layout, owned, used, offers, task):
     if not layout["proven"] or len(layout["too_long"]) > 0 or gives_several(owned) or gives_several(task["offers"]):
         return False
     if layout["bought"] > 0:
-        return task["first"] and len(offers) == len(task["offers"])
+        return task["first"] and whole
     return len([wood for wood in used if len(wood["how"]) > 0]) == 0 and len(used) > 0
 
 
@@ -148,14 +178,12 @@ def name_strips(layout, owned, to_buy, name, trim):
         for nth in range(many):
             board = "b" + name + "-" + str(at) + "-" + str(nth // offer["strips"])
             wood = whole_board(board, offer["length"], offer["width"], trim, False)
-            strips = strips + [{"length": offer["length"], "wood": wood, "strips": offer["strips"]}]
-    taken = {}
+            strips = strips + [{"length": offer["length"], "wood": wood, "owned": False}]
     used = []
     for nth, each in enumerate(layout["boards"]):
         for place, strip in enumerate(strips):
-            mine = each["owned"] == (place < len(owned)) and same(strip["length"], each["length"])
-            if mine and str(place) not in taken:
-                taken[str(place)] = True
+            if each["owned"] == strip["owned"] and same(strip["length"], each["length"]):
+                strips = strips[0:place] + strips[place + 1 : len(strips)]
                 wood = strip["wood"]
                 each["wood"] = wood
                 each["name"] = wood["board"] + "/" + name + "-" + str(nth)

@@ -212,10 +212,12 @@ def work_result(name, result, formulas, known, gone, numbers):
     """Work one result out into `known`, unless something it needs is missing or a check took it away."""
     if name in gone:
         return
-    if len(result["reading"]) > 0 and result["reading"] in known:
+    applies = not result["when"] or holds("when " + name, formulas, known, numbers)
+    if len(result["reading"]) > 0 and result["reading"] in known and applies:
         known[name] = known[result["reading"]]
         return
-    if result["when"] and not holds("when " + name, formulas, known, numbers):
+    # what is as found is as planned where the reading is not followed
+    if len(result["reading"]) == 0 and not applies:
         return
     value = numbers["attempt"](formulas[name], known, numbers)
     if value is not None:

@@ -77,7 +77,7 @@ measured_offset = setup.reading(
     "Faces differ by, as it measures",
     "Both faces of the bevelled scrap by calipers, square to the edge: the wider less the narrower.",
 )
-setup.correction(
+tilt_move = setup.correction(
     "tilt_move",
     "Tilt",
     tilt - atand(measured_offset / thickness),
@@ -87,7 +87,7 @@ setup.correction(
     kind="angle",
 )
 setup.after("tilt_as_cut", "Bevel as cut", atand(measured_offset / thickness), kind="angle")
-setup.after("fence_as_cut", "Fence for the bevel as cut", wide_face - measured_offset, when=measured_offset < wide_face)
+setup.after("fence_as_cut", "Fence for the bevel as cut", wide_face - measured_offset, when=And(setup.near(tilt_move), measured_offset < wide_face))
 setup.trial(
     "Bevel one edge of a scrap of the same thickness, its other edge square. Measure both faces, and write below by how much they differ. "
     "Correct the tilt first, the fence after it: tilting also moves the blade at the table."

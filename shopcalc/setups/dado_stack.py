@@ -195,11 +195,11 @@ fence_move = setup.correction(
 _again = setup.ranking(
     "again", choose_between(wanted - outer_pair - (measured_dado - width), chippers, shims, under, arbor - wanted + (measured_dado - width))
 )
-_fits_again = And(_one, choices_in(_again) > 0, abs(_off) <= inches("1/8"))
+_fits_again = And(setup.near(shim_move), choices_in(_again) > 0)
 stack_again = setup.after("stack_again", "Stack for the next trial", _stack_of(_again, 0), kind="lengths", rounding="none", when=_fits_again)
 width_again = setup.after("width_again", "As it should then cut", total_of(stack_again) + measured_dado - width, rounding="none")
 second_pass_again = setup.after(
-    "second_pass_again", "Fence away from the cutter, next trial", second_pass - _off, when=And(second_pass > _off, abs(_off) <= inches("1/8"))
+    "second_pass_again", "Fence away from the cutter, next trial", second_pass - _off, when=And(setup.near(fence_move), second_pass > _off)
 )
 setup.trial(
     "Cut a dado across a scrap of the same stuff, at the depth of the work. Measure its width near the top and at the bottom, try the piece in it, and type the width in as the reading: "

@@ -70,17 +70,17 @@ setup.stop(
     change=thickness,
     spoils=(least_bevel,),
 )
-setup.stop(
+setup.caution(
     "pin_too_proud",
     near_corner > pin_to_jamb,
-    "The corner on the opening face swings {near_corner} from the pin and the jamb is {pin_to_jamb} away: no bevel helps. "
-    "Leave more gap on the latch side, or hang it on a pin less proud than {pin_offset}.",
+    "The corner on the opening face swings {near_corner} from the pin and the jamb is {pin_to_jamb} away: it passes only if nothing of jamb or "
+    "casing stands out past the face of the door. No bevel helps there: leave more gap on the latch side, or hang it on a pin less proud than {pin_offset}.",
     change=gap_latch,
-    spoils=(least_bevel,),
+    source="",
 )
 setup.stop(
     "fouls",
-    And(clearance < 0, near_corner <= pin_to_jamb, _far_side < _reach),
+    And(far_corner > pin_to_jamb, _far_side < _reach),
     "With a bevel of {bevel} the corner on the stop face meets the jamb, too far by {foul}: it needs {least_bevel} at least.",
     change=bevel,
     spoils=(),
@@ -224,7 +224,8 @@ setup.picture(
 )
 
 setup.source(
-    "Geometry: a corner of the door swings on a circle about the pin, its radius \u221a(across\u00b2 + from the pin\u00b2); the pin stands over the middle of the hinge gap."
+    "Geometry: a corner of the door swings on a circle about the pin, its radius \u221a(across\u00b2 + from the pin\u00b2); the pin stands over the middle of the hinge gap. "
+    "The jamb, with its casing, is taken to come out as far as the pin; where it ends at the face of the door there is a little more room."
 )
 setup.source(
     "Bevel to which locks are made, 1/8 in in 2 1/4 in (3.18\u00b0): ICS, Building Trades Pocketbook. About 5\u00b0, or 1/8 in in 2 in: "

@@ -64,7 +64,7 @@ setup.group("For the groove and the tenon")
 _rails = ("Top rail", "Mid rail", "Bottom rail")
 _wood = ("Stile", *_rails)
 _groove = setup.include(groove, {"mill_stock": (), "groove": _wood, "rib": _wood}, stock=stock, groove_width=groove_width, groove_depth=groove_depth)
-groove_found = setup.as_found("groove_found", "Groove as it is", _groove["measured_groove"], groove_width)
+groove_found = setup.as_found("groove_found", "Groove as it is", _groove["measured_groove"], groove_width, far=inches("1/8"))
 setup.include(tenon, {"shoulders": _rails, "cheeks": _rails}, stock=stock, groove_width=groove_found, groove_depth=groove_depth, end_play=end_play)
 
 # What follows from the opening
@@ -160,8 +160,8 @@ setup.stop(
 )
 setup.caution(
     "reading_far_off",
-    abs(groove_found - groove_width) > inches("1/8"),
-    "The groove as read is more than {1/8 in} from the groove wanted: measure again before tenons and panes follow it.",
+    abs(_groove["measured_groove"] - groove_width) > inches("1/8"),
+    "The groove as read is more than {1/8 in} from the groove wanted, and nothing follows it: measure again.",
     change=_groove["measured_groove"],
     source="",
 )

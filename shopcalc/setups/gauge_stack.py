@@ -108,7 +108,7 @@ height_again = setup.after(
     "Height to type in for the next stack",
     height - (measured_depth - reach),
     rounding="none",
-    when=And(height + reach > measured_depth, abs(_off) <= inches("1/8")),
+    when=And(setup.near(height_move), height + reach > measured_depth),
 )
 setup.trial(
     "Set the height by the stack, run a scrap over the cutter, held down, and measure how deep it was cut. "

@@ -52,7 +52,7 @@ setup.stop(
     "Choose the dado head, whose fence is there to be cut, or a thinner blade.",
     change=method,
 )
-setup.caution("thin_lip", lip < inches("1/4"), "A lip of {lip} is thinner than 1/4 in: it splits off along the corner.", change=depth)
+setup.caution("thin_lip", lip < inches("1/4"), "A lip of {lip} is thinner than {1/4 in}: it splits off along the corner.", change=depth)
 setup.caution("deep_rabbet", depth > 2 * stock / 3, "The rabbet is deeper than two thirds of the stock, {stock}.", change=depth)
 setup.caution(
     "wide_for_dado",

@@ -2,6 +2,8 @@
 
 from typing import Any
 
+from sympy import And
+
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, line, slant, turn
 from shopcalc.terms import atand, cosd, degrees, inches, number, sind, tand
@@ -73,7 +75,9 @@ setup.caution(
     "The drip is only {drip_clear} clear of the wall, less than {1/4 in}: wind carries the drops back to it.",
     change=overhang,
 )
-setup.caution("narrow_drip", drip_kerf < inches("1/8"), "A drip narrower than 1/8 in fills: a drop bridges it, and so does paint.", change=drip_kerf)
+setup.caution(
+    "narrow_drip", drip_kerf < inches("1/8"), "A drip narrower than {1/8 in} fills: a drop bridges it, and so does paint.", change=drip_kerf
+)
 setup.caution(
     "weak_nose",
     drip_setback < inches("3/8"),
@@ -81,7 +85,7 @@ setup.caution(
     change=drip_setback,
 )
 setup.caution(
-    "thin_sill", thickness < inches("3/4"), "A sill thinner than 3/4 in cups, and the drip leaves little to hold its nose.", change=thickness
+    "thin_sill", thickness < inches("3/4"), "A sill thinner than {3/4 in} cups, and the drip leaves little to hold its nose.", change=thickness
 )
 setup.caution(
     "too_flat", slope < degrees(5), "A slope of less than 5\u00b0 holds water in every hollow of the grain; about 10\u00b0 is usual.", change=slope
@@ -102,7 +106,7 @@ measured_offset = setup.reading(
     "Both faces of the bevelled scrap by calipers, square to the edge: the wider less the narrower.",
 )
 measured_drip = setup.reading("measured_drip", "Drip depth as it measures", "Depth rod of the calipers in the trial drip, at its deepest place.")
-setup.correction(
+tilt_move = setup.correction(
     "tilt_move",
     "Tilt",
     slope - atand(measured_offset / thickness),
@@ -120,7 +124,9 @@ setup.correction(
     far=inches("1/8"),
 )
 setup.after("back_as_cut", "Back bevel as cut", atand(measured_offset / thickness), kind="angle")
-setup.after("bottom_as_cut", "Bottom face for the bevel as cut", top_face - measured_offset, when=measured_offset < top_face)
+setup.after(
+    "bottom_as_cut", "Bottom face for the bevel as cut", top_face - measured_offset, when=And(setup.near(tilt_move), measured_offset < top_face)
+)
 setup.trial(
     "On a scrap of the sill's own thickness cut the drip, then bevel the other edge. Measure how much the faces differ and how deep the drip is, "
     "and write both below. Held with its bevel against something plumb, the scrap shows the slope."

@@ -339,8 +339,8 @@ def test_a_job_that_is_being_worked_out_says_so(shop: Phone) -> None:
     """What takes long has a word while it lasts, and none behind it."""
     page = with_boathouse(shop)
     page.evaluate(
-        """() => { window.busy = [];
-        new MutationObserver(() => busy.push(document.getElementById('work').ariaBusy)).observe(document.getElementById('work'), {attributeFilter: ['aria-busy']}); }"""
+        """() => { const work = document.getElementById('work'); window.busy = [];
+        new MutationObserver(() => busy.push(work.ariaBusy)).observe(work, {attributeFilter: ['aria-busy']}); }"""
     )
     turn_to(page, "Boards")
     page.get_by_label("Kerf").fill("3/32")

@@ -10,6 +10,7 @@ import pytest
 from scipy.optimize import Bounds, LinearConstraint, milp
 
 from shopcalc import exact
+from shopcalc.portable import buying, wood
 from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.cutlist import solve_cuts, solve_job
 from shopcalc.portable.job import read_job
@@ -39,6 +40,15 @@ def test_fewest_is_not_said_where_other_boards_were_not_looked_at() -> None:
     lumber = [boards(to_buy="20 @ 8"), boards(to_buy="20 @ 12", width="3"), boards(to_buy="20 @ 18", width="5")]
 
     assert [one["proven"] for one in laid(parts=TWO, lumber=lumber)] == [False, False]
+
+
+def test_fewest_is_not_said_where_a_board_on_hand_is_kept_back() -> None:
+    """The board in the rack is kept for the narrow part, by price: without prices one board is bought, so two are not the fewest."""
+    parts = [slats(2, width="3", length="40"), slats(1, length="90")]
+    found = laid(parts=parts, lumber=[boards(on_hand="96", to_buy="48 @ 5", width="3"), boards(to_buy="96 @ 50")])
+
+    assert sizes(found) == [(3, 48, 2, 10)]
+    assert not found[0]["proven"]
 
 
 def test_a_longer_board_is_bought_for_its_offcut() -> None:
@@ -105,6 +115,31 @@ def test_short_boards_do_not_hide_a_long_one_behind_them() -> None:
     [one] = laid(parts=[slats(1, width="1", length="90")], lumber=rack)
 
     assert [] == one["layout"]["too_long"]
+
+
+def test_four_hundred_short_strips_do_not_hide_a_long_one_behind_them() -> None:
+    """More strips than are laid at once are taken by their length, and nothing is bought that is in the rack."""
+    narrow = [slats(20, width="1/2", length="40"), slats(1, width="1/2", length="100")]
+    racks = [boards(on_hand="30 x200", width="3")] * 2 + [boards(on_hand="100", to_buy="96", width="3")]
+
+    assert sizes(laid(parts=narrow, lumber=[boards(on_hand="48 x23, 120", to_buy="120", width="11 1/4")], kerf="1/8")) == []
+    assert sizes(laid(parts=[slats(1, width="3", length="25"), slats(1, width="3", length="90")], lumber=racks)) == []
+
+
+def test_a_large_job_is_given_up_in_time(monkeypatch: pytest.MonkeyPatch) -> None:
+    """However many sections and boards a job has, each is laid a few times at most."""
+    laid_sections = []
+
+    def lay_section(*given: Any) -> Any:
+        laid_sections.append(given[0]["section"]["name"])
+        return wood.lay_section(*given)
+
+    monkeypatch.setattr(buying, "lay_section", lay_section)
+    parts = [slats(999, width=f"{1 + place / 20:.2f}", length="24") for place in range(30)]
+    racks = [boards(on_hand=", ".join(f"{30 + place % 40 + nth} x9" for nth in range(22)), width=str(3 + place / 10)) for place in range(40)]
+    laid(parts=parts, lumber=[*racks, boards(to_buy="96 @ 20, 120 @ 26", width="11 1/4"), boards(to_buy="96 @ 13", width="7 1/4")])
+
+    assert len(laid_sections) < 6 * len(parts)
 
 
 @pytest.mark.parametrize("to_buy", ["20, 20 @ 3", "20 @ 3, 20"])

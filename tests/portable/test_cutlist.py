@@ -213,3 +213,21 @@ def test_a_part_that_is_named_anew_is_named_anew_on_its_board() -> None:
     [one] = laid(parts=[{**slats(1), "label": "Rung"}], lumber=[boards(on_hand="36")])
 
     assert one["labels"] == ["Rung"]
+
+
+@pytest.mark.parametrize("typed", [["19 mm", "0.748"], ["0.748", "19 mm"]])
+def test_wood_is_of_one_thickness_as_calipers_tell(typed: list[str]) -> None:
+    """To the thousandth, whichever part comes first: both are laid on the board of 19 mm."""
+    parts = [slats(1, thickness=typed[0], width="3"), slats(1, thickness=typed[1], width="3.0004")]
+    [one] = laid(parts=parts, lumber=[boards(to_buy="96", width="3", thickness="19 mm")])
+
+    assert (one["layout"]["too_long"], bought(one)) == ([], [(96, 1, None)])
+
+
+def test_boards_that_are_used_up_are_boards() -> None:
+    """Where one is too short or used already, the part is named that is left without one; only where none is wide enough is one asked for."""
+    short = laid(parts=[slats(1, "90")], lumber=[boards(on_hand="50")])
+    used = laid(parts=[slats(1, "90", width="3"), slats(1, "80")], lumber=[boards(on_hand="96", width="3")])
+    none = laid(parts=[slats(1, "90")], lumber=[boards(on_hand="96", width="1")])
+
+    assert [(one["has_boards"], one["layout"]["too_long"]) for one in (*short, *used, *none)] == [(True, [0]), (True, []), (True, [0]), (False, [0])]

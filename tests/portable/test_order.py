@@ -133,6 +133,18 @@ def test_what_was_cut_before_a_reading_is_flagged_and_not_changed() -> None:
     assert ", now 0.8" in run["changed"][0]["text"]
 
 
+@pytest.mark.parametrize(("passed", "done"), [("| 1", False), ("| 9", False), ("| 99", True), ("", True), ("| some", True)])
+def test_a_run_is_open_again_when_there_is_more_to_pass(passed: str, done: bool) -> None:
+    """A tick remembers how many had passed; one that does not say is good for all."""
+    job = job_of(parts=[{"label": "Leg", "count": 20, "length": "10", "width": "2", "thickness": "1"}], items=[])
+    job["ticks"] = {"1000000/part/rip": f"2.000 in {passed}".strip()}
+    [run] = [run for stage in job_view(job, exact.world())["stages"] for run in stage["runs"] if run["names"] == "1000000/part/rip"]
+
+    assert run["done"] == done
+    if not done:
+        assert run["changed"][0]["text"] == f"Leg, Rip to width: {passed[2:]} had passed, now there are 20."
+
+
 def test_a_run_is_done_when_all_of_it_is() -> None:
     """A frame added later opens the run again, and says what is still to pass."""
     job = job_of(items=frames())

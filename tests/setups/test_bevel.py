@@ -81,10 +81,11 @@ def test_a_reading_says_which_way_to_tilt(measured, said):
 def test_the_scrap_gives_the_bevel_and_the_fence_as_cut():
     """A scrap whose faces differ by its thickness was cut at 45 degrees, and the fence for that loses the thickness."""
     assert "tilt_as_cut" not in texts_of("bevel")
-    values = texts_of("bevel", thickness="3/4", wide_face="4", measured_offset="3/4")
+    values = texts_of("bevel", thickness="3/4", wide_face="4", measured_offset="3/4", tilt="44")
 
     assert (values["tilt_as_cut"], values["fence_as_cut"]) == ("45\u00b0", "3 1/4")
     assert "fence_as_cut" not in texts_of("bevel", wide_face="4", measured_offset="4")
+    assert "fence_as_cut" not in texts_of("bevel", tilt="30", measured_offset="3/4")  # far off: measured again first
 
 
 def test_the_steps_turn_the_piece_only_for_a_second_edge():
