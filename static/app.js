@@ -143,9 +143,15 @@ function keepMeaning(now) {
 // An entry as it is written where bare numbers are of another unit.
 function meantIn(unit, kind, text) {
   if (kind === 'length') return withUnit(text, unit);
-  if (kind === 'lengths') return text.split(/[,;]/).map(each => withUnit(each, unit)).join(', ');
+  if (/^(lengths|pieces|stock)$/.test(kind)) return text.split(/[,;]/).map(each => lineMeant(each.trim(), unit)).join(', ');
   if (kind === 'temperature' && /^[-\u2212\d\s.\/\u00b0]+$/.test(text)) return `${text.trim()} ${unit === 'mm' ? 'C' : 'F'}`;
   return text;
+}
+
+// One of a row: a name before the length, how many or a price behind it, stay as they are.
+function lineMeant(line, unit) {
+  const [, name, length, tail] = /^([a-z ]*?)\s*([^a-z].*?)?(\s*[x\u00d7]\s*\d+.*|\s*@.*)?$/i.exec(line) ?? [];
+  return length ? `${name}${name && ' '}${withUnit(length, unit)}${tail ?? ''}` : line;
 }
 
 function withUnit(entry, unit) {

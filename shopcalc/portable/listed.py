@@ -12,12 +12,18 @@ LONGEST_ROW = 4000
 LONGEST_LABEL = 40
 TOO_LONG = "That is too long: a row has at most 4,000 characters."
 DEAREST = 50000
+MOST_ALIKE = 999
 
 
 def read_lengths(text, most, shop, units, numbers):
-    """Read a row of lengths with commas between them, at most `most`; an empty text is an empty row."""
+    """Read a row of lengths with commas between them, `1/8 x3` for three of one, at most `most`; an empty text is an empty row."""
     got = read_row(text, most, False, shop, units, numbers)
-    return {"ok": True, "value": [one["length"] for one in got["value"]]} if got["ok"] else got
+    if not got["ok"]:
+        return got
+    lengths = []
+    for one in got["value"]:
+        lengths = lengths + [one["length"] for _ in range(one["count"])]
+    return {"ok": True, "value": lengths}
 
 
 def row_parts(text):
@@ -113,7 +119,7 @@ def trimmed(text):
 
 
 def read_stock(text, most, shop, units, numbers):
-    """Read lengths to buy as `96 @ 12.50, 120`: rows `{"length", "price"}`, the price None where there is none."""
+    """Read lengths to buy as `96 @ 12.50, 120`: rows `{"length", "price", "count"}`, the count 1, the price None where there is none."""
     return read_row(text, most, True, shop, units, numbers)
 
 
@@ -122,22 +128,40 @@ def read_row(text, most, priced, shop, units, numbers):
     if len(text) > LONGEST_ROW:
         return {"ok": False, "message": TOO_LONG}
     rows = []
+    total = 0
     parts = row_parts(text)
     for place, part in enumerate(parts):
         if place > 0 and is_split_price(parts[place - 1], part):
             return {"ok": False, "message": "Write a price with a point, such as 12.50: a comma begins the next length."}
         sides = part.split("@") if priced else [part]
-        got = read_above_zero(sides[0], shop, units, numbers)
+        got = read_some(sides[0], shop, units, numbers)
+        if got["ok"] and priced and got["count"] != 1:
+            got = {"ok": False, "message": "As many can be bought as are wanted: leave out how many."}
         price = {"ok": True, "value": None}
         if got["ok"] and len(sides) > 1:
             price = read_price("@".join(sides[1 : len(sides)]), units, numbers)
         wrong = price if got["ok"] else got
         if not wrong["ok"]:
             return {"ok": False, "message": "Number " + str(place + 1) + " in the row: " + wrong["message"]}
-        rows.append({"length": got["value"], "price": price["value"]})
-    if len(rows) > most:
+        rows.append({"length": got["value"], "price": price["value"], "count": got["count"]})
+        total = total + got["count"]
+    if total > most:
         return {"ok": False, "message": "That is too many: at most " + str(most) + " can be weighed."}
     return {"ok": True, "value": rows}
+
+
+def read_some(text, shop, units, numbers):
+    """Read a length of a row and how many there are of it; 3 x 1/8 could be three pieces or one, and is asked about."""
+    row = split_piece(text)
+    named = len(row["label"]) > 0 or len(row["length"]) == 0
+    length = text if named else row["length"]
+    if not named and len([one for one in characters(length) if is_times(one)]) > 0:
+        return {"ok": False, "message": "Write how many behind the length, such as 1/8 x3."}
+    got = read_above_zero(length, shop, units, numbers)
+    many = {"ok": True, "value": 1} if named else read_count(row["count"], units, numbers)
+    if got["ok"] and (not many["ok"] or same(many["value"], 0) or above(many["value"], MOST_ALIKE)):
+        return {"ok": False, "message": "Write how many behind an x, such as x4."}
+    return {"ok": True, "value": got["value"], "count": int(many["value"])} if got["ok"] else got
 
 
 def is_split_price(before, part):

@@ -38,7 +38,7 @@ on_hand = setup.lengths(
     "on_hand",
     "Boards on hand",
     "",
-    "Each board you own, its sound length, with commas between. They are used first. Blank for none.",
+    "Each board you own, its sound length, with commas between; 96 x3 for three of one length. They are used first. Blank for none.",
     most=50,
     none=True,
 )

@@ -100,6 +100,18 @@ def test_entries_keep_their_meaning_when_the_shop_turns_metric(shop):
     assert "18.4 mm" in readout(page).inner_text()
 
 
+def test_rows_keep_their_counts_names_and_prices_beside_the_unit(shop):
+    """The unit goes to the length of each line, before how many there are and what one costs."""
+    page = shop.visit("/boards?parts=rail+22+15/16+x2,+30&on_hand=96+x3&lengths=120+@+12.50")
+    wait_for_card(page)
+    page.locator(".shop summary").click()
+    page.locator("#shop-units").select_option("mm")
+    until(page, "new URL(location).searchParams.get('units') === 'mm'")
+
+    typed = [page.locator(f"#in-{name}").input_value() for name in ("parts", "on_hand", "lengths")]
+    assert typed == ["rail 22 15/16 in x2, 30 in", "96 in x3", "120 in @ 12.50"]
+
+
 def test_temperatures_keep_their_meaning_too(shop):
     """Seventy degrees stay Fahrenheit when the shop begins to think in Celsius."""
     page = shop.visit("/wood-movement?by=climate")

@@ -100,3 +100,27 @@ def test_the_phone_reads_parts_alike(typed: str, phone_brain: MiniRacer) -> None
         ]
     else:
         assert phone["message"] == server["message"]
+
+
+@pytest.mark.parametrize(
+    ("typed", "read"),
+    [
+        ("1/8 x3, 1/16", [Fraction(1, 8)] * 3 + [Fraction(1, 16)]),
+        ("70 x2", [70, 70]),
+        ("3 x 1/8", "such as 1/8 x3"),
+        ("2 x (3 + 1)", "such as 1/8 x3"),
+        ("70 x0", "such as x4"),
+        ("70 x1000", "such as x4"),
+        ("1/8 x11", "at most 10"),
+    ],
+)
+def test_a_row_says_how_many_behind_a_length(typed: str, read: Any) -> None:
+    """Three of an eighth are three pieces and not three eighths; what could be either is asked about."""
+    got = read_lengths(typed, 10, INCH_SHOP, UNITS, NUMBERS)
+
+    assert got["value"] == read if got["ok"] else read in got["message"]
+
+
+def test_how_many_are_bought_is_not_typed() -> None:
+    """The yard has as many as are wanted."""
+    assert "leave out how many" in stock("96 x2 @ 12")
