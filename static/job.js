@@ -4,13 +4,14 @@ import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.
 
 const store = createStore('shopcalc', 'jobs');
 const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
-const LAST = 'shopcalc.job', VIEW = 'shopcalc.view', LARGEST = 1e6, MOST_ITEMS = 200;
+const LAST = 'shopcalc.job', VIEW = 'shopcalc.view', LARGEST = 1e6, MOST_ITEMS = 200, LAST_NUMBER = 999999, FIRST_PART = 1000000;
 const find = id => document.getElementById(id);
 const page = find('job'), work = find('work');
 
 // What the storage would not take is kept here until it does: nothing that was typed is lost while the tab is open.
 const unsaved = new Map();
 
+// What is said stays until something else is done; what can be undone stays until another view is chosen.
 function say(text) {
   const line = find(page ? 'job-says' : 'job-added');
   line.textContent = text;
@@ -85,9 +86,7 @@ async function offerToAdd() {
   const [, job, item] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
   const kept = job && await read(job);
   const known = kept?.items.find(each => String(each.id) === item);
-  if (known) button.textContent = 'Save to the job';
-  button.hidden = false;
-  button.addEventListener('click', async () => {
+  const keep = async () => {
     const id = known ? job : await jobForNew();
     const shop = (await read(id))?.shop ?? {};
     const inputs = typed(form, shop);
@@ -95,14 +94,18 @@ async function offerToAdd() {
     await change(id, doc => {
       const line = known && doc.items.find(each => String(each.id) === item);
       if (line) line.inputs = inputs;
-      else if (doc.items.length < MOST_ITEMS) doc.items.push({ id: mine = Math.max(0, ...doc.items.map(each => each.id)) + 1, setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
+      else if (doc.items.length < MOST_ITEMS) doc.items.push({ id: mine = freeNumber(doc), setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
     });
     if (unsaved.has(id)) return;
     if (!known && !(await read(id)).items.some(each => each.id === mine)) return say(`A job holds at most ${MOST_ITEMS} items.`);
     const title = (await read(id)).title;
     find('job-added').replaceChildren(`${known ? 'Saved to' : 'Added to'} “${title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
     find('job-added').hidden = false;
-  });
+  };
+  button.hidden = Boolean(known);
+  button.addEventListener('click', keep);
+  // the card of an item is kept as its job is, at every key
+  if (known) form.addEventListener('input', keep);
 }
 
 async function jobForNew() {
@@ -191,12 +194,22 @@ function put(job, field) {
     if (item && (key !== 'quantity' || isCount(value))) item[key] = key === 'quantity' ? Number(value) : value;
   } else if (place) {
     const rows = job[set];
-    // lines keep their places: one that is emptied stays, and is not shown
+    // lines keep their places: one that is emptied before others stays, and is not shown
     while (rows.length <= place) rows.push({ ...LINES[set] });
     const row = rows[place];
     if (key !== 'count') row[key] = value;
     else if (isCount(value)) row.count = Number(value);
+    dropEmptied(job, set);
   } else job[set] = value;
+}
+
+// Lines at the end that are empty again make room, with the ticks that the next one of their place would find.
+function dropEmptied(job, set) {
+  const rows = job[set], isEmpty = row => Object.entries(row).every(([key, text]) => key === 'count' || !text);
+  while (rows.length && isEmpty(rows.at(-1))) {
+    rows.pop();
+    if (set === 'parts') for (const name in job.ticks) if (name.startsWith(`${FIRST_PART + rows.length}/`)) delete job.ticks[name];
+  }
 }
 
 const isCount = text => /^[1-9]\d{0,2}$/.test(text.trim());
@@ -214,6 +227,7 @@ async function fieldChanged(event, ended) {
   if (!field) return;
   draws += 1;
   const { key } = field.dataset;
+  if (ended && !unsaved.size) say('');
   if (ended && (key === 'quantity' || key === 'count') && field.value && !isCount(field.value)) say(`“${field.value}” is no count from 1 to 999: it stays as it was.`);
   await change(work.dataset.job, job => { whole(job); put(job, field); });
   if (!ended) return;
@@ -222,6 +236,9 @@ async function fieldChanged(event, ended) {
 }
 
 // An item goes with its ticks and readings, or the next one of its number would find them; and comes back with them.
+// Those taken out one after another come back one after another.
+const out = [];
+
 async function remove(number) {
   const id = work.dataset.job, own = name => name.startsWith(`${number}/`), gone = { readings: [], ticks: [] };
   let item;
@@ -235,19 +252,37 @@ async function remove(number) {
   });
   await draw();
   if (!item) return;
-  say('Taken out. ');
+  out.push({ id, item, gone });
+  offerBack('Taken out. ');
+}
+
+function offerBack(text) {
+  say(text);
   const undo = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Put it back' });
-  undo.addEventListener('click', async () => {
-    await change(id, job => {
-      if (job.items.some(each => each.id === item.id)) item.id = Math.max(...job.items.map(each => each.id)) + 1;
-      job.items.push(item);
-      job.items.sort((one, other) => one.id - other.id);
-      for (const part in gone) for (const [name, text] of gone[part]) (job[part] ??= {})[name.replace(/^\d+/, item.id)] = text;
-    });
-    say('');
-    await draw();
-  });
+  undo.addEventListener('click', putBack);
   find('job-says').append(undo);
+}
+
+async function putBack() {
+  const { id, item, gone } = out.pop();
+  await change(id, job => {
+    if (job.items.some(each => each.id === item.id)) item.id = freeNumber(job);
+    job.items.push(item);
+    job.items.sort((one, other) => one.id - other.id);
+    for (const part in gone) for (const [name, text] of gone[part]) (job[part] ??= {})[name.replace(/^\d+/, item.id)] = text;
+  });
+  say('');
+  if (out.length) offerBack('It is back. The one taken out before it: ');
+  await draw();
+}
+
+// The number after the largest, or where that is the last there is, the first that is free.
+function freeNumber({ items }) {
+  const taken = new Set(items.map(each => each.id)), next = Math.max(0, ...taken) + 1;
+  if (next <= LAST_NUMBER) return next;
+  let free = 1;
+  while (taken.has(free)) free += 1;
+  return free;
 }
 
 // A job from outside is checked field by field before anything here changes.
@@ -324,8 +359,8 @@ const DO = {
   link: copyLink,
   code: showCode,
   print: () => print(),
-  delete: async job => {
-    if (!confirm(`Delete “${job.title}” from this device? Save it as a file first if it may be wanted again.`)) return;
+  delete: async () => {
+    if (!confirm(`Delete “${find('job-choice').selectedOptions[0].textContent}” from this device? Save it as a file first if it may be wanted again.`)) return;
     await del(current, store).catch(() => {});
     unsaved.delete(current);
     others?.postMessage(current);
@@ -341,11 +376,13 @@ function startPage() {
     if (view) {
       work.dataset.at = view;
       remember(VIEW, view);
+      if (!unsaved.size) say('');
       return markView();
     }
     const button = event.target.closest('[data-do]');
     if (!button) return;
     const { do: name, id } = button.dataset;
+    if (!unsaved.size) say('');
     if (name === 'remove') return remove(id);
     DO[name](await read(current));
   });

@@ -7,10 +7,11 @@ store that it leaves. Sections of another thickness have nothing to do with it.
 from shopcalc.portable.boards import MOST_WORK
 from shopcalc.portable.order import merged_sort
 from shopcalc.portable.snap import above, at_least, same
-from shopcalc.portable.wood import boards_on_hand, gives_several, is_as_thick, lay_section, make_task, strips_of
+from shopcalc.portable.wood import boards_on_hand, gives_several, is_as_thick, lay_section, make_task, strips_of, whole_board
 
 MOST_CHOICES = 12  # of what to buy that are tried at one section
 FEW_WORK = 3000  # steps of one search where what is left over is searched too: many plans are worth more than the best layout of one
+MOST_SWAPS = 6  # of the last board of a length for one of another
 MOST_BEGINNINGS = 4  # that are gone on with
 MOST_STEPS = 25000  # in search of a lower bill, in one thickness; then what is begun is taken to its end
 LEAST_WORK = 600  # steps of one search after that
@@ -77,6 +78,7 @@ def next_steps(task, store, cutting, later):
         for offers in choices_of(task["offers"], len(later) == 0):
             if can_search(cutting) and buys_outside(usual, offers):
                 steps.append(lay_section(task, store, offers, cutting, later, FEW_WORK))
+    steps = steps + steps_by_swap(usual, task, store, cutting, later, FEW_WORK)
     if len(later) == 0:
         return steps
     for wood in unlike(store):
@@ -186,8 +188,47 @@ def plain_plan(tasks, store, cutting):
                 step = lay_section(task, left_by(steps, store), offers, own, [], work)
                 if is_lighter(weighed([step], priced), weighed([best], priced)):
                     best = step
+        for _ in range(MOST_SWAPS):
+            better = False
+            for step in steps_by_swap(best, task, left_by(steps, store), own, [], work):
+                if is_lighter(weighed([step], priced), weighed([best], priced)):
+                    best = step
+                    better = True
+            if not better:
+                break
         steps.append(best)
     return steps
+
+
+def steps_by_swap(usual, task, store, cutting, later, work):
+    """For each size that was bought: all boards but the last of it, and another size for what is then left.
+
+    Strips are laid by what each costs; of the last board that gives several, some may be bought and not used.
+    """
+    steps = []
+    if not gives_several(task["offers"]):
+        return steps
+    for row in usual["laid"]["shopping"]:
+        kept = boards_but_one(usual["laid"]["shopping"], row, task["section"]["name"], cutting["trim"])
+        for offer in task["offers"]:
+            if can_search(cutting) and not is_of_size(offer, row):
+                steps.append(lay_section(task, store + kept, [offer], cutting, later, work))
+    return steps
+
+
+def boards_but_one(rows, but, name, trim):
+    """The boards of these rows as wood from the yard, one less of the row `but`; `name` begins theirs."""
+    boards = []
+    for row in rows:
+        price = None if row["cost"] is None else row["cost"] / row["count"]
+        for _ in range(int(row["count"]) - (1 if is_of_size(but, row) else 0)):
+            boards.append(whole_board("k" + name + "-" + str(len(boards)), row["length"], row["width"], trim, price, False))
+    return boards
+
+
+def is_of_size(one, other):
+    """Whether two boards of one thickness are of one length and width."""
+    return same(one["length"], other["length"]) and same(one["width"], other["width"])
 
 
 def choices_of(offers, is_last):
@@ -210,7 +251,7 @@ def choices_of(offers, is_last):
 def buys_outside(step, offers):
     """Whether a step buys a board that is not among these."""
     for row in step["laid"]["shopping"]:
-        if len([one for one in offers if same(one["length"], row["length"]) and same(one["width"], row["width"])]) == 0:
+        if len([one for one in offers if is_of_size(one, row)]) == 0:
             return True
     return False
 
@@ -283,4 +324,4 @@ def bought_rows(laid):
 
 def is_same_size(one, other):
     """Whether two boards are of one thickness, width and length."""
-    return same(one["thickness"], other["thickness"]) and same(one["width"], other["width"]) and same(one["length"], other["length"])
+    return same(one["thickness"], other["thickness"]) and is_of_size(one, other)

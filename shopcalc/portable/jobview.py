@@ -4,7 +4,7 @@ from shopcalc.portable.bench import inner_benches
 from shopcalc.portable.card import shown_checks
 from shopcalc.portable.cutlist import solve_job
 from shopcalc.portable.form import tape_options
-from shopcalc.portable.job import LINE_LETTERS, nth_line
+from shopcalc.portable.job import LINE_LETTERS, MOST_ITEMS, nth_line
 from shopcalc.portable.links import encoded, shop_query, with_parts
 from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise
 from shopcalc.portable.own import is_empty_line
@@ -86,9 +86,10 @@ def shown_entry(name, label, text, errors):
 
 
 def shown_lines(lines, name, errors):
-    """Lines of parts or lumber that are typed in fields, and an empty one to go on with."""
+    """Lines of parts or lumber that are typed in fields, and an empty one to go on with while there is room."""
     rows = [shown_line(line, at, name, errors) for at, line in enumerate(lines) if not is_empty_line(line)]
-    rows.append(shown_line({}, len(lines), name, errors))
+    if len(lines) < MOST_ITEMS:
+        rows.append(shown_line({}, len(lines), name, errors))
     return rows
 
 

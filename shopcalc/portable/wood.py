@@ -4,7 +4,7 @@ A section takes boards of its own width and strips ripped from wider ones. Board
 before they are crosscut, so of a board there is left a rest beside its strips, as long as the board, and an offcut
 behind the last cut of each strip, square at one end already. Both serve the sections after it, which are narrower.
 
-A piece of wood in the store is `{"board", "length", "width", "trim", "how", "of", "on_hand"}`: the board or offcut
+A piece of wood in the store is `{"board", "length", "width", "trim", "how", "of", "on_hand", "price"}`: the board or offcut
 it is part of, by a name of its own, and how wide that was (`of`); what squaring takes; and `how` it came: "" a whole
 board, "rest", or "offcut".
 """
@@ -58,13 +58,18 @@ def boards_on_hand(section, lines, trim):
     for line in lines:
         if is_as_thick(line, section):
             for at, length in enumerate(line["on_hand"]):
-                store.append(whole_board("h" + str(line["place"]) + "-" + str(at), length, line["width"], trim, True))
+                store.append(whole_board("h" + str(line["place"]) + "-" + str(at), length, line["width"], trim, None, True))
     return store
 
 
-def whole_board(name, length, width, trim, on_hand):
-    """A board as it comes from the rack or the yard."""
-    return {"board": name, "length": length, "width": width, "of": width, "trim": trim, "how": "", "on_hand": on_hand}
+def whole_board(name, length, width, trim, price, on_hand):
+    """A board as it comes from the rack, or from the yard for its price or none."""
+    return {"board": name, "length": length, "width": width, "of": width, "trim": trim, "how": "", "price": price, "on_hand": on_hand}
+
+
+def is_bought(wood):
+    """Whether a piece of wood is a whole board from the yard."""
+    return len(wood["how"]) == 0 and not wood["on_hand"]
 
 
 def strips_of(wide, width, kerf):
@@ -88,7 +93,6 @@ def lay_section(task, store, offers, cutting, later, work):
     for offer in offers:
         add_choice(to_buy, offer)
     layout = lay_within(task["lengths"], [each["length"] for each in owned], to_buy, kerf, trim, work)
-    rows = shopping(layout, to_buy)
     used = name_strips(layout, owned, to_buy, task["section"]["name"], trim)
     laid = {
         "section": task["section"],
@@ -96,7 +100,7 @@ def lay_section(task, store, offers, cutting, later, work):
         "labels": task["labels"],
         "layout": layout,
         "has_boards": task["has_boards"],
-        "shopping": rows,
+        "shopping": shopping(used),
         "unlaid": task["wanted"] - len(task["lengths"]),
         "proven": False,
     }
@@ -107,7 +111,8 @@ def lay_section(task, store, offers, cutting, later, work):
     for wood in used:
         if len(wood["how"]) == 0:
             taken = taken + wood["length"] * wood["width"]
-    left = [wood for wood in store if len([one for one in used if one["board"] == wood["board"]]) == 0]
+    # a board from the yard that was thought of and not used is not bought
+    left = [wood for wood in store if not is_bought(wood) and len([one for one in used if one["board"] == wood["board"]]) == 0]
     return {"laid": laid, "missing": len(layout["too_long"]), "taken": taken, "store": left + left_over_of(layout, used, width, kerf, later)}
 
 
@@ -140,7 +145,7 @@ def is_proven(layout, owned, used, whole, task):
     """
     if not layout["proven"] or len(layout["too_long"]) > 0 or gives_several(owned) or gives_several(task["offers"]):
         return False
-    if layout["bought"] > 0:
+    if len([wood for wood in used if is_bought(wood)]) > 0:
         return task["first"] and whole
     return len([wood for wood in used if len(wood["how"]) > 0]) == 0 and len(used) > 0
 
@@ -155,18 +160,19 @@ def add_choice(to_buy, offer):
     to_buy.append(offer)
 
 
-def shopping(layout, to_buy):
-    """What to buy: of each length how many boards, how wide, and what they cost; a wide board gives several strips."""
+def shopping(used):
+    """What to buy of the wood that is used: of each size how many boards, and what they cost."""
     rows = []
-    for offer in to_buy:
-        strips = 0
-        for each in layout["boards"]:
-            if not each["owned"] and same(each["length"], offer["length"]):
-                strips = strips + 1
-        if strips > 0:
-            count = (strips + offer["strips"] - 1) // offer["strips"]
-            cost = None if offer["whole"] is None else offer["whole"] * count
-            rows.append({"length": offer["length"], "width": offer["width"], "count": count, "cost": cost})
+    for wood in used:
+        if is_bought(wood):
+            row = {"length": wood["length"], "width": wood["width"], "count": 0, "cost": None if wood["price"] is None else 0}
+            alike = [one for one in rows if same(one["length"], row["length"]) and same(one["width"], row["width"])]
+            if len(alike) == 0:
+                rows.append(row)
+            else:
+                row = alike[0]
+            row["count"] = row["count"] + 1
+            row["cost"] = None if row["cost"] is None or wood["price"] is None else row["cost"] + wood["price"]
     return rows
 
 
@@ -177,7 +183,7 @@ def name_strips(layout, owned, to_buy, name, trim):
         many = len([each for each in layout["boards"] if not each["owned"] and same(each["length"], offer["length"])])
         for nth in range(many):
             board = "b" + name + "-" + str(at) + "-" + str(nth // offer["strips"])
-            wood = whole_board(board, offer["length"], offer["width"], trim, False)
+            wood = whole_board(board, offer["length"], offer["width"], trim, offer["whole"], False)
             strips = strips + [{"length": offer["length"], "wood": wood, "owned": False}]
     used = []
     for nth, each in enumerate(layout["boards"]):
@@ -186,6 +192,7 @@ def name_strips(layout, owned, to_buy, name, trim):
                 strips = strips[0:place] + strips[place + 1 : len(strips)]
                 wood = strip["wood"]
                 each["wood"] = wood
+                each["owned"] = not is_bought(wood)
                 each["name"] = wood["board"] + "/" + name + "-" + str(nth)
                 layout["used"] = layout["used"] + wood["length"] - strip["length"]
                 layout["waste"] = layout["waste"] + wood["length"] - strip["length"]
@@ -206,10 +213,12 @@ def left_over_of(layout, used, width, kerf, later):
         rest["how"] = "rest" if len(wood["how"]) == 0 else wood["how"]
         rest["of"] = wood["of"]
         rest["on_hand"] = wood["on_hand"]
+        rest["price"] = None
         found.append(rest)
         for strip in strips:
             offcut = {"board": strip["name"], "length": strip["rest"], "width": width, "trim": 0, "how": "offcut", "of": width}
             offcut["on_hand"] = wood["on_hand"]
+            offcut["price"] = None
             found.append(offcut)
     return [one for one in found if is_of_use(one, later, kerf)]
 

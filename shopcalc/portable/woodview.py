@@ -1,7 +1,7 @@
 """What the page of a job says of its wood: what to buy, what to rip, and each section on its boards."""
 
 from shopcalc.portable.buying import bill_of, bought_rows
-from shopcalc.portable.laying import cuts_in_words, shown_boards
+from shopcalc.portable.laying import cuts_in_words, named_size, shown_boards
 from shopcalc.portable.snap import same
 from shopcalc.portable.wood import ripped_from, waste_of, whole_boards
 from shopcalc.portable.writing import decimal_text, quoted_length
@@ -37,7 +37,9 @@ def shown_laid(laid, name, cutting, shop, world):
     """One section on boards: the bars, what to buy, what is missing."""
     layout = laid["layout"]
     units = world["units"]
-    too_long = [laid["labels"][place] + ", " + quoted_length(laid["lengths"][place], "up", shop, units) for place in layout["too_long"]]
+    too_long = cuts_in_words(
+        [named_size(laid["labels"][place], quoted_length(laid["lengths"][place], "up", shop, units)) for place in layout["too_long"]]
+    )
     bought = []
     for row in laid["shopping"]:
         size = quoted_length(row["length"], "nearest", shop, units)
@@ -74,8 +76,8 @@ def from_text(board, width, shop, units):
     if wood["how"] == "offcut":
         return ", from an offcut " + wide + " wide"
     if wood["how"] == "rest":
-        return ", from the rest of a " + wide + " board"
-    return (" on hand" if board["owned"] else "") + ("" if same(wood["of"], width) else ", from a " + wide + " board")
+        return ", a strip of the rest of a " + wide + " board"
+    return (" on hand" if wood["on_hand"] else "") + ("" if same(wood["of"], width) else ", a strip of a " + wide + " board")
 
 
 def shown_rips(laid, shop, world):

@@ -78,7 +78,7 @@ def test_the_boathouse_shows_order_cuts_and_boards(shop: Phone) -> None:
 
 
 def test_a_card_is_added_and_edited_from_the_job(shop: Phone) -> None:
-    """The card's button puts it into a job; its link goes back to the card with what was typed, and saving changes the item."""
+    """The card's button puts it into a job; its link goes back to the card with what was typed, and what is changed there is kept."""
     page = shop.visit("/tenon?stock=1+1/2")
     wait_for_card(page)
     page.get_by_role("button", name="Add to the job").click()
@@ -90,8 +90,8 @@ def test_a_card_is_added_and_edited_from_the_job(shop: Phone) -> None:
     wait_for_card(page)
     assert page.locator("#in-stock").input_value() == "1 1/2"
     page.locator("#in-stock").fill("1 3/4")
-    page.get_by_role("button", name="Save to the job").click()
-    page.get_by_role("link", name="See the job").wait_for()
+    page.get_by_text("Saved to “My job”").wait_for()
+    assert page.get_by_role("button", name="Add to the job").count() == 0
 
     [job] = kept(page)
     assert [(item["id"], item["inputs"]["stock"]) for item in job["items"]] == [(1, "1 3/4")]
@@ -231,6 +231,52 @@ def test_an_item_taken_out_can_be_put_back(shop: Phone) -> None:
 
     page.get_by_role("button", name="Put it back").click()
     until(page, "document.querySelectorAll('.items li').length === 7")
+
+
+def test_items_taken_out_one_after_another_come_back_so(shop: Phone) -> None:
+    """Two slips of the thumb cost nothing either."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    before = kept(page)
+    for name in ("Side door", "Door hinges"):
+        page.get_by_role("button", name=f"Take {name} out").click()
+        page.locator(f"#work input[value='{name}']").wait_for(state="detached")
+    for left in (6, 7):
+        page.get_by_role("button", name="Put it back").click()
+        until(page, f"document.querySelectorAll('.items li').length === {left}")
+
+    assert kept(page) == before
+    assert not page.locator("#job-says").is_visible()
+
+
+def test_what_is_said_of_a_job_goes_when_something_else_is_done(shop: Phone) -> None:
+    """It would cover what is read next."""
+    page = with_boathouse(shop)
+    turn_to(page, "Boards")
+
+    assert not page.locator("#job-says").is_visible()
+
+
+def test_a_line_that_is_emptied_at_the_end_makes_room(shop: Phone) -> None:
+    """It leaves nothing in the job, and no tick for what is typed there next."""
+    page = job_page(shop)
+    page.get_by_role("button", name="New").click()
+    turn_to(page, "Cut list")
+    sizes = {"label": "Leg", "length": "10", "width": "2", "thickness": "1"}
+    for name, text in sizes.items():
+        page.locator(f"#parts-{name}-0").fill(text)
+    page.locator("#parts-thickness-0").press("Tab")
+    turn_to(page, "Order")
+    page.locator(".tick").first.click()
+    page.locator(".job-run.done").wait_for()
+    turn_to(page, "Cut list")
+    for name in sizes:
+        page.locator(f"#parts-{name}-0").fill("")
+    page.locator("#parts-thickness-0").press("Tab")
+    until(page, "document.querySelectorAll('.job-run').length === 0")
+
+    [job] = kept(page)
+    assert (job["parts"], job["ticks"]) == ([], {})
 
 
 def test_the_order_of_work_goes_by_keyboard_alone(shop: Phone) -> None:

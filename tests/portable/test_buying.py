@@ -58,6 +58,14 @@ def test_a_longer_board_is_bought_for_its_offcut() -> None:
     assert sizes(laid(parts=[slats(1, width="3", length="20"), slats(1, length="10")], lumber=lumber)) == [(3, 30, 1, 13)]
 
 
+def test_the_last_board_may_be_a_cheaper_one() -> None:
+    """Boards are bought whole: of two of 144 in the second would give one strip too many, and one of 96 in is enough."""
+    lumber = [boards(to_buy="96 @ 14, 144 @ 20", width="5 1/2")]
+    found = laid(parts=[slats(23, width="2 1/4", length="17 1/2")], lumber=lumber, kerf="1/8", trim="1/2")
+
+    assert sorted(sizes(found)) == [(Fraction(11, 2), 96, 1, 14), (Fraction(11, 2), 144, 1, 20)]
+
+
 def test_without_prices_the_fewest_boards_are_bought() -> None:
     """One board of thirty, and not two of twenty."""
     lumber = [boards(to_buy="20, 30", width="3")]

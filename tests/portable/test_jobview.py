@@ -91,3 +91,11 @@ def test_a_reading_that_cannot_be_is_answered_where_it_was_typed(reading: str, l
     [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/groove/groove" in run["names"]]
 
     assert [each["level"] for each in run["warnings"]] == ([level] if level else [])
+
+
+def test_no_line_is_offered_that_would_be_refused() -> None:
+    """A job of two hundred lines has no room for another."""
+    line = {"label": "Leg", "count": 1, "length": "10", "width": "2", "thickness": "1"}
+
+    assert len(asked("/job", parts=[line] * 199)["view"]["loose"]) == 200
+    assert len(asked("/job", parts=[line] * 200)["view"]["loose"]) == 200

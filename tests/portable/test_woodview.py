@@ -26,8 +26,8 @@ def test_a_bar_says_what_it_is_taken_from() -> None:
     view = wood(parts=PARTS, lumber=LUMBER)
     heads = [[bar["caption"].split(":")[0] for bar in one["boards"]] for one in view["laid"]]
 
-    assert heads[0] == ["1 of 20 in, from a 5 in board"]
-    assert heads[1] == ["1 of 20 in, from the rest of a 5 in board"]
+    assert heads[0] == ["1 of 20 in, a strip of a 5 in board"]
+    assert heads[1] == ["1 of 20 in, a strip of the rest of a 5 in board"]
     assert heads[2] == ["1 of 8 in, from an offcut 3 in wide"]
 
 
