@@ -1,4 +1,4 @@
-"""The command line: `shopcalc serve`, `list`, `card` and `export`."""
+"""The command line: `shopcalc serve`, `list`, `card`, `job` and `export`."""
 
 import json
 import sys
@@ -128,6 +128,8 @@ def _complain(errors: dict[str, str]) -> None:
 def _print_job(view: dict[str, Any]) -> None:
     """A job as text: order of work, cut list, boards."""
     click.echo(view["title"])
+    if view["notes"]:
+        click.echo(f"  {view['notes']}")
     for item in view["items"]:
         click.echo(f"  {item['quantity']} x {item['label']} ({item['card']})")
         for wrong in item["wrong"]:
@@ -143,6 +145,8 @@ def _print_job(view: dict[str, Any]) -> None:
         for row in section["rows"]:
             rough = f"   rough {row['rough']}" if row["rough"] else ""
             click.echo(f"    {row['count'] + ' ' + row['label']:30} {row['finished']:14}{rough}   {row['of']}")
+    if view["has_partless"]:
+        click.echo(f"  These cards give no parts: {view['partless']}.")
     click.echo(f"\nBoards. {view['bill']}")
     for row in view["buy"]:
         click.echo(f"  Buy {row['text']}")
@@ -161,14 +165,15 @@ def _print_run(run: dict[str, Any]) -> None:
     click.echo("        " + ", ".join(piece["text"] for piece in run["pieces"]))
     for text in (
         *(each["text"] for each in run["faces"]),
-        *(each["text"] for each in (*run["changed"], *run["warnings"])),
+        f"Still to pass: {run['left']}." if run["partly"] else "",
+        *(each["text"] for each in (*run["changed"], *run["spread"], *run["warnings"])),
         *(each["text"] for each in run["corrections"]),
         run["near"],
     ):
         if text:
             click.echo(f"        {text}")
     if run["reading"]:
-        click.echo(f"        {run['reading_label']}: {run['reading']}")
+        click.echo(f"        {run['reading_label']}: {run['reading']}" + (f"  {run['reading_note']}" if run["reading_wrong"] else ""))
 
 
 def _print_laid(laid: dict[str, Any]) -> None:

@@ -53,7 +53,6 @@ def test_the_message_names_the_part_at_fault() -> None:
         dimension_of(width * (stock + tilt), KINDS)
 
 
-def test_there_is_one_registry() -> None:
-    """The registry is made once, and converts in exact fractions."""
-    assert registry() is registry()
+def test_the_registry_converts_in_exact_fractions() -> None:
+    """A millimetre is five 127ths of an inch, and no decimal beside it."""
     assert Fraction(5, 127) == registry().Quantity(Fraction(1), "mm").to("inch").magnitude

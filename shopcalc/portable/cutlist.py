@@ -27,6 +27,9 @@ def solve_cuts(job, world):
         for name in found:
             place = "item " + str(each["item"]["id"]) + ", " + name
             errors[place] = found[name]
+    for run in solved["runs"]:
+        if len(run["fault"]) > 0:
+            errors["readings, " + run["stints"][0]["name"]] = run["fault"]
     for place in solved["own"]["errors"]:
         errors[place] = solved["own"]["errors"][place]
     solved["sections"] = by_section(item_parts(solved["worked"]) + solved["own"]["parts"])

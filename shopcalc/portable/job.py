@@ -4,6 +4,7 @@
 on every device; only versions, identifiers and counts are numbers.
 """
 
+from shopcalc.portable.marks import characters
 from shopcalc.portable.snap import above, floor_of, same
 
 JOB_FORMAT = "shopcalc job"
@@ -11,6 +12,7 @@ JOB_VERSION = 1
 MOST_ITEMS = 200
 MOST_QUANTITY = 999
 MOST_IDENTIFIER = 999999
+MOST_NAMED = 40  # letters of a name in a message
 NAME_MARKS = "abcdefghijklmnopqrstuvwxyz0123456789_"
 KEY_MARKS = "abcdefghijklmnopqrstuvwxyz0123456789_-/"
 JOB_KEYS = ["format", "version", "title", "notes", "shop", "items", "parts", "readings", "ticks", "lumber", "kerf", "trim", "rough"]
@@ -94,7 +96,7 @@ def check_keys(given, known, place, faults):
     """A field that nobody knows is refused: it may be a slip, and would be lost."""
     for key in given:
         if key not in known:
-            fault(faults, place, "There is no field “" + key[0:40] + "” here.")
+            fault(faults, place, "There is no field “" + first_letters(key) + "” here.")
 
 
 def field_of(given, key, wanted, place, faults, kind_of):
@@ -123,6 +125,16 @@ def letters_in(text):
     for one in text:
         count = count + (2 if ord(one) > 65535 else 1)
     return count
+
+
+def first_letters(text):
+    """A text cut short to be named, at the same letter on both sides."""
+    out = ""
+    for one in characters(text):
+        if letters_in(out + one) > MOST_NAMED:
+            return out
+        out = out + one
+    return out
 
 
 def whole_of(given, key, least, most, usual, place, faults, kind_of):
@@ -154,7 +166,7 @@ def texts_of(given, key, marks, most, place, faults, kind_of):
     if not field_of(given, key, "object", place, faults, kind_of):
         return found
     for name in given[key]:
-        where = inside(inside(place, key), name[0:40])
+        where = inside(inside(place, key), first_letters(name))
         if not is_key(name, marks):
             fault(faults, where, "This cannot be a name.")
         elif kind_of(given[key][name]) != "text":
@@ -197,7 +209,7 @@ def read_item(given, place, faults, world):
     item["quantity"] = whole_of(given, "quantity", 1, MOST_QUANTITY, 1, place, faults, kind_of)
     item["inputs"] = texts_of(given, "inputs", NAME_MARKS, 400, place, faults, kind_of)
     if not is_key(item["setup"], KEY_MARKS) or item["setup"] not in world["setups"]:
-        fault(faults, inside(place, "setup"), "There is no card called “" + item["setup"][0:40] + "”.")
+        fault(faults, inside(place, "setup"), "There is no card called “" + first_letters(item["setup"]) + "”.")
         return item
     about = world["setups"][item["setup"]]["about"]
     if not joins_jobs(about):

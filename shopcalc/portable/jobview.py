@@ -184,6 +184,7 @@ def shown_run(run):
         "spread": spread_of(run),
         "has_reading": len(operation["reading"]) > 0,
         "reading_label": operation["reading_label"],
+        "reading_kind": reading_kind(stints[0]),
         "reading": run["reading"],
         "reading_note": run["fault"],
         "reading_wrong": len(run["fault"]) > 0,
@@ -192,6 +193,14 @@ def shown_run(run):
         "near": near_text(near),
         "is_near": len(near) > 0,
     }
+
+
+def reading_kind(stint):
+    """What sort of measurement a run's reading is."""
+    for declared in stint["about"]["inputs"]:
+        if declared["name"] == stint["operation"]["reading"]:
+            return declared["kind"]
+    return ""
 
 
 def warnings_of(run):

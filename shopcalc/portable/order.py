@@ -183,11 +183,16 @@ def is_earlier_stint(one, other):
 
 
 def is_earlier_run(one, other):
-    """The trade's order, and in a stage the cards' own; then like by like, the larger setting first, as a fence is moved in one direction."""
+    """The trade's order; in a stage what is square before what is tilted, so that an angle once proved is not lost; then the cards' own order.
+
+    Then like by like, the larger setting first, as a fence is moved in one direction.
+    """
     mine = one["operation"]
     theirs = other["operation"]
     if mine["stage"] != theirs["stage"]:
         return mine["stage"] < theirs["stage"]
+    if is_tilted(mine) != is_tilted(theirs):
+        return is_tilted(theirs)
     if one["place"] != other["place"]:
         return one["place"] < other["place"]
     if mine["key"] != theirs["key"]:
@@ -198,6 +203,11 @@ def is_earlier_run(one, other):
         if here["kind"] != "lengths" and there["kind"] != "lengths" and not same(here["value"], there["value"]):
             return above(here["value"], there["value"])
     return one["key"] < other["key"]
+
+
+def is_tilted(operation):
+    """Whether a machine is set to an angle for it."""
+    return len([setting for setting in operation["settings"] if setting["kind"] == "angle" and not same(setting["value"], 0)]) > 0
 
 
 def merged_sort(rows, is_earlier):

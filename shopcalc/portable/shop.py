@@ -19,11 +19,6 @@ def shop_declared(world):
     return found
 
 
-def shop_inputs(world):
-    """The shop's own inputs, each name once, for a list of what can be kept."""
-    return [{"name": one["name"], "label": one["label"], "kind": one["kind"], "help": one["help"]} for one in shop_declared(world)]
-
-
 def shop_fields(world, query, shop):
     """The shop's own inputs as fields of a form."""
     declared = shop_declared(world)

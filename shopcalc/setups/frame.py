@@ -165,6 +165,12 @@ setup.caution(
     change=_groove["measured_groove"],
     source="",
 )
+setup.note(
+    "reading_followed",
+    (abs(_groove["measured_groove"] - groove_width) <= inches("1/8")) & (abs(_groove["measured_groove"] - groove_width) > inches("1/500")),
+    "Tenons and panes follow the groove as read. If the fence is moved instead, cut the scrap again and type the new reading.",
+    change=_groove["measured_groove"],
+)
 setup.caution(
     "little_hold",
     groove_depth - panel_clearance < inches("1/4"),

@@ -6,6 +6,7 @@ from typing import Any
 
 import jsonschema
 import pytest
+from py_mini_racer import MiniRacer
 
 from shopcalc import exact, files
 from shopcalc.portable.job import ITEM_KEYS, JOB_KEYS, LOOSE_KEYS, LUMBER_KEYS, read_job
@@ -46,6 +47,7 @@ REFUSED: list[tuple[Any, str, str, bool]] = [
     ({**LEAST, "items": [{**ITEM, "quantity": -2}]}, "items 1, quantity", "from 1 to 999", True),
     ({**LEAST, "items": [{**ITEM, "setup": "nonsense"}]}, "items 1, setup", "no card called", False),
     ({**LEAST, "items": [{**ITEM, "setup": "constructor"}]}, "items 1, setup", "no card called", False),
+    ({**LEAST, "items": [{**ITEM, "setup": "boards", "inputs": {}}]}, "items 1, setup", "no place in a job", False),
     ({**LEAST, "items": [{**ITEM, "inputs": {"colour": "1"}}]}, "items 1, inputs", "no input", False),
     ({**LEAST, "items": [{**ITEM, "inputs": {"stock": 1.375}}]}, "items 1, inputs, stock", "a text", True),
     ({**LEAST, "items": [ITEM, {**ITEM, "quantity": 1}]}, "items 2, id", "Another item", False),
@@ -118,3 +120,13 @@ def test_the_schema_knows_the_fields_that_the_program_knows() -> None:
     assert sorted(defs["item"]["properties"]) == sorted(ITEM_KEYS)
     assert sorted(defs["part"]["properties"]) == sorted(LOOSE_KEYS)
     assert sorted(defs["lumber"]["properties"]) == sorted(LUMBER_KEYS)
+
+
+@pytest.mark.parametrize("name", ["\U0001f600" * 25, "x" + "\U0001f600" * 25, "y" * 50])
+def test_a_long_name_is_cut_at_the_same_letter_on_both_sides(name: str, phone_brain: MiniRacer) -> None:
+    """A rare character counts twice, and is never cut in half."""
+    document = {**LEAST, "items": [{**ITEM, "setup": name}]}
+    why = read_job(document, exact.world())["why"]
+
+    assert why == run(phone_brain, "read_job(given[0], world).why", document)
+    assert name[:19] in why and name[:41] not in why

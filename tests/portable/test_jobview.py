@@ -84,7 +84,7 @@ def test_nothing_is_laid_while_what_a_cut_takes_cannot_be_read(field: str, typed
     assert view[field]["wrong"]
 
 
-@pytest.mark.parametrize(("reading", "level"), [("1' 2\"", "caution"), ("1/2", "caution"), ("21/64", "")])
+@pytest.mark.parametrize(("reading", "level"), [("1' 2\"", "caution"), ("1/2", "caution"), ("21/64", "note"), ("5/16", "")])
 def test_a_reading_that_cannot_be_is_answered_where_it_was_typed(reading: str, level: str) -> None:
     """The run says what the cards say of it: a groove far off, or one that no stock has, had better be measured again."""
     view = asked("/job", readings={"1/groove/groove": reading})["view"]
@@ -99,3 +99,18 @@ def test_no_line_is_offered_that_would_be_refused() -> None:
 
     assert len(asked("/job", parts=[line] * 199)["view"]["loose"]) == 200
     assert len(asked("/job", parts=[line] * 200)["view"]["loose"]) == 200
+
+
+def test_a_reading_is_of_its_own_kind() -> None:
+    """A bevel is read in degrees, where a length is read by the keys of fractions."""
+    cap = {"id": 1, "setup": "ridge-cap", "label": "Cap", "quantity": 1, "inputs": {}}
+    runs = [run for stage in asked("/job", items=[cap, {**cap, "id": 2, "setup": "groove"}])["view"]["stages"] for run in stage["runs"]]
+
+    assert {run["reading_label"]: run["reading_kind"] for run in runs if run["has_reading"]} == {
+        "Bevel as it measures": "angle", "Groove as it measures": "length",
+    }  # fmt: skip
+
+
+def test_a_reading_that_cannot_be_read_is_among_the_errors() -> None:
+    """What a script is given names the run, as the page does."""
+    assert "readings, 1/groove/groove" in asked("/job.json", readings={"1/groove/groove": "zzz"})["data"]["errors"]

@@ -238,3 +238,17 @@ def test_one_reading_of_the_boathouse_moves_exactly_what_depends_on_it() -> None
         *(f"{item}/tenon/{name}" for item in (1, 2) for name in ("shoulders", "cheeks")),
         "2/frame/shed_rail",
     }
+
+
+def test_what_is_square_is_cut_before_what_is_tilted() -> None:
+    """A tilt that was proved on scrap is not lost to a square cut of the same stage."""
+    items = [
+        {"id": 1, "setup": "sill", "label": "Sill", "quantity": 1, "inputs": {}},
+        {"id": 2, "setup": "slats", "label": "Bench", "quantity": 1, "inputs": {}},
+        {"id": 3, "setup": "compound", "label": "Planter", "quantity": 1, "inputs": {}},
+    ]
+    stages = job_view(job_of(items=items, parts=[]), exact.world())["stages"]
+    labels = {stage["stage"]: [run["label"] for run in stage["runs"]] for stage in stages}
+
+    assert labels["rip"][-1] == "Bevel the back"
+    assert labels["crosscut"][-1] == "Compound mitre"
