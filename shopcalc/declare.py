@@ -19,10 +19,8 @@ import sympy
 from shopcalc.drawing import Picture, Shape
 from shopcalc.formulas import Formula
 from shopcalc.parts import (
-    LITERAL,
     MACHINES,
     NO_SOURCE,
-    QUOTED,
     ROUNDINGS,
     RUNS,
     STAGES,
@@ -43,6 +41,7 @@ from shopcalc.parts import (
 from shopcalc.portable.writing import TAPES
 from shopcalc.terms import constant_of, degrees, forbidden, is_row
 from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of
+from shopcalc.whole import faults_of, formulas_of
 
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
 RESERVED = {"tape", "units", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
@@ -483,77 +482,13 @@ class Setup:
 
     def finish(self) -> "Setup":
         """Refuse a page that is not whole: values quoted nowhere declared, inputs nothing uses, no source."""
-        for where, text in self._texts():
-            for name in QUOTED.findall(text):
-                if self.kinds().get(name, "ranking") in INNER:
-                    self._refuse(f"{where} quotes {name!r}, which is declared nowhere")
-            if re.search(r"[{}]", LITERAL.sub("", QUOTED.sub("", text))):
-                self._refuse(f"{where} has braces around what is neither a name nor a length")
-        for check in self.checks.values():
-            for name in check.spoils or ():
-                if name not in self.results:
-                    self._refuse(f"the check {check.name} spoils {name!r}, which is no result")
-        for include in self.includes:
-            for name, labels in include.passes.items():
-                self._parts_known(f"{include.setup.slug}'s operation {name}", labels)
-        used = {symbol.name for formula in self.formulas().values() for symbol in symbols_of(formula)}
-        used |= {name for include in self.includes for name in include.setup.inputs}
-        used |= {result.division for result in self.results.values()}
-        used |= {result.reading for result in self.results.values()}
-        for name, declared in self.inputs.items():
-            if not {name, *(column.name for column in declared.columns)} & used:
-                self._refuse(f"the input {name!r} is used by nothing")
-        if not self.sources:
-            self._refuse("no source is given")
-        if any(each.reading for each in self.inputs.values()) and not self.trial_text and not self.includes:
-            self._refuse("a reading is taken, but no trial cut is described")
+        for fault in faults_of(self):
+            self._refuse(fault)
         return self
-
-    def _texts(self) -> list[tuple[str, str]]:
-        texts = [(f"step {place}", step.text) for place, step in enumerate(self.steps, 1)]
-        texts += [(f"the check {check.name}", check.text) for check in self.checks.values()]
-        # {size} in a correction is the correction itself, without its sign
-        texts += [(f"the correction {each.name}", (each.more + each.less).replace("{size}", "")) for each in self.results.values()]
-        texts += [("the trial", self.trial_text)]
-        texts += [(f"the operation {each.name}", each.face) for each in self.operations.values()]
-        texts += [("a picture", shape.text) for picture in self.pictures for shape in picture.shapes]
-        return texts
 
     def formulas(self) -> dict[str, Formula]:
         """Every expression of the page, by key: `fence`, `when fence`, `check weak`, `step 2`, `shape 0 3`."""
-        found: dict[str, Formula] = {}
-        for each in self.results.values():
-            found[each.name] = each.formula
-            if each.when is not None:
-                found[f"when {each.name}"] = each.when
-            if isinstance(each.formula, sympy.Piecewise):
-                # the working shows the case that holds, and not the others
-                for place, (_, condition) in enumerate(each.formula.args[:-1]):
-                    found[f"case {each.name} {place}"] = condition
-        for check in self.checks.values():
-            found[f"check {check.name}"] = check.relation
-        for place, step in enumerate(self.steps):
-            if step.when is not None:
-                found[f"step {place}"] = step.when
-        for page, picture in enumerate(self.pictures):
-            for place, shape in enumerate(picture.shapes):
-                found[f"shape {page} {place}"] = shape.numbers()
-                if shape.when is not None:
-                    found[f"shown {page} {place}"] = shape.when
-        for place, part in enumerate(self.parts):
-            found[f"part {place}"] = list(part.numbers)
-            if part.when is not None:
-                found[f"part {place} when"] = part.when
-        for place, include in enumerate(self.includes):
-            for name, formula in include.given.items():
-                found[f"given {place} {name}"] = formula
-        for place, operation in enumerate(self.operations.values()):
-            if operation.when is not None:
-                found[f"run {place}"] = operation.when
-        for declared in self.inputs.values():
-            if declared.when is not None:
-                found[f"used {declared.name}"] = declared.when
-        return found
+        return formulas_of(self)
 
 
 __all__ = ["NO_SOURCE", "DeclarationError", "Setup"]
