@@ -5,6 +5,7 @@ It keeps nothing. Every page is a pure function of its address.
 
 import gzip
 import json
+from typing import Any
 
 from flask import Flask, Response, request, send_from_directory
 
@@ -33,17 +34,16 @@ def create_app() -> Flask:
 
 def card(path: str) -> Response:
     """A page, a part of a card (for htmx) or a card as JSON."""
-    found = exact.answer("/" + path, request.args.to_dict(), request.headers.get("HX-Target", ""))
-    if "data" in found:
-        return Response(json.dumps(found["data"], ensure_ascii=False), found["status"], mimetype="application/json")
-    response = Response(render(found["template"], found["view"]), found["status"], mimetype="text/html")
-    response.headers["X-Part"] = found["template"]
-    return response
+    return respond(exact.answer("/" + path, request.args.to_dict(), request.headers.get("HX-Target", "")))
 
 
 def job(kind: str = "") -> Response:
     """What is said of the job that is sent along: its page, its data or its cut list. Nothing of it is kept."""
-    found = exact.answer_document(f"/job{kind}", request.get_data(as_text=True))
+    return respond(exact.answer_document(f"/job{kind}", request.get_data(as_text=True)))
+
+
+def respond(found: dict[str, Any]) -> Response:
+    """What was found as JSON, as CSV or as the page or part of one that shows it."""
     if "data" in found:
         return Response(json.dumps(found["data"], ensure_ascii=False), found["status"], mimetype="application/json")
     if "text" in found:

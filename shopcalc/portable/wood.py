@@ -93,7 +93,7 @@ def lay_section(task, store, offers, cutting, later, work):
     for offer in offers:
         add_choice(to_buy, offer)
     layout = lay_within(task["lengths"], [each["length"] for each in owned], to_buy, kerf, trim, work)
-    used = name_strips(layout, owned, to_buy, task["section"]["name"], trim)
+    used = name_strips(layout, owned + bought_strips(layout, to_buy, task["section"]["name"], trim), task["section"]["name"])
     laid = {
         "section": task["section"],
         "lengths": task["lengths"],
@@ -176,32 +176,42 @@ def shopping(used):
     return rows
 
 
-def name_strips(layout, owned, to_buy, name, trim):
-    """Give every strip of a layout its own `name` and the `wood` it is ripped from, as little of it as there can be; returns that wood."""
-    strips = owned
+def bought_strips(layout, to_buy, name, trim):
+    """The strips of the boards that a layout buys, each with its board from the yard; `name` is in the names of those."""
+    strips = []
     for at, offer in enumerate(to_buy):
         many = len([each for each in layout["boards"] if not each["owned"] and same(each["length"], offer["length"])])
         for nth in range(many):
             board = "b" + name + "-" + str(at) + "-" + str(nth // offer["strips"])
             wood = whole_board(board, offer["length"], offer["width"], trim, offer["whole"], False)
-            strips = strips + [{"length": offer["length"], "wood": wood, "owned": False}]
+            strips.append({"length": offer["length"], "wood": wood, "owned": False})
+    return strips
+
+
+def name_strips(layout, strips, name):
+    """Give every board of a layout the `wood` it is ripped from, as little of it as there can be; returns that wood."""
     used = []
     for nth, each in enumerate(layout["boards"]):
         for place, strip in enumerate(strips):
             if each["owned"] == strip["owned"] and same(strip["length"], each["length"]):
                 strips = strips[0:place] + strips[place + 1 : len(strips)]
-                wood = strip["wood"]
-                each["wood"] = wood
-                each["owned"] = not is_bought(wood)
-                each["name"] = wood["board"] + "/" + name + "-" + str(nth)
-                layout["used"] = layout["used"] + wood["length"] - strip["length"]
-                layout["waste"] = layout["waste"] + wood["length"] - strip["length"]
-                each["length"] = wood["length"]
-                each["trim"] = wood["trim"]
-                if len([one for one in used if one["board"] == wood["board"]]) == 0:
-                    used.append(wood)
+                rip_strip(layout, each, strip["wood"], name + "-" + str(nth))
+                if len([one for one in used if one["board"] == strip["wood"]["board"]]) == 0:
+                    used.append(strip["wood"])
                 break
     return used
+
+
+def rip_strip(layout, board, wood, name):
+    """Make a board of a layout a strip of `wood`, as long as that is, under a `name` of its own."""
+    more = wood["length"] - board["length"]
+    layout["used"] = layout["used"] + more
+    layout["waste"] = layout["waste"] + more
+    board["wood"] = wood
+    board["owned"] = not is_bought(wood)
+    board["name"] = wood["board"] + "/" + name
+    board["length"] = wood["length"]
+    board["trim"] = wood["trim"]
 
 
 def left_over_of(layout, used, width, kerf, later):
