@@ -151,13 +151,6 @@ setup.stop(
     change=groove_width,
     spoils=(groove_found,),
 )
-setup.stop(
-    "reading_past_the_stock",
-    (groove_found >= stock) & (groove_width < stock),
-    "The groove as read is as wide as the stock, {stock}: measure again.",
-    change=_groove["measured_groove"],
-    spoils=(groove_found,),
-)
 setup.caution(
     "reading_far_off",
     abs(_groove["measured_groove"] - groove_width) > inches("1/8"),

@@ -87,7 +87,7 @@ def borrowed(phone: Phone) -> Iterator[Phone]:
     yield phone
     complaints = list(phone.complaints)
     phone.put_away()
-    assert complaints == []
+    assert not complaints, complaints
 
 
 def until(page: "Page", truth: str) -> None:

@@ -137,6 +137,9 @@ def test_a_browser_that_keeps_no_copy_shows_no_old_answer_when_the_signal_goes(p
     phone.excuse("htmx:sendError")
     page = phone.visit("/tenon")
     wait_for_card(page)
+    # every script is there before the signal goes
+    page.locator("html[data-hand]").wait_for(state="attached")
+    page.locator("#add-to-job").wait_for()
     phone.lose_signal()
     page.locator("#in-stock").fill("1 1/8")
 
