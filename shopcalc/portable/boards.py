@@ -18,7 +18,8 @@ FINE = 10000  # the length of a board weighs this much an inch,
 ONE_BOARD = 3000000000  # and a board itself more than all their lengths together
 CENTS = 1000  # in a unit of price; below them the number of boards counts
 ONE_CENT = 1000
-NO_BOARD = 20000000000000  # weighs more than any layout
+NO_BOARD = 20000000000000  # weighs more than any layout, by ten for the longest part that is left without one
+NO_BOARDS = 5  # sizes of them
 MOST_WORK = 320000  # steps of one search, shared among the sorts: many sorts are seldom searched to the end anyhow
 MANY = 1000  # boards to buy: as many as are wanted
 SHARES = [0, 5, 8, 2]
@@ -134,8 +135,17 @@ def sorts_of(lengths, kinds, kerf):
             sorts[places[key]]["pieces"].append(piece)
     sorts.sort(key=lambda one: 0 - one["size"])
     if longest > bought + SLACK:
-        kinds.append({"length": 0, "room": longest, "owned": False, "price": None, "weight": NO_BOARD, "have": MANY, "dual": 0})
+        add_no_boards(kinds, sorts, longest)
     return sorts
+
+
+def add_no_boards(kinds, sorts, longest):
+    """Kinds that are no board, for parts that are left without one: the longer the part, the more it weighs to leave it."""
+    steps = max(1, len(sorts) // NO_BOARDS)
+    for place, one in enumerate(sorts):
+        if place // steps * steps == place:
+            weight = NO_BOARD // 10 * max(1, int(10 * one["size"] / longest))
+            kinds.append({"length": 0, "room": one["size"], "owned": False, "price": None, "weight": weight, "have": MANY, "dual": 0})
 
 
 # The search.
@@ -364,7 +374,7 @@ def laid_out(state, lengths, kerf, trim):
     totals = {"bought": 0, "cost": 0, "used": 0, "parts": 0}
     for kind in state["kinds"]:
         for choice in state["boards"]:
-            if choice["kind"]["length"] == kind["length"] and choice["kind"]["owned"] == kind["owned"] and kind["weight"] < NO_BOARD:
+            if choice["kind"]["length"] == kind["length"] and choice["kind"]["owned"] == kind["owned"] and kind["length"] > 0:
                 boards.append(cut_board(choice, waiting, placed, lengths, kerf, trim, totals))
     too_long = [piece for piece in range(len(lengths)) if "p" + str(piece) not in placed]
     least = min(state["least"], totals["bought"])

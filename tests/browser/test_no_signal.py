@@ -85,13 +85,18 @@ def test_a_changed_entry_changes_the_answer(shop):
     until(page, "new URL(location).searchParams.get('stock') === '1 1/8'")
 
 
+def turn_metric(page):
+    """The shop begins to think in millimetres."""
+    page.locator(".shop summary").click()
+    page.locator("#shop-units").select_option("mm")
+
+
 def test_entries_keep_their_meaning_when_the_shop_turns_metric(shop):
     """Bare numbers get the unit they had: lengths, every piece of a row, and temperatures."""
     page = shop.visit("/dado-stack")
     wait_for_card(page)
     before = readout(page).inner_text()
-    page.locator(".shop summary").click()
-    page.locator("#shop-units").select_option("mm")
+    turn_metric(page)
     until(page, "document.querySelector('#answer').innerText.includes('mm')")
 
     assert "23/32 in" == page.locator("#in-target").input_value()
@@ -104,8 +109,7 @@ def test_rows_keep_their_counts_names_and_prices_beside_the_unit(shop):
     """The unit goes to the length of each line, before how many there are and what one costs."""
     page = shop.visit("/boards?parts=rail+22+15/16+x2,+30&on_hand=96+x3&lengths=120+@+12.50")
     wait_for_card(page)
-    page.locator(".shop summary").click()
-    page.locator("#shop-units").select_option("mm")
+    turn_metric(page)
     until(page, "new URL(location).searchParams.get('units') === 'mm'")
 
     typed = [page.locator(f"#in-{name}").input_value() for name in ("parts", "on_hand", "lengths")]
@@ -116,8 +120,7 @@ def test_temperatures_keep_their_meaning_too(shop):
     """Seventy degrees stay Fahrenheit when the shop begins to think in Celsius."""
     page = shop.visit("/wood-movement?by=climate")
     wait_for_card(page)
-    page.locator(".shop summary").click()
-    page.locator("#shop-units").select_option("mm")
+    turn_metric(page)
     until(page, "document.querySelector('#in-temperature_now').value.endsWith(' F')")
 
 

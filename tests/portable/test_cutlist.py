@@ -231,3 +231,11 @@ def test_boards_that_are_used_up_are_boards() -> None:
     none = laid(parts=[slats(1, "90")], lumber=[boards(on_hand="96", width="1")])
 
     assert [(one["has_boards"], one["layout"]["too_long"]) for one in (*short, *used, *none)] == [(True, [0]), (True, []), (True, [0]), (False, [0])]
+
+
+def test_long_parts_go_before_short_ones_where_boards_run_out() -> None:
+    """Each of two boards takes a stile or three rails: the stiles are laid, since a rail is sooner found a board for."""
+    [one] = laid(parts=[slats(2, "79 1/2"), slats(4, "23")], lumber=[boards(on_hand="80 x2")])
+
+    assert [[one["lengths"][piece] for piece in board["pieces"]] for board in one["layout"]["boards"]] == [[Fraction(159, 2)]] * 2
+    assert [one["lengths"][piece] for piece in one["layout"]["too_long"]] == [23] * 4
