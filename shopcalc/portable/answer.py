@@ -126,13 +126,25 @@ def set_shop(view, shop):
 
 def respond_card(world, slug, query, part):
     """A setup's page, or a part of its card."""
-    about = world["setups"][slug]["about"]
     shop = read_shop(query)
     worked = read_and_set(world, slug, query, shop)
-    entries = worked["entries"]
     for bench in worked["benches"]:
         bench["unbroken"] = True
-    fields = input_fields(about, entries, shop, world)
+    fields = []
+    # the answer alone is asked for at every key, and shows no field that can be read
+    if part != "answer" or len(worked["benches"]) == 0:
+        fields = input_fields(world["setups"][slug]["about"], worked["entries"], shop, world)
+    view = page_view("", "", world) if part == "answer" else card_view(world, slug, query, part, fields, shop)
+    view["wrong"] = [one for one in fields if one["wrong"]]
+    view["is_wrong"] = len(view["wrong"]) > 0
+    view["answers"] = [show_answer(bench) for bench in worked["benches"]]
+    view["sheets"] = [] if part == "answer" or part == "opening" else [show_sheet(bench) for bench in worked["benches"]]
+    return {"status": 422 if view["is_wrong"] else 200, "template": part if part in PARTS else "page", "view": view}
+
+
+def card_view(world, slug, query, part, fields, shop):
+    """What a card's page has around its answer: the form, the shop, what of the query nobody knows."""
+    about = world["setups"][slug]["about"]
     view = page_view(about["title"], about["job"], world)
     view["slug"] = slug
     view["stand"] = about["stand"]
@@ -150,11 +162,7 @@ def respond_card(world, slug, query, part):
     view["opening"] = part == "opening"
     view["unknown"] = unknown_names(about, query) + [{"name": name, "shown": name + "=" + query[name]} for name in shop_faults(query)]
     view["has_unknown"] = len(view["unknown"]) > 0
-    view["wrong"] = [one for one in fields if one["wrong"]]
-    view["is_wrong"] = len(view["wrong"]) > 0
-    view["answers"] = [show_answer(bench) for bench in worked["benches"]]
-    view["sheets"] = [] if part == "answer" or part == "opening" else [show_sheet(bench) for bench in worked["benches"]]
-    return {"status": 422 if view["is_wrong"] else 200, "template": part if part in PARTS else "page", "view": view}
+    return view
 
 
 def unknown_names(about, query):
