@@ -212,7 +212,7 @@
     sheet.showModal();
     history.pushState('large', '');
     draw();
-    for (const id of ['answer', 'sheet']) seen.observe(byId(id), { childList: true });
+    for (const id of ['answer', 'sheet']) seen.observe(byId(id), { childList: true, subtree: id === 'answer', characterData: id === 'answer' });
     stayAwake();
   }
 

@@ -85,6 +85,22 @@ def test_a_changed_entry_changes_the_answer(shop):
     until(page, "new URL(location).searchParams.get('stock') === '1 1/8'")
 
 
+def test_an_answer_of_the_same_shape_keeps_its_elements(shop):
+    """Mostly only numbers change: what a finger or a screen reader is on stays where it is; where a stop comes all is drawn anew."""
+    page = shop.visit("/tenon?stock=1+3/8&groove_width=5/16")
+    wait_for_card(page)
+    page.evaluate("window.first = document.querySelector('#answer .big')")
+    before = readout(page).inner_text()
+    page.locator("#in-stock").fill("1 1/2")
+    until(page, "!document.querySelector('#answer').innerText.includes('17/32')")
+    assert page.evaluate("window.first.isConnected")
+    assert readout(page).inner_text() != before
+
+    page.locator("#in-stock").fill("1/4")
+    readout(page).get_by_text("It cannot be made so").wait_for()
+    assert not page.evaluate("window.first.isConnected")
+
+
 def turn_metric(page):
     """The shop begins to think in millimetres."""
     page.locator(".shop summary").click()
