@@ -11,11 +11,15 @@ const page = find('job'), work = find('work');
 // What the storage would not take is kept here until it does: nothing that was typed is lost while the tab is open.
 const unsaved = new Map();
 
-// What is said stays until something else is done; what can be undone stays until another view is chosen.
 function say(text) {
   const line = find(page ? 'job-says' : 'job-added');
   line.textContent = text;
   line.hidden = !text;
+}
+
+// What was said goes when something else is done, but not that something could not be kept.
+function hush() {
+  if (!unsaved.size) say('');
 }
 
 function remember(key, value) {
@@ -88,18 +92,18 @@ async function offerToAdd() {
   const known = kept?.items.find(each => String(each.id) === item);
   const keep = async () => {
     const id = known ? job : await jobForNew();
-    const shop = (await read(id))?.shop ?? {};
-    const inputs = typed(form, shop);
-    let mine = 0;
+    let saved = null, why = '';
     await change(id, doc => {
-      const line = known && doc.items.find(each => String(each.id) === item);
+      saved = doc;
+      const inputs = typed(form, doc.shop ?? {}), line = known && doc.items.find(each => String(each.id) === item);
       if (line) line.inputs = inputs;
-      else if (doc.items.length < MOST_ITEMS) doc.items.push({ id: mine = freeNumber(doc), setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
+      else if (known) why = 'This item was taken out of its job: nothing is kept of what you type here.';
+      else if (doc.items.length >= MOST_ITEMS) why = `A job holds at most ${MOST_ITEMS} items.`;
+      else doc.items.push({ id: freeNumber(doc), setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
     });
-    if (unsaved.has(id)) return;
-    if (!known && !(await read(id)).items.some(each => each.id === mine)) return say(`A job holds at most ${MOST_ITEMS} items.`);
-    const title = (await read(id)).title;
-    find('job-added').replaceChildren(`${known ? 'Saved to' : 'Added to'} “${title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
+    if (!saved || unsaved.has(id)) return;
+    if (why) return say(why);
+    find('job-added').replaceChildren(`${known ? 'Saved to' : 'Added to'} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
     find('job-added').hidden = false;
   };
   button.hidden = Boolean(known);
@@ -227,7 +231,7 @@ async function fieldChanged(event, ended) {
   if (!field) return;
   draws += 1;
   const { key } = field.dataset;
-  if (ended && !unsaved.size) say('');
+  if (ended) hush();
   if (ended && (key === 'quantity' || key === 'count') && field.value && !isCount(field.value)) say(`“${field.value}” is no count from 1 to 999: it stays as it was.`);
   await change(work.dataset.job, job => { whole(job); put(job, field); });
   if (!ended) return;
@@ -376,13 +380,13 @@ function startPage() {
     if (view) {
       work.dataset.at = view;
       remember(VIEW, view);
-      if (!unsaved.size) say('');
+      hush();
       return markView();
     }
     const button = event.target.closest('[data-do]');
     if (!button) return;
     const { do: name, id } = button.dataset;
-    if (!unsaved.size) say('');
+    hush();
     if (name === 'remove') return remove(id);
     DO[name](await read(current));
   });

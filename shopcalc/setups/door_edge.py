@@ -81,7 +81,7 @@ setup.caution(
 setup.stop(
     "fouls",
     And(far_corner > pin_to_jamb, _far_side < _reach),
-    "With a bevel of {bevel} the corner on the stop face meets the jamb, too far by {foul}: it needs {least_bevel} at least.",
+    "With a bevel of {bevel} the corner on the stop face swings {far_corner} and meets the jamb, {pin_to_jamb} away: it needs {least_bevel} at least.",
     change=bevel,
     spoils=(),
 )

@@ -97,6 +97,24 @@ def test_a_card_is_added_and_edited_from_the_job(shop: Phone) -> None:
     assert [(item["id"], item["inputs"]["stock"]) for item in job["items"]] == [(1, "1 3/4")]
 
 
+def test_the_card_of_an_item_that_was_taken_out_brings_nothing_back(shop: Phone) -> None:
+    """Taken out in another tab, it stays out while its card is typed on, and the card says so."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.get_by_role("link", name="Its card").first.click()
+    wait_for_card(page)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    other = job_page(shop)
+    turn_to(other, "Items")
+    other.get_by_role("button", name="Take Side door out").click()
+    until(other, "document.querySelectorAll('.items li').length === 6")
+    for stile in ("4", "5"):
+        page.locator("#in-stile").fill(stile)
+    page.get_by_text("taken out of its job").wait_for()
+
+    assert [len(job["items"]) for job in kept(page)] == [6]
+
+
 def test_a_tick_is_kept_over_a_cold_start(shop: Phone) -> None:
     """What was done stays done when the page is closed and opened again."""
     page = with_boathouse(shop)
