@@ -41,7 +41,7 @@ from shopcalc.parts import (
 from shopcalc.portable.writing import TAPES
 from shopcalc.terms import constant_of, degrees, forbidden, is_row
 from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of
-from shopcalc.whole import faults_of, formulas_of
+from shopcalc.whole import faults_of, formulas_of, passing_faults
 
 # Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
 RESERVED = {"tape", "units", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
@@ -234,13 +234,11 @@ class Setup:
         """
         move = sympy.sympify(formula)
         given = [] if when is None else [when]
-        if far is None:
-            return self._result(Result(name, label, move, kind, "correction", more=more, less=less, when=when))
-        limit = self._far_text(name, far, kind)
-        near = sympy.And(*given, abs(move) <= far)
+        near = when if far is None else sympy.And(*given, abs(move) <= far)
         found = self._result(Result(name, label, move, kind, "correction", more=more, less=less, when=near))
-        text = f"{label}: off by more than {limit}. Measure again. {look}"
-        self._check(f"{name}_far_off", "caution", sympy.And(*given, abs(move) > far), text, self._reading_of(name, move), (), "")
+        if far is not None:
+            text = f"{label}: off by more than {self._far_text(name, far, kind)}. Measure again. {look}"
+            self._check(f"{name}_far_off", "caution", sympy.And(*given, abs(move) > far), text, self._reading_of(name, move), (), "")
         return found
 
     def _far_text(self, name: str, far: Any, kind: str) -> str:
@@ -255,9 +253,9 @@ class Setup:
             self._refuse(f"{name} cannot be far off by {far}: that is no angle, and no whole number of 128ths of an inch")
         return f"{{{limit} in}}"
 
-    def near(self, correction: sympy.Symbol) -> Any:
-        """The condition under which a correction is told: for sizes after the trial that a slip of the calipers should not move."""
-        return self.results[correction.name].when
+    def near(self, follower: sympy.Symbol) -> Any:
+        """The condition under which a trial is followed, by a correction or a size as found: a slip of the calipers should move nothing else."""
+        return self.results[follower.name].when
 
     def _reading_of(self, name: str, formula: sympy.Basic) -> sympy.Symbol:
         readings = [each for each in symbols_of(formula) if each.name in self.inputs and self.inputs[each.name].reading]
@@ -418,9 +416,8 @@ class Setup:
         self.operation(name, alike.stage, alike.label, *pairs, machine=alike.machine, face=face or alike.face, run=word, **more)
 
     def _parts_known(self, where: str, labels: Sequence[str]) -> None:
-        for label in labels:
-            if label not in [part.label for part in self.parts]:
-                self._refuse(f"{where} passes {label!r}, which is no part")
+        for fault in passing_faults(self, where, labels):
+            self._refuse(fault)
 
     def picture(self, caption: str, *shapes: Shape) -> None:
         """A drawing to scale. Its points must be lengths and its directions plain numbers, of values declared above."""

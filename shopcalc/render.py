@@ -29,8 +29,8 @@ def _whole(template: str) -> str:
 
     As the specification of Mustache has it, a tag alone on its line takes the end of that line with it.
     """
-    alone = re.sub(r"^\{\{>(\w+)\}\}\n", lambda inside: _whole(inside[1]), files.templates()[template], flags=re.MULTILINE)
-    return re.sub(r"\{\{>(\w+)\}\}", lambda inside: _whole(inside[1]), alone)
+    tag = re.compile(r"^\{\{>(\w+)\}\}\n|\{\{>(\w+)\}\}", re.MULTILINE)
+    return tag.sub(lambda inside: _whole(inside[1] or inside[2]), files.templates()[template])
 
 
 @cache

@@ -1,7 +1,7 @@
 """What only the whole page of a setup shows: every expression on it, and what is still missing."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING
 
 import sympy
@@ -98,12 +98,17 @@ def _faults_of_names(setup: "Setup") -> Iterator[str]:
         for name in check.spoils or ():
             if name not in setup.results:
                 yield f"the check {check.name} spoils {name!r}, which is no result"
-    labels = {part.label for part in setup.parts}
     for include in setup.includes:
-        for name, passing in include.passes.items():
-            for label in passing:
-                if label not in labels:
-                    yield f"{include.setup.slug}'s operation {name} passes {label!r}, which is no part"
+        for name, labels in include.passes.items():
+            yield from passing_faults(setup, f"{include.setup.slug}'s operation {name}", labels)
+
+
+def passing_faults(setup: "Setup", where: str, labels: Iterable[str]) -> Iterator[str]:
+    """The parts that are said to pass at an operation, and are none."""
+    known = {part.label for part in setup.parts}
+    for label in labels:
+        if label not in known:
+            yield f"{where} passes {label!r}, which is no part"
 
 
 def _unused_inputs(setup: "Setup") -> Iterator[str]:

@@ -161,16 +161,16 @@ def lay_sections(sections, rough, job, world, errors):
     lines = read_lumber_lines(job, world, errors)
     readable = "kerf" not in errors and "trim" not in errors and "rough" not in errors
     wood = [each for each in sections if readable and not each["pane"]]
-    laid = kept_laid(wood, lines, [kerf, trim, rough], job_shop(job), world)
+    laid = kept_laid(wood, lines, [kerf, trim, rough], world)
     return {"laid": laid, "kerf": kerf, "trim": trim, "readable": readable}
 
 
-def kept_laid(wood, lines, cutting, shop, world):
+def kept_laid(wood, lines, cutting, world):
     """What `lay_wood` gives, kept for the next time: a tick or a reading seldom changes the boards, and a large job takes long to lay.
 
     The world keeps the last one only, with all that it depends on, put in its place at once: a server answers in many threads.
     """
-    said = [exact_text(each) for each in cutting] + [str(shop["metric"]), str(shop["division"])]
+    said = [exact_text(each) for each in cutting]
     for section in wood:
         said.append("|" + section["name"] + section["texts"]["thickness"] + section["texts"]["width"])
         for part in section["parts"]:

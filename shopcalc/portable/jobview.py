@@ -173,7 +173,7 @@ def shown_run(run):
         "settings": settings,
         "has_settings": len(settings) > 0,
         "done_at": stints[0]["done_at"],
-        "counts": " ".join([stint["many"] for stint in stints]),
+        "counts": " ".join([decimal_text(stint["many"], 0, False) for stint in stints]),
         "pieces": pieces_of(stints),
         "passing": passing_of(stints),
         "faces": faces_of(stints),
@@ -234,7 +234,7 @@ def changed_since(stints):
     for stint in stints:
         if stint["is_short"]:
             told = stint["item"]["label"] + ", " + stint["operation"]["label"] + ": "
-            rows.append({"text": told + stint["passed"] + " had passed, now there are " + stint["many"] + "."})
+            rows.append({"text": told + stint["passed"] + " had passed, now there are " + decimal_text(stint["many"], 0, False) + "."})
         for moved in stint["moved"]:
             rows.append({"text": stint["item"]["label"] + ", " + moved["label"] + ": cut at " + moved["then"] + ", now " + moved["now"] + "."})
     return rows

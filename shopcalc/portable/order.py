@@ -6,6 +6,7 @@ tape's division. A reading taken at a run flows into every item of it, and so ma
 
 from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.links import encoded
+from shopcalc.portable.marks import DIGITS
 from shopcalc.portable.operations import worked_operations
 from shopcalc.portable.own import own_parts, own_work
 from shopcalc.portable.reading import read_length
@@ -309,17 +310,15 @@ def how_many(pieces):
     many = 0
     for piece in pieces:
         many = many + piece["count"]
-    return decimal_text(many, 0, False)
+    return many
 
 
 def is_fewer(passed, many):
     """Whether fewer pieces had passed than there are now; a tick that does not say how many is good for all."""
     for one in passed:
-        if one not in "0123456789":
+        if one not in DIGITS:
             return False
-    if len(passed) == len(many):
-        return passed < many
-    return len(passed) > 0 and len(passed) < len(many)
+    return len(passed) > 0 and above(many, int(passed))
 
 
 def pieces_passing(stint):

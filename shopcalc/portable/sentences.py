@@ -1,5 +1,6 @@
 """Puts values into sentences and into sums: `{fence}` becomes `17/32 in`."""
 
+from shopcalc.portable.marks import DIGITS
 from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import same
 from shopcalc.portable.writing import ROWS, quoted, quoted_length
@@ -58,7 +59,7 @@ def literal_text(length, bench):
 
 def is_literal(name):
     """Whether what stands between braces is a length rather than the name of one."""
-    return name[0] in "0123456789"
+    return name[0] in DIGITS
 
 
 def unbroken(text):

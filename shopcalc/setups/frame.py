@@ -160,7 +160,7 @@ setup.caution(
 )
 setup.note(
     "reading_followed",
-    (abs(_groove["measured_groove"] - groove_width) <= inches("1/8")) & (abs(_groove["measured_groove"] - groove_width) > inches("1/500")),
+    setup.near(groove_found) & (abs(_groove["measured_groove"] - groove_width) > inches("1/500")),
     "Tenons and panes follow the groove as read. If the fence is moved instead, cut the scrap again and type the new reading.",
     change=_groove["measured_groove"],
 )
