@@ -7,7 +7,17 @@ store that it leaves. Sections of another thickness have nothing to do with it.
 from shopcalc.portable.boards import MOST_WORK
 from shopcalc.portable.order import merged_sort
 from shopcalc.portable.snap import above, at_least, same
-from shopcalc.portable.wood import boards_on_hand, gives_several, is_as_thick, lay_section, make_task, strips_of, whole_board
+from shopcalc.portable.wood import (
+    add_boards,
+    boards_on_hand,
+    gives_several,
+    is_as_thick,
+    is_of_size,
+    lay_section,
+    make_task,
+    strips_of,
+    whole_board,
+)
 
 MOST_CHOICES = 12  # of what to buy that are tried at one section
 FEW_WORK = 3000  # steps of one search where what is left over is searched too: many plans are worth more than the best layout of one
@@ -117,7 +127,7 @@ def unlike(store):
 
 def is_alike(one, other):
     """Whether two woods serve alike."""
-    return same(one["length"], other["length"]) and same(one["width"], other["width"]) and same(one["trim"], other["trim"])
+    return is_of_size(one, other) and same(one["trim"], other["trim"])
 
 
 def is_used(wood, step, store):
@@ -226,11 +236,6 @@ def boards_but_one(rows, but, name, trim):
     return boards
 
 
-def is_of_size(one, other):
-    """Whether two boards of one thickness are of one length and width."""
-    return same(one["length"], other["length"]) and same(one["width"], other["width"])
-
-
 def choices_of(offers, is_last):
     """What else may be bought from than from all: one line of lumber, or one length of it where what is left is of use."""
     lines = []
@@ -309,19 +314,8 @@ def bought_rows(laid):
     rows = []
     for one in laid:
         for each in one["shopping"]:
-            row = {"thickness": one["section"]["thickness"], "count": each["count"], "cost": each["cost"]}
-            row["width"] = each["width"]
-            row["length"] = each["length"]
-            known = [other for other in rows if is_same_size(other, row)]
-            if len(known) > 0:
-                both = bill_of([known[0], row])
-                known[0]["count"] = both["count"]
-                known[0]["cost"] = both["cost"]
-            else:
-                rows.append(row)
+            row = {}
+            for name in each:
+                row[name] = each[name]
+            add_boards(rows, row)
     return rows
-
-
-def is_same_size(one, other):
-    """Whether two boards are of one thickness, width and length."""
-    return same(one["thickness"], other["thickness"]) and is_of_size(one, other)

@@ -100,7 +100,7 @@ def lay_section(task, store, offers, cutting, later, work):
         "labels": task["labels"],
         "layout": layout,
         "has_boards": task["has_boards"],
-        "shopping": shopping(used),
+        "shopping": shopping(used, task["section"]["thickness"]),
         "unlaid": task["wanted"] - len(task["lengths"]),
         "proven": False,
     }
@@ -160,20 +160,33 @@ def add_choice(to_buy, offer):
     to_buy.append(offer)
 
 
-def shopping(used):
+def shopping(used, thickness):
     """What to buy of the wood that is used: of each size how many boards, and what they cost."""
     rows = []
     for wood in used:
         if is_bought(wood):
-            row = {"length": wood["length"], "width": wood["width"], "count": 0, "cost": None if wood["price"] is None else 0}
-            alike = [one for one in rows if same(one["length"], row["length"]) and same(one["width"], row["width"])]
-            if len(alike) == 0:
-                rows.append(row)
-            else:
-                row = alike[0]
-            row["count"] = row["count"] + 1
-            row["cost"] = None if row["cost"] is None or wood["price"] is None else row["cost"] + wood["price"]
+            add_boards(rows, {"thickness": thickness, "width": wood["width"], "length": wood["length"], "count": 1, "cost": wood["price"]})
     return rows
+
+
+def add_boards(rows, row):
+    """Add boards to buy to the row of their size; a cost is None where one of them has none."""
+    for known in rows:
+        if is_same_size(known, row):
+            known["count"] = known["count"] + row["count"]
+            known["cost"] = None if known["cost"] is None or row["cost"] is None else known["cost"] + row["cost"]
+            return
+    rows.append(row)
+
+
+def is_same_size(one, other):
+    """Whether two boards are of one thickness, width and length."""
+    return same(one["thickness"], other["thickness"]) and is_of_size(one, other)
+
+
+def is_of_size(one, other):
+    """Whether two boards of one thickness are of one length and width."""
+    return same(one["length"], other["length"]) and same(one["width"], other["width"])
 
 
 def bought_strips(layout, to_buy, name, trim):
