@@ -28,6 +28,15 @@ function goWithout() {
   noAnswer('answer', 'sheet');
 }
 
+// What this page has asked and not been told yet. A worker that is relieved in the middle of an answer can keep
+// Chromium waiting for minutes, so the answers come first.
+const underWay = new Set();
+
+function during(answer) {
+  underWay.add(answer);
+  answer.finally(() => underWay.delete(answer));
+}
+
 // A newer version waits until somebody asks for it, in this tab or in another one.
 function watch(kept, had) {
   let asked = false, overtaken = false;
@@ -49,8 +58,9 @@ function watch(kept, had) {
     overtaken = had;
     offer();
   });
-  document.querySelector('[data-use-newer]').addEventListener('click', () => {
+  document.querySelector('[data-use-newer]').addEventListener('click', async () => {
     asked = true;
+    while (underWay.size) await Promise.allSettled(underWay);
     if (kept.waiting) kept.waiting.postMessage('use-newer');
     else location.reload();
   });
@@ -263,9 +273,12 @@ document.addEventListener('input', event => {
   typedNames.add(event.target.name);
   if (event.target.id === 'shop-units') keepMeaning(event.target.value);
   const form = event.target.closest('#inputs');
-  if (form) askAnswer(form);
+  if (form) during(askAnswer(form));
 }, true);
-document.addEventListener('htmx:beforeRequest', event => askedAt.set(event.detail.xhr, keys));
+document.addEventListener('htmx:beforeRequest', ({ detail: { xhr } }) => {
+  askedAt.set(xhr, keys);
+  during(new Promise(done => xhr.addEventListener('loadend', done)));
+});
 if (seesNoQuery) document.documentElement.hidden = true;
 if (document.readyState === 'complete') afterPaint();
 else addEventListener('load', afterPaint);

@@ -374,7 +374,7 @@ const DO = {
 
 function startPage() {
   page.addEventListener('input', event => fieldChanged(event, false));
-  page.addEventListener('change', event => fieldChanged(event, true));
+  page.addEventListener('change', event => during(fieldChanged(event, true)));
   page.addEventListener('click', async event => {
     const { view } = event.target.dataset;
     if (view) {
