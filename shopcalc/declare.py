@@ -264,10 +264,16 @@ class Setup:
         return readings[0]
 
     def as_found(self, name: str, label: str, reading: sympy.Symbol, planned: Any, far: Any = None) -> sympy.Symbol:
-        """A size as planned until the scrap is read, then as it measures; a reading further off than `far` is not followed."""
+        """A size as planned until the scrap is read, then as it measures; a reading further off than `far` is told so and not followed."""
         kind = self.inputs[reading.name].kind
-        near = None if far is None else abs(reading - planned) <= far
-        return self._result(Result(name, label, sympy.sympify(planned), kind, "size", reading=reading.name, when=near))
+        miss = abs(reading - planned)
+        found = self._result(
+            Result(name, label, sympy.sympify(planned), kind, "size", reading=reading.name, when=None if far is None else miss <= far)
+        )
+        if far is not None:
+            text = f"{label}: the reading is off by more than {self._far_text(name, far, kind)}, and nothing follows it. Measure again."
+            self._check(f"{name}_far_off", "caution", miss > far, text, reading, (), "")
+        return found
 
     def ranking(self, name: str, formula: Any) -> sympy.Symbol:
         """A ranking of choices, from which results are taken; it is not shown itself."""

@@ -1,5 +1,6 @@
 """The form's fields: what was typed, and how it was understood or why it cannot be."""
 
+from shopcalc.portable.naming import input_of
 from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.writing import ROWS, TAPES, write_value
 
@@ -72,7 +73,7 @@ def echo(declared, entries, shop, world):
 
 def change_label(about, name):
     """What a check asks for: another value, or another look at the scrap."""
-    for declared in about["inputs"]:
-        if declared["name"] == name:
-            return ("Read again: " if declared["reading"] else "Change: ") + declared["label"]
-    return name
+    declared = input_of(about, name)
+    if declared is None:
+        return name
+    return ("Read again: " if declared["reading"] else "Change: ") + declared["label"]

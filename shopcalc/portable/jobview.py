@@ -6,6 +6,7 @@ from shopcalc.portable.cutlist import solve_job
 from shopcalc.portable.form import tape_options
 from shopcalc.portable.job import LINE_LETTERS, MOST_ITEMS, nth_line
 from shopcalc.portable.links import encoded, shop_query, with_parts
+from shopcalc.portable.naming import input_of
 from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise
 from shopcalc.portable.own import is_empty_line
 from shopcalc.portable.woodview import section_title, shown_wood
@@ -197,10 +198,8 @@ def shown_run(run):
 
 def reading_kind(stint):
     """What sort of measurement a run's reading is."""
-    for declared in stint["about"]["inputs"]:
-        if declared["name"] == stint["operation"]["reading"]:
-            return declared["kind"]
-    return ""
+    declared = input_of(stint["about"], stint["operation"]["reading"])
+    return "" if declared is None else declared["kind"]
 
 
 def warnings_of(run):

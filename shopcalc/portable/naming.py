@@ -18,6 +18,14 @@ def value_names(about):
     return names
 
 
+def input_of(about, name):
+    """What a card says of one of its inputs, or None where it has none of that name."""
+    for declared in about["inputs"]:
+        if declared["name"] == name:
+            return declared
+    return None
+
+
 def short_name(place):
     """The short name of the value at a place: a letter, or two."""
     count = len(LETTERS_IN_ORDER)

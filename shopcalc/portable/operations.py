@@ -3,6 +3,7 @@
 from shopcalc.portable.bench import inner_benches, is_stopped
 from shopcalc.portable.card import correction
 from shopcalc.portable.cuts import worked_parts
+from shopcalc.portable.naming import input_of
 from shopcalc.portable.sentences import fill_known, quoted_names
 from shopcalc.portable.snap import nearest_of
 from shopcalc.portable.work import holds
@@ -109,7 +110,5 @@ def setting_label(name, about):
     """What a value is called on its card."""
     if name in about["results"]:
         return about["results"][name]["label"]
-    for declared in about["inputs"]:
-        if declared["name"] == name:
-            return declared["label"]
-    return ""
+    declared = input_of(about, name)
+    return "" if declared is None else declared["label"]

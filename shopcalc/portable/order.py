@@ -7,6 +7,7 @@ tape's division. A reading taken at a run flows into every item of it, and so ma
 from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.links import encoded
 from shopcalc.portable.marks import DIGITS
+from shopcalc.portable.naming import input_of
 from shopcalc.portable.operations import worked_operations
 from shopcalc.portable.own import own_parts, own_work
 from shopcalc.portable.reading import read_length
@@ -140,12 +141,14 @@ def reading_of(name, item, operation, job):
 
 def reading_fault(run, job, world):
     """Why a run's reading cannot be read: it is then shown as it was typed, and flows nowhere."""
+    if len(run["reading"]) == 0:
+        return ""
     for stint in run["stints"]:
-        for declared in stint["about"]["inputs"]:
-            if declared["name"] == stint["operation"]["reading"] and len(run["reading"]) > 0:
-                got = read_entry(declared, run["reading"], job_shop(job), world)
-                if not got["ok"]:
-                    return got["message"]
+        declared = input_of(stint["about"], stint["operation"]["reading"])
+        if declared is not None:
+            got = read_entry(declared, run["reading"], job_shop(job), world)
+            if not got["ok"]:
+                return got["message"]
     return ""
 
 

@@ -1,6 +1,7 @@
 """Puts values into sentences and into sums: `{fence}` becomes `17/32 in`."""
 
 from shopcalc.portable.marks import DIGITS
+from shopcalc.portable.naming import input_of
 from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import same
 from shopcalc.portable.writing import ROWS, quoted, quoted_length
@@ -8,11 +9,9 @@ from shopcalc.portable.writing import ROWS, quoted, quoted_length
 
 def option_text(about, name, known):
     """The option of a choice that is chosen."""
-    for declared in about["inputs"]:
-        if declared["name"] == name:
-            for place, option in enumerate(declared["options"]):
-                if same(place, known[name]):
-                    return option[1]
+    for place, option in enumerate(input_of(about, name)["options"]):
+        if same(place, known[name]):
+            return option[1]
     return ""
 
 

@@ -151,13 +151,6 @@ setup.stop(
     change=groove_width,
     spoils=(groove_found,),
 )
-setup.caution(
-    "reading_far_off",
-    abs(_groove["measured_groove"] - groove_width) > inches("1/8"),
-    "The groove as read is more than {1/8 in} from the groove wanted, and nothing follows it: measure again.",
-    change=_groove["measured_groove"],
-    source="",
-)
 setup.note(
     "reading_followed",
     setup.near(groove_found) & (abs(_groove["measured_groove"] - groove_width) > inches("1/500")),
@@ -315,21 +308,21 @@ setup.picture(
 _hold = groove_depth - panel_clearance
 _pane_up = larger(bottom_rail, 2 * groove_depth)
 _mid = (stock - groove_found * number("3/4")) / 2
-_pane = groove_found * number("3/4")
+_glass = groove_found * number("3/4")
 setup.picture(
     "The foot in section, outside to the right: a captive pane stands in the groove of the bottom rail, a shed pane runs down over what is left of it.",
     box("end-grain", 0, 0, stock, bottom_rail, when=~shed),
     box("cut", _cheek, bottom_rail - groove_depth, groove_found, groove_depth, when=~shed),
-    box("glass", _mid, bottom_rail - _hold, _pane, _hold + _pane_up / 2, when=~shed),
+    box("glass", _mid, bottom_rail - _hold, _glass, _hold + _pane_up / 2, when=~shed),
     box("end-grain", 0, 0, _cheek, bottom_rail, when=shed),
     box("waste", _cheek, 0, stock - _cheek, bottom_rail, when=shed),
-    box("glass", _cheek, -shed_overhang, _pane, bottom_rail + shed_overhang + _pane_up / 2, when=shed),
+    box("glass", _cheek, -shed_overhang, _glass, bottom_rail + shed_overhang + _pane_up / 2, when=shed),
     dimension(stock, (0, -shed_overhang), (stock, -shed_overhang), "below"),
     dimension(shed_rail_thickness, (0, -shed_overhang), (_cheek, -shed_overhang), "below", row=2),
     dimension(bottom_rail, (0, 0), (0, bottom_rail), "left"),
     dimension(shed_overhang, (stock, -shed_overhang), (stock, 0), "right", when=shed),
     dimension(panel_clearance, (stock, bottom_rail - groove_depth), (stock, bottom_rail - groove_depth + panel_clearance), "right", when=~shed),
-    label("pane", (_cheek + _pane / 2, bottom_rail + _pane_up / 2), "above"),
+    label("pane", (_cheek + _glass / 2, bottom_rail + _pane_up / 2), "above"),
 )
 
 setup.source("Geometry: rails fill the frame between the stiles and reach into both grooves; equal bays share what the rails leave.")

@@ -115,7 +115,7 @@ CHECKS = {
     "groove_too_deep": {"groove_depth": "2 3/8"},
     "tall_without_rail": {"mid_rails": "0"},
     "through_groove": {"groove_depth": "4 1/2"},
-    "reading_far_off": {"measured_groove": "1/2"},
+    "groove_found_far_off": {"measured_groove": "1/2"},
     "pane_on_sill": {"foot": "shed", "shed_overhang": "3/8"},
     "no_drip": {"foot": "shed", "shed_overhang": "1/16"},
 }
