@@ -8,15 +8,11 @@ import base64
 import hashlib
 import json
 import pkgutil
-import re
 from collections.abc import Mapping
 from functools import cache
 from importlib import import_module
 from pathlib import Path
 from typing import Any
-
-from pscript import py2js
-from pscript.stdlib import get_partial_std_lib
 
 import shopcalc.portable
 from shopcalc import __version__, files
@@ -27,6 +23,7 @@ from shopcalc.packing import KEYS, USUAL, setups_script, text_literal
 from shopcalc.parts import STAGES, STANDS
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.render import ESCAPES
+from shopcalc.script import compiled, joined
 from shopcalc.units import length_factors
 
 MUSTACHE = "vendor/mustache-4.2.0.min.js"
@@ -92,17 +89,8 @@ def _is_text(node: ast.stmt) -> bool:
 
 @cache
 def portable_script() -> str:
-    """All portable modules as JavaScript, with just those of PScript's helpers that they use."""
-    functions: set[str] = set()
-    methods: set[str] = set()
-    parts = []
-    for name in portable_modules():
-        script = py2js(ast.unparse(portable_source(name)), inline_stdlib=False)
-        functions |= script.meta["std_functions"]
-        methods |= script.meta["std_methods"]
-        # PScript's names for generated functions and its indentation only weigh on the way to the phone
-        parts.append(re.sub(r"^ +", "", re.sub(r"function flx_\w+ ", "function ", script), flags=re.MULTILINE))
-    return "\n".join([str(get_partial_std_lib(functions, methods)), *parts])
+    """All portable modules as JavaScript."""
+    return joined([compiled(portable_source(name)) for name in portable_modules()])
 
 
 def brain(found: Mapping[str, Setup]) -> str:

@@ -165,13 +165,16 @@ async function draw() {
     if (!response.headers.get('X-Part')) throw new Error('not an answer');
     // a job that is refused for what was just typed keeps its page, where it can be mended
     if (response.status !== 200 && work.querySelector('[data-set]')) return say(textOf(text));
-    const { id } = document.activeElement ?? {};
+    const { id, selectionStart: from, selectionEnd: to } = document.activeElement ?? {};
     work.dataset.at ??= recall(VIEW) || 'items';
     work.dataset.job = current;
     work.innerHTML = text;
     for (const link of work.querySelectorAll('a[href*="#item="]')) link.hash = link.hash.replace('=', `=${current}/`);
     markView();
-    if (id) find(id)?.focus({ preventScroll: true });
+    const field = id && find(id);
+    field?.focus({ preventScroll: true });
+    // what was marked to be typed over stays marked
+    if (from != null) field?.setSelectionRange?.(from, to);
     show('failed', false);
   } catch {
     if (mine === draws) show('failed', true);

@@ -41,16 +41,11 @@ def with_parts(address, parts):
 
 
 def encoded(text):
-    """`text` for the query of an address (RFC 3986), as UTF-8; the phone's strings hold a rare character as two halves."""
+    """`text` for the query of an address (RFC 3986), as UTF-8."""
     out = ""
-    first_half = 0
     for one in text:
         code = ord(one)
-        if code >= 0xD800 and code < 0xDC00:
-            first_half = code
-        elif code >= 0xDC00 and code < 0xE000:
-            out = out + in_four_bytes(0x10000 + (first_half - 0xD800) * 1024 + code - 0xDC00)
-        elif code >= 0x10000:
+        if code >= 0x10000:
             out = out + in_four_bytes(code)
         elif one in UNRESERVED:
             out = out + one

@@ -10,10 +10,10 @@ from collections.abc import Iterator
 from functools import cache
 
 import pytest
-from pscript import get_full_std_lib, py2js
 from py_mini_racer import MiniRacer
 
 from shopcalc import files, phone
+from shopcalc.script import compiled, joined
 
 MODULES = phone.portable_modules()
 
@@ -128,6 +128,16 @@ class TestSyntax:
 
         assert [] == shown(node for node in checked if not isinstance(node.comparators[0], ast.Constant))
 
+    def test_only_plain_values_are_compared(self, module: str) -> None:
+        """Two lists are never equal on the phone, and a list times a number is no list there."""
+        sides = [
+            side for node in found(module, ast.Compare) if isinstance(node.ops[0], (ast.Eq, ast.NotEq)) for side in (node.left, *node.comparators)
+        ]
+        factors = [side for node in found(module, ast.BinOp) if isinstance(node.op, ast.Mult) for side in (node.left, node.right)]
+
+        assert [] == shown(side for side in sides if isinstance(side, (ast.List, ast.ListComp, ast.Dict, ast.Tuple)))
+        assert [] == shown(side for side in factors if isinstance(side, (ast.List, ast.ListComp)) or isinstance(getattr(side, "value", 0), str))
+
     def test_slices_have_no_step(self, module: str) -> None:
         """PScript refuses a step in a slice, or forgets it; and a slice is never assigned to."""
         assert [] == shown(node for node in found(module, ast.Slice) if node.step)
@@ -217,19 +227,16 @@ def test_loop_variables_are_left_alone(module: str) -> None:
 @pytest.mark.parametrize("module", MODULES)
 def test_compiled_names_are_known(module: str) -> None:
     """Every name that a compiled module takes from outside is defined by another portable module."""
-    script = py2js(ast.unparse(phone.portable_source(module)), inline_stdlib=False)
     others = set().union(*(names for name, names in DEFINED.items() if name != module))
 
-    assert set() == {name.split(".")[0] for name in script.meta["vars_unknown"]} - others
+    assert set() == compiled(phone.portable_source(module)).unknown - others
 
 
 @pytest.mark.parametrize("module", MODULES)
 def test_compiled_module_loads(module: str) -> None:
     """JavaScript reads every compiled module without complaint."""
-    script = py2js(ast.unparse(phone.portable_source(module)), inline_stdlib=False)
+    script = joined([compiled(phone.portable_source(module))])
     with MiniRacer() as engine:
-        engine.eval(get_full_std_lib())
-
         assert module == engine.eval(f"(() => {{ {script}\n return '{module}'; }})()")
 
 
