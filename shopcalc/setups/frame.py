@@ -36,7 +36,7 @@ mid_rail = setup.length("mid_rail", "Mid rail width", "1 3/4", "Tape across a ra
 horn = setup.length("horn", "Horn", "1/2", "What each end of a stile is left long, against splitting; sawn off after glue-up.", zero=True)
 
 setup.group("The joint and the pane")
-groove_width = setup.length("groove_width", "Groove width", "3/8", "What the pane needs with its seal.")
+groove_width = setup.length("groove_width", "Groove width", "3/8", "Calipers over the pane's edge with its seal on it: what the groove has to take.")
 groove_depth = setup.length("groove_depth", "Groove depth", "1/2", "The depth rod of the calipers in the trial groove, at its shallowest.")
 end_play = setup.length(
     "end_play", "Tenon short of the bottom", "1/32", "Room for glue at the bottom of the groove, so that the shoulder closes first.", zero=True
@@ -96,6 +96,12 @@ mid_rail_marks = setup.setting(
 )
 shed_rail_thickness = setup.size("shed_rail_thickness", "Bottom rail left behind a shed pane", (stock - groove_found) / 2, when=shed)
 
+_hold = groove_depth - panel_clearance
+notch_width = setup.setting("notch_width", "Notches in the lowest pane, wide", 2 * groove_depth, rounding="up", when=shed)
+notch_height = setup.setting(
+    "notch_height", "Notches in the lowest pane, high", bottom_rail + shed_overhang - _hold, rounding="up", when=shed
+)
+
 setup.part("Stile", 2, stile_length, stile, stock)
 setup.part("Top rail", 1, rail_length, top_rail, stock)
 setup.part("Mid rail", mid_rails, rail_length, mid_rail, stock)
@@ -106,7 +112,7 @@ setup.part("Lowest pane, at most as thick", 1, shed_panel_height, panel_width, g
 
 # What can go wrong
 
-_panes = (panel_width, panel_height, shed_panel_height)
+_panes = (panel_width, panel_height, shed_panel_height, notch_width, notch_height)
 
 setup.stop("no_frame", 2 * gap_side >= opening_width, "The gaps at the sides leave no frame in an opening {opening_width} wide.", change=gap_side)
 setup.stop(
@@ -145,6 +151,20 @@ setup.stop(
     spoils=(rail_length, *_panes),
 )
 setup.stop(
+    "mid_rail_through",
+    (mid_rails >= 1) & (mid_rail <= 2 * groove_depth),
+    "Two grooves {groove_depth} deep meet in a mid rail {mid_rail} wide, and cut it in two.",
+    change=mid_rail,
+    spoils=(rail_length, bay_height, mid_rail_marks, *_panes),
+)
+setup.stop(
+    "no_shed",
+    shed & (rail_shoulder <= 2 * groove_depth),
+    "The ends of the bottom rail that stay whole meet in the middle: no pane runs down between them.",
+    change=groove_depth,
+    spoils=_panes,
+)
+setup.stop(
     "no_cheeks",
     groove_width >= stock,
     "A groove of {groove_width} leaves stock {stock} thick no cheeks.",
@@ -162,6 +182,12 @@ setup.caution(
     groove_depth - panel_clearance < inches("1/4"),
     "Less than {1/4 in} of the pane stands in the groove: as it moves it can come out. Make the groove deeper.",
     change=groove_depth,
+)
+setup.caution(
+    "thin_mid_rail",
+    (mid_rails >= 1) & (mid_rail - 2 * groove_depth < inches("3/8")),
+    "Less than {3/8 in} is left between the two grooves of a mid rail {mid_rail} wide: it splits as it is cut or glued.",
+    change=mid_rail,
 )
 setup.caution(
     "groove_too_deep",
@@ -212,18 +238,25 @@ setup.step(
 )
 setup.step("Cut the tenons: the tenon's card stands below. Shoulder to shoulder every rail is {rail_shoulder}.")
 setup.step(
-    "Bottom rail only: when its tenons are cut, saw the outer cheek and the groove away from shoulder to shoulder. {shed_rail_thickness} is left, and the pane passes outside it.",
+    "Bottom rail only, tenons cut: saw the outer cheek and the groove away, but stop {groove_depth} short of each shoulder, or the tenons come off with them. "
+    "{shed_rail_thickness} is left, and the pane passes outside it.",
     when=shed,
 )
 setup.step(
-    "Dry fit. Shoulders close, diagonals agree, and the frame goes into its opening with the gaps wanted. Measure the bays before a pane is cut."
+    "Dry fit: shoulders close, diagonals agree. Between its horns the frame is {frame_width} by {frame_height}: hold that against the opening. Measure the bays.",
+    when=horn > 0,
 )
+setup.step("Dry fit: shoulders close, diagonals agree, and the frame stands in its opening with the gaps wanted. Measure the bays.", when=horn <= 0)
+setup.step("Apart again, drill weep holes through the groove of every rail on which water can stand, sloping out.")
 setup.step("Cut the panes {panel_width} by {panel_height}, edges sealed as the maker of the pane says.")
-setup.step("Cut the lowest pane {panel_width} by {shed_panel_height}.", when=shed)
+setup.step(
+    "Cut the lowest pane {panel_width} by {shed_panel_height}. Notch its lower corners {notch_width} wide and {notch_height} high: "
+    "over the ends of the rail that stayed whole, it stands in their groove.",
+    when=shed,
+)
 setup.step(
     "Glue-up: all rails to one stile, panes in, then the second stile. No glue near a pane. Clamp over the rails, check the diagonals, wipe. Open and clamp time are on the glue's label."
 )
-setup.step("Drill weep holes through the groove of every rail on which water can stand, sloping out.")
 setup.step("Saw the horns off, plane to the opening, and ease the edges.", when=horn > 0)
 
 # What is run
@@ -243,7 +276,7 @@ setup.operation(
     "Saw the outer cheek away",
     shed_rail_thickness,
     machine="bench",
-    face="Outer face up; from shoulder to shoulder.",
+    face="Outer face up; stop {groove_depth} short of each shoulder.",
     parts=["Bottom rail"],
 )
 setup.operation(
@@ -253,6 +286,16 @@ setup.run("dry fit")
 setup.run("pane width", panel_width, parts=[_pane, _lowest])
 setup.run("pane height", panel_height, parts=[_pane])
 setup.run("pane height", shed_panel_height, parts=[_lowest])
+setup.operation(
+    "notch",
+    "panes",
+    "Notch the lowest pane",
+    ("Wide", notch_width),
+    ("High", notch_height),
+    machine="bench",
+    face="Both lower corners.",
+    parts=[_lowest],
+)
 setup.run("glue-up")
 setup.operation("horns", "glue-up", "Saw the horns off", horn, machine="bench", face="Plane to the opening.", parts=["Stile"], when=horn > 0)
 
@@ -268,7 +311,7 @@ setup.picture(
     box("wood", stile, 0, rail_shoulder, bottom_rail),
     box("glass", stile, even_marks(bottom_rail, bay_height + mid_rail, mid_rails + 1), rail_shoulder, bay_height),
     box("wood", stile, shifted(mid_rail_marks, -horn), rail_shoulder, mid_rail),
-    box("glass", stile, -shed_overhang, rail_shoulder, bottom_rail + shed_overhang, when=shed),
+    box("glass", stile + groove_depth, -shed_overhang, rail_shoulder - 2 * groove_depth, bottom_rail + shed_overhang, when=shed),
     dimension(frame_width, (0, -horn), (_width, -horn), "below", row=2),
     dimension(rail_shoulder, (stile, -horn), (_width - stile, -horn), "below"),
     dimension(frame_height, (0, 0), (0, _height), "left"),
@@ -305,7 +348,6 @@ setup.picture(
     label("stile", ((stile - groove_depth) / 2, stock / 2)),
     label("rail", ((stile + _reach) / 2, stock / 2)),
 )
-_hold = groove_depth - panel_clearance
 _pane_up = larger(bottom_rail, 2 * groove_depth)
 _mid = (stock - groove_found * number("3/4")) / 2
 _glass = groove_found * number("3/4")
@@ -326,7 +368,11 @@ setup.picture(
 )
 
 setup.source("Geometry: rails fill the frame between the stiles and reach into both grooves; equal bays share what the rails leave.")
-setup.source("Stub tenons for light frames, 1/4 in of hold for a pane, a mid rail in a tall frame, rails to one stile first: " + NO_SOURCE + ".")
+setup.source(
+    "Stub tenons for light frames, 1/4 in of hold for a pane, a mid rail in a tall frame, rails to one stile first, a shed rail whole at its shoulders: "
+    + NO_SOURCE
+    + "."
+)
 
 setup.onward("glazing", "The room a pane needs", groove_depth=groove_depth)
 setup.onward("hinge-layout", "Where its hinges go", gap_head=gap_head)

@@ -83,6 +83,8 @@ CHECKED = {
         "panel_height": Checked(_FRAMED, "test_frame::test_panes_stand_short_of_the_groove_all_round"),
         "shed_panel_height": Checked(_FRAMED, "test_frame::test_a_shed_pane_hangs_over_the_bottom_rail"),
         "shed_rail_thickness": Checked(_FRAMED, "test_frame::test_a_shed_pane_hangs_over_the_bottom_rail"),
+        "notch_width": Checked(_FRAMED, "test_frame::test_a_notched_pane_clears_the_ends_of_a_shed_rail"),
+        "notch_height": Checked(_FRAMED, "test_frame::test_a_notched_pane_clears_the_ends_of_a_shed_rail"),
         "groove_found": Checked(_FRAMED, "test_frame::test_a_shed_pane_hangs_over_the_bottom_rail"),
         "parts": Checked(_FRAMED, "test_frame::test_the_parts_make_the_frame_and_nothing_else"),
     },

@@ -21,7 +21,7 @@ def cut(seed: int, foot: str = "captive") -> tuple[dict[str, Any], dict[str, Fra
     typed: dict[str, Any] = {
         "opening_width": inches(24, 40), "opening_height": inches(50, 84), "gap_side": inches(0.03, 0.2), "gap_head": inches(0.03, 0.2),
         "gap_foot": inches(0.1, 0.5), "stock": inches(1.25, 2), "stile": inches(2, 5), "top_rail": inches(2, 5), "bottom_rail": inches(2, 9),
-        "mid_rail": inches(1, 5), "mid_rails": rng.randint(0, 4), "horn": inches(0, 1), "groove_width": inches(0.25, 0.5),
+        "mid_rail": inches(2, 5), "mid_rails": rng.randint(0, 4), "horn": inches(0, 1), "groove_width": inches(0.25, 0.5),
         "groove_depth": inches(0.5, 0.75), "end_play": inches(0, 0.1), "panel_clearance": inches(0.05, 0.25), "foot": foot,
         "shed_overhang": inches(0.1, 0.4),
     }  # fmt: skip
@@ -96,6 +96,18 @@ def test_a_shed_pane_hangs_over_the_bottom_rail(seed):
 
     assert -typed["shed_overhang"] == top - exact(found["shed_panel_height"])
     assert typed["stock"] == exact(found["shed_rail_thickness"]) + removed
+
+
+@pytest.mark.parametrize("seed", SEEDS)
+def test_a_notched_pane_clears_the_ends_of_a_shed_rail(seed):
+    """A pane stood in both stiles clears what stayed whole of the rail by the room it has everywhere, at the side and in the groove there."""
+    typed, found = cut(seed, "shed")
+    edge = typed["stile"] - typed["groove_depth"] + typed["panel_clearance"]
+    whole_to = typed["stile"] + typed["groove_depth"]
+    groove_bottom = typed["bottom_rail"] - typed["groove_depth"]
+
+    assert typed["panel_clearance"] == edge + exact(found["notch_width"]) - whole_to
+    assert typed["panel_clearance"] == -typed["shed_overhang"] + exact(found["notch_height"]) - groove_bottom
 
 
 @pytest.mark.parametrize("seed", SEEDS)

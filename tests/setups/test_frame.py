@@ -72,6 +72,22 @@ def test_a_shed_foot_sheds_water() -> None:
     assert any("saw the outer cheek and the groove away" in step for step in data["steps"])
 
 
+def test_the_tenons_of_a_shed_rail_keep_their_root() -> None:
+    """The outer cheek stays at both shoulders, and the pane is notched over what stayed."""
+    data = door(foot="shed")
+
+    assert ("1", "8 7/8") == tuple(data["results"][name]["text"] for name in ("notch_width", "notch_height"))
+    assert any("stop 1/2 in short of each shoulder" in step for step in data["steps"])
+    assert any("Notch its lower corners 1 in wide and 8 7/8 in high" in step for step in data["steps"])
+    assert {"notch_width", "notch_height"}.isdisjoint(door()["results"])
+
+
+def test_a_frame_with_horns_is_measured_between_them() -> None:
+    """With the horns on it does not go into its opening; without, it is tried there."""
+    assert any("Between its horns the frame is 31 in by 77 1/2 in" in step for step in door(horn="1/2")["steps"])
+    assert any("stands in its opening" in step for step in door()["steps"])
+
+
 def test_one_shed_pane_has_no_captive_ones() -> None:
     """A shed sash without mid rails has one pane, and no height for others."""
     data = worked("frame", foot="shed")
@@ -93,14 +109,14 @@ def test_panes_round_down() -> None:
     assert "22 23/32 full" == door(panel_clearance="0.13")["results"]["panel_width"]["text"]
 
 
-LAST = ("Glue-up", "Drill weep holes", "Saw the horns off")
+LAST = ("Apart again, drill weep holes", "Cut the panes", "Glue-up", "Saw the horns off")
 
 
 def test_glue_up_comes_last() -> None:
-    """Rails to one stile, panes in, second stile; then the weep holes, and the horns off."""
+    """Holes are drilled while no pane is behind them; rails to one stile, panes in, second stile; then the horns off."""
     steps = door(horn="1/2")["steps"]
 
-    assert list(LAST) == [step[: len(start)] for step, start in zip(steps[-3:], LAST, strict=True)]
+    assert list(LAST) == [step[: len(start)] for step, start in zip(steps[-4:], LAST, strict=True)]
 
 
 CHECKS = {
@@ -111,6 +127,9 @@ CHECKS = {
     "no_tongue": {"end_play": "1/2"},
     "pane_falls_out": {"panel_clearance": "1/2"},
     "no_cheeks": {"groove_width": "2"},
+    "mid_rail_through": {"mid_rail": "1"},
+    "no_shed": {"foot": "shed", "stile": "15"},
+    "thin_mid_rail": {"mid_rail": "1 5/16"},
     "little_hold": {"panel_clearance": "5/16"},
     "groove_too_deep": {"groove_depth": "2 3/8"},
     "tall_without_rail": {"mid_rails": "0"},
