@@ -129,27 +129,28 @@ def unexplained(about: dict[str, Any], results: dict[str, Result], data: dict[st
     return faults
 
 
-@pytest.mark.parametrize("slug", setups())
-def test_no_result_goes_missing_without_a_word(slug: str) -> None:
+@pytest.fixture(scope="module", params=setups())
+def swept(request: pytest.FixtureRequest) -> tuple[str, list[tuple[dict[str, str], dict[str, Any]]]]:
+    """A setup, and of its sweep every query that can be worked out, with its data; worked out once for the tests that look at it."""
+    answers = [(query, exact.answer(path + ".json", query)) for path, query, _ in asked(request.param)]
+    return request.param, [(query, answer["data"]) for query, answer in answers if answer["status"] == 200]
+
+
+def test_no_result_goes_missing_without_a_word(swept: tuple[str, list[tuple[dict[str, str], dict[str, Any]]]]) -> None:
     """A result is absent only because of a stop or a note, a condition of its own, or a reading not yet taken."""
+    slug, worked = swept
     about = exact.world()["setups"][slug]["about"]
-    found = []
-    for path, query, _ in asked(slug):
-        answer = exact.answer(path + ".json", query)
-        if answer["status"] == 200:
-            found += [(query, name) for name in unexplained(about, setups()[slug].results, answer["data"])]
+    found = [(query, name) for query, data in worked for name in unexplained(about, setups()[slug].results, data)]
 
     assert found[:10] == []
 
 
-@pytest.mark.parametrize("slug", setups())
-def test_the_sweep_reaches_every_check(slug: str) -> None:
+def test_the_sweep_reaches_every_check(swept: tuple[str, list[tuple[dict[str, str], dict[str, Any]]]]) -> None:
     """Among the generated entries each check of the setup holds at least once, and at least a third of them can be worked out."""
+    slug, worked = swept
     about = exact.world()["setups"][slug]["about"]
-    answers = [exact.answer(path + ".json", query) for path, query, _ in asked(slug)]
-    worked = [answer["data"] for answer in answers if answer["status"] == 200]
 
-    assert set() == set(about["checks"]) - {check["name"] for data in worked for check in data["checks"]}
+    assert set() == set(about["checks"]) - {check["name"] for _, data in worked for check in data["checks"]}
     assert len(worked) > COUNT / 3
 
 
