@@ -3,8 +3,8 @@
 from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import area, dimension, turn
-from shopcalc.terms import atand, cosd, degrees, inches, pick, sind, smaller, tand
+from shopcalc.drawing import area, dimension, line, turn
+from shopcalc.terms import atand, cosd, degrees, inches, larger, pick, sind, smaller, tand
 
 setup = Setup(
     slug="angle",
@@ -62,32 +62,49 @@ setup.note(
 # The trial cut
 
 measured_rise = setup.reading(
-    "measured_rise", "Rise as it measures", "Cut a scrap, lay it on the edge of a board, and measure the rise at the end of the base."
+    "measured_rise",
+    "Off square over the base, as it measures",
+    "At the end of the base, along the line square to the edge: from that line across to the one drawn by the gauge.",
 )
+# the gauge drawn from the scrap stands off square by the tilt, whichever of the two angles the saw is set to
+_tilt_as_cut = atand(measured_rise / base)
 tilt_move = setup.correction(
     "tilt_move",
     "Tilt",
-    pick((angle - atand(measured_rise / base), angle <= degrees(45)), otherwise=atand(measured_rise / base) - angle),
+    saw_tilt - _tilt_as_cut,
     more="Tilt the blade {size} more.",
     less="Tilt the blade {size} less.",
     far=degrees(5),
     kind="angle",
 )
-angle_as_cut = setup.after("angle_as_cut", "Angle as cut", atand(measured_rise / base), kind="angle")
-setup.trial("Bevel a scrap at the tilt. Lay the bevel along the edge of a board and measure its rise at {base} from the corner.")
+setup.after("angle_as_cut", "Angle as cut", pick((_tilt_as_cut, angle <= degrees(45)), otherwise=degrees(90) - _tilt_as_cut), kind="angle")
+setup.trial(
+    "Bevel a scrap at the tilt and set the bevel gauge to it, from face to bevel. From one point on the edge of a board draw the gauge's line and "
+    "one square to the edge. {base} along the square line, measure across to the gauge's."
+)
 
 # At the machine
 
-setup.step("Set the bevel gauge: from a straight edge measure {base} along and {gauge_rise} square to it, and draw the line through both.")
+setup.step(
+    "Set the bevel gauge: from a straight edge measure {base} along and {gauge_rise} square to it, and draw the line through both.", when=angle > 0
+)
 setup.step("Set the gauge's blade to the angle between that line and the edge of the board.", when=And(angle > degrees(45), angle <= degrees("89.5")))
-setup.step("Set the gauge's blade to the angle between that line and a line square to the edge of the board.", when=angle <= degrees(45))
-setup.step("Tilt the blade to {saw_tilt}; stock of the gauge on the table, its blade against the saw's, between two teeth, to check the scale.")
+setup.step(
+    "Set the gauge's blade to the angle between that line and a line square to the edge of the board.", when=And(angle > 0, angle <= degrees(45))
+)
+setup.step(
+    "Unplug the saw. Tilt the blade {saw_tilt} from square. Check it: stock of the gauge on the table, on the side the blade leans to, "
+    "the gauge's blade against the saw's between two teeth.",
+    when=saw_tilt > 0,
+)
+setup.step("Unplug the saw. Blade square to the table: try square against it between two teeth.", when=saw_tilt <= 0)
 setup.step("Bevel a scrap, measure it, correct the tilt.")
 
 # The picture
 
 setup.picture(
-    "The angle as a triangle: base, rise, and the angle between base and slope.",
+    "The angle as a triangle: base, rise, and the angle between base and slope; dashed, up to 45\u00b0, the line square to the edge for the gauge.",
+    line("centre", (0, 0), (0, larger(gauge_rise, base / 4)), when=And(angle > 0, angle <= degrees(45))),
     area("wood", (0, 0), (base, 0), (base, gauge_rise)),
     dimension(base, (0, 0), (base, 0), "below"),
     dimension(gauge_rise, (base, 0), (base, gauge_rise), "right"),

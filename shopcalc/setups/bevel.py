@@ -4,7 +4,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line, turn
-from shopcalc.terms import atand, cosd, degrees, inches, number, pick, sind, tand
+from shopcalc.terms import atand, cosd, degrees, inches, larger, number, pick, sind, tand
 
 setup = Setup(
     slug="bevel",
@@ -59,8 +59,8 @@ setup.caution(
 )
 setup.caution(
     "close_to_fence",
-    wide_face < inches("2"),
-    "With less than {2 in} between fence and blade there is no room for a hand: a push block on every pass.",
+    fence < inches("2"),
+    "{fence} between fence and blade leaves no room for a hand: a push block on every pass.",
     change=wide_face,
 )
 setup.caution(
@@ -89,20 +89,28 @@ tilt_move = setup.correction(
 setup.after("tilt_as_cut", "Bevel as cut", atand(measured_offset / thickness), kind="angle")
 setup.after("fence_as_cut", "Fence for the bevel as cut", wide_face - measured_offset, when=And(setup.near(tilt_move), measured_offset < wide_face))
 setup.trial(
-    "Bevel one edge of a scrap of the same thickness, its other edge square. Measure both faces, and write below by how much they differ. "
-    "Correct the tilt first, the fence after it: tilting also moves the blade at the table."
+    "Bevel one edge of a scrap of the same thickness, its other edge square. Write below by how much its faces differ. "
+    "Correct the tilt before the fence: tilting moves the blade at the table too."
 )
 
 # At the machine
 
 setup.step("Joint one edge. Leave the board wider than {wide_face}, so that what falls off is a strip and not a sliver.")
-setup.step("From a straight edge measure {gauge_run} along and {gauge_rise} square to it, and set the bevel gauge to both.")
-setup.step("Unplug the saw. Tilt the blade to {tilt}, away from the fence, and hold the gauge against it between two teeth.")
-setup.step("Raise it until {blade_travel} stands out of the table along its own slope. The teeth only just clear the face.")
-setup.step("Rip a scrap, measure it, correct the tilt.")
+# a blade tilted by the bevel stands the rest of the right angle from the table: so does the line from one square to the edge
 setup.step(
-    "Set the fence {fence} from the near side of the blade, at the table. The narrow face lies down, the square edge against the fence: rip every piece."
+    "From a straight edge measure {gauge_run} along and {gauge_rise} square to it, and draw the line through both. "
+    "Set the bevel gauge to the angle between that line and a line square to the edge.",
+    when=tilt > 0,
 )
+setup.step(
+    "Unplug the saw. Tilt the blade {tilt} from square, away from the fence. Check it: stock of the gauge on the table, on the side the blade leans to, "
+    "the gauge's blade against the saw's between two teeth.",
+    when=tilt > 0,
+)
+setup.step("Unplug the saw. Blade square to the table: try square against it between two teeth.", when=tilt <= 0)
+setup.step("Raise the blade until {blade_travel} stands out of the table along its own slope. The teeth only just clear the face.")
+setup.step("Rip a scrap, measure it, correct the tilt.")
+setup.step("Set the fence {fence} from the near side of the blade, at the table. Narrow face down, square edge against the fence: rip every piece.")
 setup.step(
     "Turn each piece end for end, the same face down. Its first bevel now meets the fence with the upper corner; rip the second at the same fence.",
     when=edges.is_("2"),
@@ -129,6 +137,8 @@ _up = thickness / 6  # how far the blade shows past the board
 _slot = thickness / 6  # a blade to look at: its kerf changes nothing here
 _foot = fence - narrow_face  # nothing, or the bevel of the edge that was ripped first
 _beyond = fence + offset + thickness / 2
+_high = thickness + _up / 2
+_LEFT = (-1, 0)
 setup.picture(
     "The rip seen from the end of the board: narrow face on the table, the blade tilted away from the fence, waste hatched.",
     box("table", -thickness, -thickness / 4, _beyond + 2 * thickness, thickness / 4),
@@ -148,10 +158,14 @@ setup.picture(
     dimension(wide_face, (0, thickness), (fence + offset, thickness), "above", row=2),
     dimension(thickness, (_beyond, 0), (_beyond, thickness), "right"),
     label("fence", (-thickness / 2, thickness * number("3/2")), when=narrow_face > 0),
-    turn(tilt, (fence, 0), (0, 1), (sind(tilt), cosd(tilt)), when=And(tilt > 0, offset >= 0)),
+    line("centre", (fence, 0), (fence, thickness * number("3/2")), when=tilt > 0),
+    line("edge", *((fence + _high * sind(by), _high * cosd(by)) for by in (tilt * number(part) for part in ("0", "1/3", "2/3", "1"))), when=tilt > 0),
+    # too slim an angle to hold its number, which stands left of the dashed line, off the blade, as a turn of nothing
+    turn(tilt, (fence, thickness * number("5/4")), _LEFT, _LEFT, row=0, when=And(tilt > 0, narrow_face > 0)),
 )
 setup.picture(
-    "The bevel gauge: base along a straight edge, rise square to it, and the bevel between.",
+    "The line for the bevel gauge: base along a straight edge, rise square to it. The gauge is set between the line and the dashed one, square to the edge.",
+    line("centre", (0, 0), (0, larger(gauge_rise, gauge_run / 4)), when=tilt > 0),
     area("wood", (0, 0), (gauge_run, 0), (gauge_run, gauge_rise), when=tilt > 0),
     dimension(gauge_run, (0, 0), (gauge_run, 0), "below"),
     dimension(gauge_rise, (gauge_run, 0), (gauge_run, gauge_rise), "right"),

@@ -2,11 +2,11 @@
 
 from typing import Any
 
-from sympy import And
+from sympy import And, Or
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Point, area, box, label, line, turn
-from shopcalc.terms import asind, atand, cosd, degrees, inches, number, sind, tand
+from shopcalc.terms import asind, atand, cosd, degrees, inches, number, sind, smaller, tand
 
 setup = Setup(
     slug="compound",
@@ -35,6 +35,8 @@ blade_tilt = setup.setting("blade_tilt", "Blade tilt", asind(sind(degrees(180) /
 face_angle = setup.size("face_angle", "On the face, between edge and cut", degrees(90) - mitre_gauge, kind="angle")
 edge_angle = setup.size("edge_angle", "Between face and cut", degrees(90) - blade_tilt, kind="angle")
 corner = setup.size("corner", "Corner seen from above", degrees(180) - degrees(360) / sides, kind="angle")
+_leaning = And(lean > 0, lean < degrees(90))
+edge_tilt = setup.size("edge_tilt", "Tilt for the edges, sides on edge", degrees(90) - lean, kind="angle", when=And(_leaning, lean > degrees(45)))
 
 # What can go wrong
 
@@ -89,46 +91,63 @@ setup.correction(
     look="See whether it was read from the other face.",
 )
 setup.trial(
-    "Cut one end of a scrap as wide as the sides, and read both angles on it. Then cut a whole ring from scrap and draw it together with tape: "
-    "the last joint shows all errors added up."
+    "Cut one end of a scrap as wide as the sides and read both angles. Then tape a whole ring of scrap together: the last joint shows all errors added up."
 )
 
 # At the machine
 
-setup.step("Plane all sides to one thickness and rip them to one width. Mark the outside face and the upper edge of each.")
+_flat = lean >= degrees(90)
+setup.step("Plane all sides to one thickness and rip them to one width. Mark the outside face and the upper edge of each.", when=lean < degrees(90))
+setup.step("Plane all sides to one thickness and rip them to one width. Mark the face that is to show and the outer edge of each.", when=_flat)
 setup.step(
-    "Bevel both edges {lean}, leaning the same way, if the frame is to stand flat; leave them square where it does not matter.",
+    "If the frame is to stand flat, bevel both edges {lean}, leaning the same way; leave them square where it does not matter.",
     when=And(lean > 0, lean <= degrees(45)),
 )
-setup.step("Tilt the blade {blade_tilt}. Check it with a bevel gauge at {edge_angle} between table and blade, on its leaning side.")
-setup.step("Swing the mitre gauge {mitre_gauge} from square: {face_angle} between its face and the line of the blade.")
 setup.step(
-    "Lay the sides so that the blade leaves the outside face longer: outside up where the blade leans away from the piece, outside down where it leans over it."
+    "If the frame is to stand flat, bevel both edges {lean}, leaning the same way: sides on edge at a tall fence, blade tilted {edge_tilt}, or with a plane. "
+    "Leave them square where it does not matter."
+)
+setup.step(
+    "Unplug the saw. Tilt the blade {blade_tilt} from square. Check it with a bevel gauge set to {edge_angle}: stock on the table, on the side the blade leans to.",
+    when=blade_tilt > 0,
+)
+setup.step("Unplug the saw. Blade square to the table: try square against it between two teeth.", when=blade_tilt <= 0)
+setup.step("Swing the mitre gauge {mitre_gauge} from square: {face_angle} between its face and the line of the blade.", when=mitre_gauge > 0)
+setup.step("Mitre gauge square to the blade.", when=mitre_gauge <= 0)
+setup.step(
+    "Lay the sides so that the outside face comes out longer: outside up where the blade leans away from the piece, outside down where it leans over it.",
+    when=blade_tilt > 0,
 )
 setup.step("Cut an end of the scrap. Read both angles, correct, cut again.")
-setup.step("One end of every side, the upper edge against the gauge, swung so that this edge comes out the longer.")
+setup.step("One end of every side, the upper edge against the gauge, swung so that this edge comes out the longer.", when=_leaning)
+setup.step("One end of every side, the upper edge against the gauge.", when=lean <= 0)
+setup.step("One end of every side, the outer edge against the gauge, swung so that this edge comes out the longer.", when=_flat)
 setup.step(
     "Swing the gauge {mitre_gauge} to the other side of square. Turn each side end for end, the same face up, the lower edge now against the gauge; "
     "cut to length against a stop block.",
-    when=mitre_gauge > 0,
+    when=_leaning,
 )
-setup.step("Turn each side end for end, the same face up, and cut to length against a stop block.", when=mitre_gauge <= 0)
+setup.step("Turn each side end for end, the same face up, and cut to length against a stop block.", when=lean <= 0)
 setup.step(
-    "Lay the sides outside up, ends touching, tape across the joints, turn over, glue, and fold the ring shut. Check that opposite sides lean alike."
+    "Swing the gauge {mitre_gauge} to the other side of square. Turn each side end for end, the same face up, the inner edge now against the gauge; "
+    "cut to length against a stop block.",
+    when=_flat,
 )
+setup.step(
+    "Lay the sides outside up, ends touching, tape across the joints, turn over, glue, and fold the ring shut. Check every corner: {corner}, the gauge held level.",
+    when=lean < degrees(90),
+)
+setup.step("Lay the sides flat, glue the joints, and draw the frame together with a band clamp. Check every corner: {corner}.", when=_flat)
 
 # What is run
 
 setup.operation("tilt", "crosscut", "Blade tilt, on scrap", blade_tilt, face="Flat on the table.", reading=measured_edge)
-setup.operation(
-    "mitre",
-    "crosscut",
-    "Compound mitre",
-    mitre_gauge,
-    blade_tilt,
-    face="Outside face up or down so that it comes out longer; upper edge to the gauge, then the lower, the gauge swung over.",
-    reading=measured_face,
-)
+for _name, _face, _when in (
+    ("mitre", "Outside face up or down so that it comes out longer; upper edge to the gauge, then the lower, the gauge swung over.", _leaning),
+    ("upright", "Outside face up or down so that it comes out longer; the other end with the same face up, the gauge square.", lean <= 0),
+    ("flat", "The same face up at both ends; outer edge to the gauge, then the inner, the gauge swung over.", _flat),
+):
+    setup.operation(_name, "crosscut", "Compound mitre", mitre_gauge, blade_tilt, face=_face, reading=measured_face, when=_when)
 
 # The pictures: nothing was measured of the sides, so their width and thickness are only there to look at
 
@@ -144,46 +163,69 @@ def _on_side(hand: int, up: Any, out: Any = 0) -> Point:
     return (hand * (_wide / 2 + _out[0] * up + _square_to_it[0] * out), _out[1] * up + _square_to_it[1] * out)
 
 
+def _arc(centre: Point, reach: Any, angle: Any) -> list[Point]:
+    """From straight up round to an angle to the right of it."""
+    turned = [angle * number(part) for part in ("0", "1/4", "1/2", "3/4", "1")]
+    return [(centre[0] + reach * sind(by), centre[1] + reach * cosd(by)) for by in turned]
+
+
+_bite = _thick * tand(smaller(lean, degrees(75)))  # what a bevelled edge takes off a face; past 75 degrees it is more than the picture has
+_bevelled = And(_shown, lean > 0, lean <= degrees(75))
 setup.picture(
-    "The frame cut through the middle: the lean is the angle between upright and side.",
+    "The frame cut through the middle: the lean is the angle between upright and side. Hatched, what comes off the edges of a frame that is to stand flat.",
     line("edge", _on_side(-1, 0), _on_side(1, 0), when=_shown),
-    line("edge", _on_side(-1, _wide), _on_side(1, _wide), when=_shown),
+    line("edge", _on_side(-1, _wide - _bite), _on_side(1, _wide - _bite), when=_bevelled),
+    line("edge", _on_side(-1, _wide), _on_side(1, _wide), when=And(_shown, Or(lean <= 0, lean > degrees(75)))),
     *(
         area("end-grain", _on_side(hand, 0), _on_side(hand, _wide), _on_side(hand, _wide, _thick), _on_side(hand, 0, _thick), when=_shown)
         for hand in (-1, 1)
     ),
+    *(area("cut", _on_side(hand, 0), _on_side(hand, 0, _thick), _on_side(hand, _bite, _thick), when=_bevelled) for hand in (-1, 1)),
+    *(area("cut", _on_side(hand, _wide), _on_side(hand, _wide, _thick), _on_side(hand, _wide - _bite), when=_bevelled) for hand in (-1, 1)),
+    *(area("waste", _on_side(hand, 0), _on_side(hand, 0, _thick), _on_side(hand, _bite, _thick), when=_bevelled) for hand in (-1, 1)),
+    *(area("waste", _on_side(hand, _wide), _on_side(hand, _wide, _thick), _on_side(hand, _wide - _bite), when=_bevelled) for hand in (-1, 1)),
     line("centre", _on_side(1, 0), (_wide / 2, _wide * number("5/4")), when=_shown),
-    turn(lean, _on_side(1, 0), (0, 1), _out, row=2, when=And(_shown, lean > 0)),
-    label("inside", (0, _wide * _out[1] / 2), when=And(_shown, lean <= degrees(75))),
+    turn(lean, _on_side(1, 0), (0, 1), _out, row=3, when=And(_shown, lean > 0)),
+    label("inside", (0, _wide * _out[1] / 2), when=And(_shown, lean <= degrees(50))),
 )
 _slant = _wide * tand(mitre_gauge)
+_swung = mitre_gauge > 0
+# the angles of these two are often too slim to hold their number: it stands left of the dashed line, off the cut, as a turn of nothing
+_LEFT = (-1, 0)
 setup.picture(
     "One side seen on its outside face: both ends are cut at the mitre gauge's angle from square, so that the upper edge is the longer.",
-    area("wood", (-_wide, 0), (_wide, 0), (_wide + _slant, _wide), (-_wide - _slant, _wide)),
-    area("waste", (_wide, 0), (_wide + _slant, 0), (_wide + _slant, _wide)),
-    area("waste", (-_wide, 0), (-_wide - _slant, 0), (-_wide - _slant, _wide)),
-    line("face", (-_wide - _slant, _wide), (_wide + _slant, _wide)),
-    turn(mitre_gauge, (_wide, 0), (0, 1), (sind(mitre_gauge), cosd(mitre_gauge)), row=2, when=mitre_gauge > 0),
-    label("upper edge", (0, _wide), "above", when=_shown),
-    label("lower edge", (0, 0), "below", when=_shown),
+    area("wood", (-_wide, 0), (_wide, 0), (_wide + _slant, _wide), (-_wide - _slant, _wide), when=_swung),
+    area("waste", (_wide, 0), (_wide + _slant, 0), (_wide + _slant, _wide), when=_swung),
+    area("waste", (-_wide, 0), (-_wide - _slant, 0), (-_wide - _slant, _wide), when=_swung),
+    line("face", (-_wide - _slant, _wide), (_wide + _slant, _wide), when=_swung),
+    line("centre", (_wide, 0), (_wide, _wide), when=_swung),
+    line("edge", *_arc((_wide, 0), _wide * number("2/3"), mitre_gauge), when=_swung),
+    turn(mitre_gauge, (_wide, _wide * number("2/3")), _LEFT, _LEFT, row=0, when=_swung),
+    label("upper edge", (0, _wide), "above", when=And(_swung, lean < degrees(90))),
+    label("lower edge", (0, 0), "below", when=And(_swung, lean < degrees(90))),
+    label("outer edge", (0, _wide), "above", when=And(_swung, lean >= degrees(90))),
+    label("inner edge", (0, 0), "below", when=And(_swung, lean >= degrees(90))),
 )
 _deep = 2 * _thick
 _over = _deep * tand(blade_tilt)
+_tilted = blade_tilt > 0
 setup.picture(
     "The cut seen along the table: the blade leans away from the piece, which comes out longer on its upper face, the outside.",
-    box("table", -_wide, -_deep / 6, 2 * _wide + _over, _deep / 6),
-    area("end-grain", (-_wide, 0), (0, 0), (_over, _deep), (-_wide, _deep)),
-    area("waste", (0, 0), (_wide / 2 + _over, 0), (_wide / 2 + _over, _deep), (_over, _deep)),
+    box("table", -_wide, -_deep / 6, 2 * _wide + _over, _deep / 6, when=_tilted),
+    area("end-grain", (-_wide, 0), (0, 0), (_over, _deep), (-_wide, _deep), when=_tilted),
+    area("waste", (0, 0), (_wide / 2 + _over, 0), (_wide / 2 + _over, _deep), (_over, _deep), when=_tilted),
     area(
         "blade",
         (-_over / 6, -_deep / 6),
         (_deep / 8 - _over / 6, -_deep / 6),
         (_deep / 8 + _over * 3 / 2, _deep * 3 / 2),
         (_over * 3 / 2, _deep * 3 / 2),
+        when=_tilted,
     ),
-    line("face", (-_wide, _deep), (_over, _deep)),
-    line("centre", (0, 0), (0, _deep * 3 / 2), when=_shown),
-    turn(blade_tilt, (0, 0), (0, 1), (sind(blade_tilt), cosd(blade_tilt)), row=2, when=blade_tilt > 0),
+    line("face", (-_wide, _deep), (_over, _deep), when=_tilted),
+    line("centre", (0, 0), (0, _deep * 3 / 2), when=_tilted),
+    line("edge", *_arc((0, 0), _deep * number("4/3"), blade_tilt), when=_tilted),
+    turn(blade_tilt, (0, _deep * number("4/3")), _LEFT, _LEFT, row=0, when=_tilted),
 )
 
 setup.source(

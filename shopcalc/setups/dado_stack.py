@@ -202,8 +202,8 @@ second_pass_again = setup.after(
     "second_pass_again", "Fence away from the cutter, next trial", second_pass - _off, when=And(setup.near(fence_move), second_pass > _off)
 )
 setup.trial(
-    "Cut a dado across a scrap of the same stuff, at the depth of the work. Measure its width near the top and at the bottom, try the piece in it, and type the width in as the reading: "
-    "the next stack is chosen with what this one really cut."
+    "Cut a scrap of the same stuff at full depth, in as many passes as the work. Try the piece, type in the width: "
+    "the next stack allows for it, or the last move of the fence."
 )
 
 # At the machine
@@ -218,14 +218,15 @@ setup.step(
     "The other outer blade, washer and nut. Of {arbor} usable the stack takes {width}: the nut must hold by all its threads, without the washer if need be."
 )
 setup.step("Throat plate for a dado head in. Turn the stack once by hand: nothing may touch.")
-setup.step("Cut the scrap and measure. Wanted: {wanted}.")
+setup.step("Cut the scrap and measure. Wanted: {wanted}.", when=_one)
 setup.step("One pass: piece against fence or mitre gauge, held down all the way.", when=_one)
-setup.step("First pass on every piece, the near side of the cut where the dado begins.", when=passes > 1)
-setup.step("Move the fence {second_pass} away from the cutter and run every piece again.", when=second_pass <= width)
+setup.step("First pass on the scrap and on every piece, the near side of the cut where the dado begins.", when=passes > 1)
+setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass <= width)
 setup.step(
-    "Move the fence away from the cutter by less than {width} at a time, {second_pass} in all, and run every piece each time.",
+    "Move the fence away from the cutter by less than {width} at a time, {second_pass} in all. Run scrap and pieces after each move but the last.",
     when=second_pass > width,
 )
+setup.step("Run the scrap and measure. Wanted: {wanted}. Correct the fence, then run every piece.", when=passes > 1)
 
 # What is run
 

@@ -50,7 +50,7 @@ clearance = setup.size("clearance", "Clearance as it swings", pin_to_jamb - larg
 # pin_to_edge - sqrt(pin_to_jamb^2 - far_side^2), multiplied out so that no small difference of large numbers is left
 _back = (_far_side**2 - gap_latch * (pin_to_edge + pin_to_jamb)) / (pin_to_edge + sqrt(pin_to_jamb**2 - _far_side**2))
 least_bevel = setup.setting("least_bevel", "Least bevel that swings clear", atand(larger(0, _back) / thickness), kind="angle")
-foul = setup.size("foul", "Too far into the jamb by", -clearance, when=clearance < 0, rounding="up")
+foul = setup.size("foul", "Too far into the jamb by", -clearance, when=clearance < 0)
 back_width = setup.size("back_width", "Door width on the stop face", door_width - taper)
 
 # What can go wrong
@@ -137,8 +137,8 @@ setup.caution(
     source="",
 )
 setup.trial(
-    "Take a scrap as thick as the door, one edge square. Bevel that edge, opening face registered as the door's will be. "
-    "Hold a square on the opening face and measure how far the edge falls away from it at the stop face."
+    "Bevel the square edge of a scrap as thick as the door, opening face lying as the door's will. "
+    "Square on the opening face: measure how far the edge falls away from it at the stop face."
 )
 
 # At the bench
@@ -146,9 +146,12 @@ setup.trial(
 _worth_cutting = And(bevel > 0, clearance >= 0)
 setup.step("Fit the door square first: {door_width} wide, with its gaps of {gap_hinge} on the hinge side and {gap_latch} on the latch side.")
 setup.step("Mark the face it opens toward: it keeps its width. The bevel falls away toward the stop.")
-setup.step("Gauge a line on the stop face, {taper} in from the latch edge, and square it across both ends.", when=_worth_cutting)
 setup.step(
-    "Set a bevel gauge to {bevel}, tilt the saw to it, and try it on the scrap: opening face down or up, just as the door will lie.",
+    "Gauge a line on the stop face, {taper} in from the latch edge; across both ends draw on from it to the corner of the opening face.",
+    when=_worth_cutting,
+)
+setup.step(
+    "Tilt the blade {bevel} from square and try it on the scrap: opening face down or up, just as the door will lie.",
     when=_worth_cutting,
 )
 setup.step(

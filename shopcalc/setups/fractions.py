@@ -26,8 +26,9 @@ nearest = setup.division("nearest", "To the nearest", "64", "The finest tick on 
 # What follows
 
 length = setup.setting("length", "On the tape", entry, division="nearest")
-below = setup.size("below", "The mark below", whole_below(entry / inches(1) * nearest) / nearest * inches(1), rounding="down", division="nearest")
-above = setup.size("above", "The mark above", whole_above(entry / inches(1) * nearest) / nearest * inches(1), rounding="up", division="nearest")
+# both are marks already: rounded once more in millimetres, away from each other, they would be no neighbours
+below = setup.size("below", "The mark below", whole_below(entry / inches(1) * nearest) / nearest * inches(1), division="nearest")
+above = setup.size("above", "The mark above", whole_above(entry / inches(1) * nearest) / nearest * inches(1), division="nearest")
 
 setup.note("on_the_mark", above <= below, "It falls on a mark of this tape: nothing is rounded.")
 

@@ -98,9 +98,7 @@ shed_rail_thickness = setup.size("shed_rail_thickness", "Bottom rail left behind
 
 _hold = groove_depth - panel_clearance
 notch_width = setup.setting("notch_width", "Notches in the lowest pane, wide", 2 * groove_depth, rounding="up", when=shed)
-notch_height = setup.setting(
-    "notch_height", "Notches in the lowest pane, high", bottom_rail + shed_overhang - _hold, rounding="up", when=shed
-)
+notch_height = setup.setting("notch_height", "Notches in the lowest pane, high", bottom_rail + shed_overhang - _hold, rounding="up", when=shed)
 
 setup.part("Stile", 2, stile_length, stile, stock)
 setup.part("Top rail", 1, rail_length, top_rail, stock)

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And
+from sympy import And, Not
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
@@ -103,31 +103,35 @@ height_move = setup.correction(
     less="Too shallow: raise the cutter {size}.",
     far=inches("1/8"),
 )
+# what the stack is a little over or short is made up for as the height is felt; one further off is not built again
 height_again = setup.after(
     "height_again",
     "Height to type in for the next stack",
-    height - (measured_depth - reach),
+    height - height_move,
     rounding="none",
-    when=And(setup.near(height_move), height + reach > measured_depth),
+    when=And(setup.near(height_move), abs(error) <= inches("1/64"), height > height_move),
 )
 setup.trial(
-    "Set the height by the stack, run a scrap over the cutter, held down, and measure how deep it was cut. "
-    "If stack and cut differ time after time, throat plate or straightedge are not level with the table: build the next stack to the height given."
+    "Run a scrap over the cutter, held down, and measure how deep it was cut. "
+    "Off by as much every time: throat plate or straightedge is not level with the table. Build the next stack to the height given."
 )
 
 # At the machine
 
 setup.step("Unplug. Clean the table, the throat plate and the blocks; see that the throat plate is level with the table.")
 setup.step("Cutter well below the height. Stack {stack} on the table close to it: together {reach}.")
+setup.step("The stack is {short} short of {height}: lay feeler gauges or slips of paper so thick on it.", when=short <= inches("1/64"))
+setup.step("Lay a straightedge on the stack so that it hangs over the cutter. Press it down there with one hand: it must lie flat and not rock.")
+_light = And(error > inches("0.0005"), error <= inches("1/64"))
 setup.step(
-    "Lay a straightedge on the stack so that it hangs over the cutter. Press it down on the stack with one hand: it must lie flat and not rock."
+    "Raise the cutter, turning it by hand as it comes near: its highest tooth just brushes the straightedge and does not lift it.", when=Not(_light)
 )
-setup.step("Raise the cutter, turning it by hand as it comes near: its highest tooth just brushes the straightedge and does not lift it.")
+setup.step(
+    "Raise the cutter, turning it by hand as it comes near: the stack is {over} over {height}, so leave a hair of light, "
+    "a feeler gauge or a slip of paper so thick, between its highest tooth and the straightedge.",
+    when=_light,
+)
 setup.step("Come to the height from below, so that the play in the screw is taken up. Too far: go well back and come up again.")
-setup.step(
-    "The stack is {over} over {height}: let there be a hair of light, a feeler gauge or a slip of paper so thick, between tooth and straightedge."
-)
-setup.step("The stack is {short} short of {height}: lay feeler gauges or slips of paper so thick on it.")
 setup.step("Lock the height, feel again, take blocks and straightedge away. Then the plug.")
 setup.step("Cut a scrap and measure how deep it is.")
 

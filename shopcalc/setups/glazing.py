@@ -45,21 +45,35 @@ least_bite = setup.length(
 
 
 def _moves(size: Any, degrees_between: Any) -> Any:
-    """How much a size changes over so many degrees; nothing where they are below nothing."""
-    return (size + 2 * groove_depth) * material.columns["expansion"] / 1000000 * larger(degrees_between / fahrenheit(1), 0)
+    """How much a size changes over so many degrees."""
+    return (size + 2 * groove_depth) * _part(degrees_between)
 
 
-grow_width = setup.size("grow_width", "Grows by the hottest day, width", _moves(opening_width, temp_hot - temp_cut), division="64")
-grow_height = setup.size("grow_height", "Grows by the hottest day, height", _moves(opening_height, temp_hot - temp_cut), division="64")
-shrink_width = setup.size("shrink_width", "Shrinks by the coldest night, width", _moves(opening_width, temp_cut - temp_cold), division="64")
-shrink_height = setup.size("shrink_height", "Shrinks by the coldest night, height", _moves(opening_height, temp_cut - temp_cold), division="64")
+def _part(degrees_between: Any) -> Any:
+    """What part of itself a size changes over so many degrees."""
+    return material.columns["expansion"] / 1000000 * degrees_between / fahrenheit(1)
+
+
+# cut hotter or colder than it will ever be, a pane only shrinks or only grows
+_heats = larger(temp_hot - temp_cut, 0)
+_cools = larger(temp_cut - temp_cold, 0)
+grow_width = setup.size("grow_width", "Grows by the hottest day, width", _moves(opening_width, _heats), division="64")
+grow_height = setup.size("grow_height", "Grows by the hottest day, height", _moves(opening_height, _heats), division="64")
+shrink_width = setup.size("shrink_width", "Shrinks by the coldest night, width", _moves(opening_width, _cools), division="64")
+shrink_height = setup.size("shrink_height", "Shrinks by the coldest night, height", _moves(opening_height, _cools), division="64")
 
 movement = setup.size(
-    "movement", "Moves from coldest to hottest, the larger way", larger(grow_width, grow_height) + larger(shrink_width, shrink_height), division="64"
+    "movement",
+    "Moves from coldest to hottest, the larger way",
+    _moves(larger(opening_width, opening_height), temp_hot - temp_cold),
+    division="64",
 )
 edge_clearance = setup.size(
     "edge_clearance", "Room at each edge when cut, all four alike", larger(grow_width, grow_height) / 2, rounding="up", division="64"
 )
+
+# How far it draws back by the coldest night, the way that draws back more; below nothing where it was cut colder still
+_draws_back = larger(_moves(opening_width, temp_cut - temp_cold), _moves(opening_height, temp_cut - temp_cold))
 
 # What to set
 
@@ -68,18 +82,23 @@ cut_height = setup.setting("cut_height", "Cut the pane, height", opening_height 
 bite_cold = setup.size(
     "bite_cold",
     "Bite at each edge when coldest, pane centred",
-    groove_depth - edge_clearance - larger(shrink_width, shrink_height) / 2,
+    groove_depth - edge_clearance - _draws_back / 2,
     rounding="down",
+    division="64",
 )
-bite_slid = setup.size("bite_slid", "Bite left at one edge if it slides to the other", larger(2 * bite_cold - groove_depth, 0), rounding="down")
-# a deeper groove takes a larger pane, which moves more: what moves is in proportion to the size from bottom to bottom
-_opening = larger(opening_width, opening_height)
-_bottoms = _opening + 2 * groove_depth
+bite_slid = setup.size(
+    "bite_slid", "Bite left at one edge if it slides to the other", larger(2 * bite_cold - groove_depth, 0), rounding="down", division="64"
+)
+# a deeper groove takes a larger pane, which moves more: what moves is a part of the size from bottom to bottom
+_grown = _part(_heats)
+_drawn = _part(temp_cut - temp_cold)
 groove_needed = setup.size(
     "groove_needed",
     "Least groove depth for the bite wanted",
-    (least_bite * _bottoms + movement * _opening / 2) / (_bottoms - movement),
+    (least_bite + (_grown * larger(opening_width, opening_height) + larger(_drawn * opening_width, _drawn * opening_height)) / 2)
+    / (1 - _grown - _drawn),
     rounding="up",
+    division="64",
 )
 
 # What can go wrong
@@ -92,7 +111,7 @@ setup.stop(
 )
 setup.stop(
     "no_bite",
-    groove_depth <= edge_clearance + larger(shrink_width, shrink_height) / 2,
+    groove_depth <= edge_clearance + _draws_back / 2,
     "In a groove {groove_depth} deep nothing of the pane is held when it is coldest: cut the groove at least {groove_needed} deep.",
     change=groove_depth,
     spoils=(cut_width, cut_height, bite_cold),
@@ -123,10 +142,11 @@ setup.note(
     "Heat asks for less than {1/64 in} at each edge: less than a cutter or a saw is off. Cut the pane smaller by what your cutting is off; the bite allows it.",
     source=NO_SOURCE,
 )
-setup.note(
+setup.caution(
     "cut_in_the_heat",
-    temp_cut >= temp_hot,
-    "Cut as hot as it will ever be, the pane only shrinks: no room is reckoned for heat. Leave what it takes to get it in.",
+    And(temp_cut >= temp_hot, temp_cold <= temp_hot),
+    "Cut as hot as it will ever be, the pane only shrinks: no room is reckoned for heat, and it fills its grooves to the bottom. "
+    "Cut it smaller by what it takes to set it.",
     change=temp_cut,
 )
 setup.note(
@@ -163,10 +183,12 @@ height_move = setup.correction(
     less="Shorter by {size} than it may be: it has room; look at the bite as cut.",
     far=None,
 )
-_bite_width = (measured_width - opening_width - shrink_width) / 2
-_bite_height = (measured_height - opening_height - shrink_height) / 2
-width_bite = setup.after("width_bite", "Bite as cut when coldest, left and right", _bite_width, rounding="down", when=_bite_width > 0)
-height_bite = setup.after("height_bite", "Bite as cut when coldest, top and bottom", _bite_height, rounding="down", when=_bite_height > 0)
+_bite_width = (measured_width - opening_width - _moves(opening_width, temp_cut - temp_cold)) / 2
+_bite_height = (measured_height - opening_height - _moves(opening_height, temp_cut - temp_cold)) / 2
+width_bite = setup.after("width_bite", "Bite as cut when coldest, left and right", _bite_width, rounding="down", division="64", when=_bite_width > 0)
+height_bite = setup.after(
+    "height_bite", "Bite as cut when coldest, top and bottom", _bite_height, rounding="down", division="64", when=_bite_height > 0
+)
 setup.caution(
     "narrow_pane",
     _bite_width < least_bite,
@@ -180,8 +202,7 @@ setup.caution(
     change=measured_height,
 )
 setup.trial(
-    "Measure the first pane before the others are cut, and try it in the dry frame: it goes in with room at every edge. "
-    "Too large is put right; too small is not."
+    "Measure the first pane before the others are cut, and try it in the dry frame: room at every edge. Too large is put right; too small is not."
 )
 
 # At the bench
@@ -194,14 +215,18 @@ setup.step(
 setup.step(
     "Dry frame together: {opening_width} by {opening_height} between the mouths of the grooves, diagonals alike, grooves {groove_depth} deep and clean."
 )
-setup.step("Cut the pane {cut_width} by {cut_height}, or a little under; never over. Measure it.")
-setup.step(
-    "Edges dressed or sealed, and the seal between pane and groove chosen, as the maker of the pane says. A seal that stays soft: the pane is never glued."
-)
+setup.step("Cut the pane {cut_width} by {cut_height}, or a little under; never over. Measure it.", when=edge_clearance > 0)
+setup.step("Cut the pane smaller than {cut_width} by {cut_height}, by what it takes to set it. Measure it.", when=edge_clearance <= 0)
+setup.step("Edges dressed, seal chosen as the pane's maker says: a soft seal, never glue.")
 setup.step("Weep holes through the lower rail wherever water can stand in the groove.")
 setup.step(
-    "Stand the pane on two soft blocks in the lower groove, and put soft spacers at the other edges, so that it keeps at least {edge_clearance} on every side. "
-    "{bite_cold} is still held when it is coldest."
+    "Stand the pane on two soft blocks in the lower groove, soft spacers at the other edges: at least {edge_clearance} on every side. "
+    "{bite_cold} is still held when it is coldest.",
+    when=edge_clearance > 0,
+)
+setup.step(
+    "Blocks and spacers no thicker than the room it was given. Measured, the pane tells what is still held when it is coldest: less than {bite_cold}.",
+    when=edge_clearance <= 0,
 )
 setup.step("In a door, beside one or low down: what local code says of safety glazing comes before any number here.")
 
@@ -231,7 +256,14 @@ setup.picture(
     ),
     box("glass", edge_clearance - groove_depth, -_thick / 2, groove_depth - edge_clearance + _out, _thick),
     line("hidden", (-bite_cold, -_thick / 2 - _room), (-bite_cold, _thick / 2 + _room)),
-    dimension(edge_clearance, (-groove_depth, _thick / 2), (edge_clearance - groove_depth, _thick / 2), "above", text="room"),
+    dimension(
+        edge_clearance,
+        (-groove_depth, _thick / 2),
+        (edge_clearance - groove_depth, _thick / 2),
+        "above",
+        text="room",
+        when=edge_clearance > 0,
+    ),
     dimension(groove_depth, (-groove_depth, -_thick / 2), (0, -groove_depth), "below", text="groove"),
     dimension(bite_cold, (-bite_cold, -_thick / 2), (0, -groove_depth), "below", row=2, text="bite, coldest"),
     label("frame", (-groove_depth - _back / 2, 0)),

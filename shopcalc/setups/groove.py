@@ -19,7 +19,9 @@ setup = Setup(
 
 stock = setup.length("stock", "Stock thickness", "1 3/8", "Calipers across the piece as it came off the planer, not the size it was sold as.")
 groove_width = setup.length("groove_width", "Groove width", "3/8", "The width wanted: the panel's edge, or the pane with its play, by calipers.")
-groove_depth = setup.length("groove_depth", "Groove depth", "1/2", "From the edge to the bottom of the groove.")
+groove_depth = setup.length(
+    "groove_depth", "Groove depth", "1/2", "The depth wanted; of a groove that is there, the depth rod of the calipers from the edge to the bottom."
+)
 cutter = setup.length(
     "cutter", "Cutter width", "1/4", "The kerf it really cuts: run it once in scrap and put the inside jaws in the slot.", shop=True
 )
@@ -77,6 +79,12 @@ setup.caution(
     change=cutter,
     source="",
 )
+setup.caution(
+    "past_the_blade",
+    blade_height > inches(2),
+    "Cutter height {blade_height}: an 8 in dado head stands some {2 in} out of the table, a 10 in blade little more than {3 in}. Look at the depth.",
+    change=groove_depth,
+)
 
 # The trial cut
 
@@ -92,18 +100,17 @@ fence_move = setup.correction(
     when=groove_width > cutter,
     far=inches("1/16"),
 )
-cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=And(groove_width > cutter, measured_groove < stock))
+cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=And(setup.near(fence_move), measured_groove < stock))
 setup.caution(
     "one_pass_off",
     And(groove_width <= cutter, Ne(measured_groove, groove_width)),
-    "With one pass the width is the cutter's own, and does not say which way the fence is off: measure both cheeks, and move the fence by half their difference: "
+    "With one pass the width is the cutter's own, and does not say which way the fence is off: move the fence by half the difference of the cheeks, "
     "away from the cutter if the cheek that ran against the fence is the thinner.",
     change=measured_groove,
     source="",
 )
 setup.trial(
-    "Plane a scrap together with the stock. Cut it with one face against the fence, turn it end for end, and cut again. Measure the width of the groove and type it in as the reading: "
-    "half of what it is off goes on the fence, because both sides move."
+    "On a scrap planed with the stock cut both ways and type in the width. Two passes: half the error goes on the fence. One pass: compare the cheeks."
 )
 
 # At the machine

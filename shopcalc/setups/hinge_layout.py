@@ -112,10 +112,7 @@ frame_as_hung = setup.after(
     kind="lengths",
     when=setup.near(head_move),
 )
-setup.trial(
-    "Tick both rows on one lath and hold it to door and frame. Cut the top hinge only, hang the door on it with one screw a leaf and a wedge under the foot, "
-    "and measure the gap above it. What it is off, the top hinge is off: mend that one, or cut the others so that they follow it."
-)
+setup.trial("Tick both rows on one lath and hold it to door and frame. Hang the door on its top hinge and measure the gap above.")
 
 # At the bench
 

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Eq
+from sympy import And, Eq, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, line
@@ -156,15 +156,27 @@ measured_gap = setup.reading(
     "Both leaves screwed to scraps, closed until the leaves are parallel: feeler gauges between the scraps, beside the leaves.",
 )
 measured_length = setup.reading("measured_length", "Trial mortise, length", "Inside jaws of the calipers along the mortise, from end to end.")
-_share = pick((2, _both), otherwise=1)
+_move = (measured_gap - gap) / pick((2, _both), otherwise=1)
+_look = "See that the leaves are parallel and down on the wood."
 depth_move = setup.correction(
     "depth_move",
     "Depth of each leaf let in",
-    (measured_gap - gap) / _share,
+    _move,
     more="Gap too wide: seat each leaf that is let in {size} deeper.",
-    less="Gap too narrow: seat each leaf that is let in {size} less deep.",
+    less="Gap too narrow: seat each leaf that is let in {size} less deep, or lay a card so thick under it.",
+    when=_total >= 0,
     far=inches("1/16"),
-    look="See that the leaves are parallel and down on the wood.",
+    look=_look,
+)
+shim_move = setup.correction(
+    "shim_move",
+    "Shim of each leaf that has one",
+    _move,
+    more="Gap too wide: seat each leaf that has a shim {size} deeper, on a thinner one or none.",
+    less="Gap too narrow: raise each leaf that has a shim {size}, on a thicker one.",
+    when=_total < 0,
+    far=inches("1/16"),
+    look=_look,
 )
 length_move = setup.correction(
     "length_move",
@@ -174,38 +186,40 @@ length_move = setup.correction(
     less="Mortise too short: make the template opening {size} longer.",
     far=inches("1/8"),
 )
-depth_again = setup.after(
-    "depth_again", "Depth for the next trial", larger(depth_moving, depth_fixed) + depth_move, when=larger(depth_moving, depth_fixed) + depth_move > 0
-)
+# where both leaves are let in they sit alike; what comes out below nothing is a shim
+_seat = pick((depth_fixed, cut_in.is_("fixed part")), otherwise=depth_moving) + _move
+_near = Or(setup.near(depth_move), setup.near(shim_move))
+depth_again = setup.after("depth_again", "Mortise depth for the next trial", _seat, when=And(_near, _seat > 0))
+shim_again = setup.after("shim_again", "No mortise: shim for the next trial", -_seat, when=And(_near, _seat < 0))
 template_again = setup.after(
     "template_again", "Template opening for the next trial", template_length - length_move, when=template_length > length_move
 )
-setup.trial(
-    "Let the hinge into scraps of both parts just as it is to go into the work, shims too. Close it until the leaves are parallel and measure the gap: "
-    "where both leaves are let in, half of what it is off goes on each. Less deep is a shallower mortise or a card under the leaf; under a shimmed leaf, "
-    "deeper is a thinner shim. Measure the length of the mortise too."
-)
+setup.trial("Hang the hinge on scraps of both parts, shims too. Leaves parallel, measure the gap, and the length of the mortise.")
 
 # At the bench
 
+_only_fixed = And(depth_fixed > 0, depth_moving <= 0)
 setup.step("Mark the ends of the hinge on both parts together, one against the other, and knife the lines: {hinge_length} apart.")
 setup.step(
-    "Cut the template opening {template_length} long and {template_width} deep from the edge that lies along the face, open at that edge. "
-    "Fix a strip under it there as a fence: it registers against the face of the part.",
+    "Cut the template opening {template_length} long and {template_width} deep, open at the edge that lies along the face. "
+    "Fix a strip under that edge as a fence against the face of the part.",
     when=_total > 0,
 )
 setup.step("Fit the bit of {bit} in the bushing of {collar}: the cut stays {template_offset} inside the template all round.", when=_total > 0)
-setup.step(
-    "Router on the template, bit just touching the wood: that is zero. Set the depth stop {rout_moving} below it for the moving part.",
-    when=depth_moving > 0,
-)
-setup.step("For the fixed part set the depth stop {rout_fixed} below the wood in the same way.", when=depth_fixed > 0)
+# let into both parts, both mortises have one depth
+setup.step("Router on the template, bit just touching the wood: that is zero. Set the depth stop {rout_moving} below it.", when=depth_moving > 0)
+setup.step("Router on the template, bit just touching the wood: that is zero. Set the depth stop {rout_fixed} below it.", when=_only_fixed)
 setup.step("Rout a scrap with the template's fence against its face. Hang the hinge on the scraps, measure, correct.", when=_total > 0)
 setup.step(
     "Moving part: template's fence against its face, opening on the knife lines. Rout from the open face inward, and back along the template.",
     when=depth_moving > 0,
 )
-setup.step("Fixed part: the same, fence against the face that comes flush with it.", when=depth_fixed > 0)
+setup.step("Fixed part: the same, fence against the face that comes flush with it.", when=And(depth_fixed > 0, depth_moving > 0))
+setup.step(
+    "Fixed part: template's fence against the face that comes flush with the moving part, opening on the knife lines. "
+    "Rout from the open face inward, and back along the template.",
+    when=_only_fixed,
+)
 setup.step("Square the corners with a chisel: the bit leaves a radius of {corner_radius}. Or take a hinge whose corners have it.", when=_total > 0)
 setup.step("Moving part: no mortise; put a shim of {shim_moving} under the whole leaf.")
 setup.step("Fixed part: no mortise; put a shim of {shim_fixed} under the whole leaf.")

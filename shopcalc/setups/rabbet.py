@@ -4,7 +4,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
-from shopcalc.terms import inches, larger
+from shopcalc.terms import inches, larger, smaller, whole_above
 
 setup = Setup(
     slug="rabbet",
@@ -28,19 +28,24 @@ method = setup.choice(
     dado="dado head: one pass, flat",
     two_cuts="one blade: flat, then on edge",
 )
+head = setup.length("head", "Dado head", "3/4", "As wide as it cuts: run it in scrap and put the inside jaws in the slot.", when=method.is_("dado"))
 
 # What to set
 
 _dado = method.is_("dado")
 _two = method.is_("two cuts")
+_one = And(_dado, width <= head)
+_passes = And(_dado, width > head)
 
-exposed = setup.setting("exposed", "Cutter exposed beside the sacrificial fence", width, when=_dado)
+exposed = setup.setting("exposed", "Cutter exposed beside the sacrificial fence", smaller(width, head), when=_dado)
 blade_height = setup.setting("blade_height", "Cutter height", depth, when=_dado)
+second_pass = setup.setting("second_pass", "Last pass: fence away from the cutter, in all", width - head, when=_passes)
 first_fence = setup.setting("first_fence", "First cut, flat: fence to near side of blade", width - kerf, when=_two)
 first_height = setup.setting("first_height", "First cut, flat: blade height", depth, when=_two)
 second_fence = setup.setting("second_fence", "Second cut, on edge: fence to near side of blade", stock - depth, when=_two)
 second_height = setup.setting("second_height", "Second cut, on edge: blade height", width, when=_two)
 lip = setup.size("lip", "Lip left under the rabbet", stock - depth)
+passes = setup.size("passes", "Passes", larger(whole_above(width / head), 2), kind="count", when=_passes)
 
 # What can go wrong
 
@@ -54,11 +59,11 @@ setup.stop(
 )
 setup.caution("thin_lip", lip < inches("1/4"), "A lip of {lip} is thinner than {1/4 in}: it splits off along the corner.", change=depth)
 setup.caution("deep_rabbet", depth > 2 * stock / 3, "The rabbet is deeper than two thirds of the stock, {stock}.", change=depth)
-setup.caution(
+setup.note(
     "wide_for_dado",
-    And(_dado, width > inches("3/4")),
-    "{width} is wider than the {3/4 in} that a dado head commonly reaches: take the outer part first, then move the fence away from the cutter and clear the rest.",
-    change=width,
+    _passes,
+    "{width} is wider than the dado head, {head}: it is cut in {passes} passes, the outer part first.",
+    change=head,
 )
 setup.caution(
     "unsteady_on_edge",
@@ -88,6 +93,15 @@ setup.correction(
     measured_width - exposed,
     more="Too wide: move the fence {size} further over the cutter.",
     less="Too narrow: move the fence {size} back off the cutter.",
+    when=_one,
+    far=inches("1/8"),
+)
+fence_move = setup.correction(
+    "fence_move",
+    "Fence at the last pass",
+    measured_width - (second_pass + exposed),
+    more="Too wide: at the last pass move the fence {size} less.",
+    less="Too narrow: at the last pass move the fence {size} more.",
     far=inches("1/8"),
 )
 setup.correction(
@@ -114,18 +128,29 @@ setup.correction(
     less="Too shallow: move the fence of the second cut {size} toward the blade.",
     far=inches("1/8"),
 )
-setup.after("lip_as_cut", "Lip as cut", stock - measured_depth, when=measured_depth < stock)
-setup.trial(
-    "Cut the whole rabbet in a scrap that was planed with the stock. Measure the width along the face and the depth from it, and write both below. "
-    "With two cuts the height of each follows the size it belongs to: a ridge in the corner says that a blade is too low, a nick that it is too high."
+setup.after(
+    "second_pass_again",
+    "Fence away from the cutter, next trial",
+    second_pass - fence_move,
+    when=And(setup.near(fence_move), second_pass > fence_move),
 )
+setup.after("lip_as_cut", "Lip as cut", stock - measured_depth, when=measured_depth < stock)
+setup.trial("Cut the whole rabbet in a scrap planed with the stock. Type in its width along the face and its depth.")
 
 # At the machine
 
 setup.step("Plane every piece together to one thickness of {stock}. Mark the face and the edge that get the rabbet.")
 setup.step("Clamp a sacrificial fence to the saw's fence, its edge over the lowered cutter, and raise the spinning cutter into it to {blade_height}.")
-setup.step("Set the fence so that {exposed} of the cutter stands out beside it, teeth that lean away from the fence.")
-setup.step("Marked face down, marked edge against the fence: cut the scrap, measure, correct. Then cut every piece.", when=_dado)
+setup.step("Set the fence so that {exposed} of the cutter stands out beside it, teeth that lean away from the fence.", when=_one)
+setup.step("Marked face down, marked edge against the fence: cut the scrap, measure, correct. Then cut every piece.", when=_one)
+setup.step("Set the fence so that the whole cutter, {exposed}, stands out beside it, just grazing it.", when=_passes)
+setup.step("First pass, the outer part. Marked face down, marked edge against the fence: the scrap and every piece.", when=_passes)
+setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass <= head)
+setup.step(
+    "Move the fence away from the cutter by less than {head} at a time, {second_pass} in all. Run scrap and pieces after each move but the last.",
+    when=second_pass > head,
+)
+setup.step("Run the scrap, measure, correct. Then run every piece.", when=_passes)
 setup.step(
     "First cut. Raise the blade {first_height}; set the fence {first_fence} from its near side. Marked face down, marked edge against the fence: "
     "this cuts the shoulder."
@@ -138,6 +163,8 @@ setup.step(
     "Marked edge down, the face opposite the marked one against the fence: the waste is outside the blade and falls free. Try the scrap, measure, correct.",
     when=_two,
 )
+# the height of each cut follows the size it belongs to
+setup.step("Look into the corner. A ridge: a blade is too low. A nick: it is too high.", when=_two)
 setup.step("Guard and riving knife back on. Try the part that is to lie in the rabbet.")
 
 # What is run
@@ -145,7 +172,9 @@ setup.step("Guard and riving knife back on. Try the part that is to lie in the r
 _marked = "Marked face down, marked edge to the fence."
 setup.run("mill", stock)
 setup.operation("height", "groove and rabbet", "Cutter height, on scrap", blade_height, face=_marked, reading=measured_depth)
-setup.operation("rabbet", "groove and rabbet", "Rabbet", exposed, blade_height, face=_marked, reading=measured_width)
+setup.operation("rabbet", "groove and rabbet", "Rabbet", exposed, blade_height, face=_marked, reading=measured_width, when=_one)
+setup.operation("first_pass", "groove and rabbet", "Rabbet, first pass", exposed, blade_height, face=_marked, when=_passes)
+setup.operation("last_pass", "groove and rabbet", "Rabbet, last pass", second_pass, blade_height, face=_marked, reading=measured_width, when=_passes)
 setup.operation("first", "groove and rabbet", "Rabbet, first cut", first_fence, first_height, face=_marked, reading=measured_width)
 setup.operation(
     "second",
@@ -159,19 +188,23 @@ setup.operation(
 
 # The pictures: each rests on the settings of its own method, so that only one method is drawn
 
-_flat = larger(2 * exposed, 2 * stock)
+_wide = larger(width, exposed)
+_flat = larger(2 * _wide, 2 * stock)
+_left = larger(head, exposed) + stock / 2
 setup.picture(
-    "One pass, seen from the end of the piece: the cutter stands partly in the sacrificial fence, the piece lies flat on its marked face.",
-    box("table", -exposed - stock / 2, -stock / 6, _flat + exposed + stock / 2, stock / 6),
-    box("fence", -exposed - stock / 2, 0, exposed + stock / 2, 2 * stock),
-    area("end-grain", (0, blade_height), (exposed, blade_height), (exposed, 0), (_flat, 0), (_flat, stock), (0, stock)),
-    box("waste", 0, 0, exposed, blade_height),
-    box("blade", -exposed / 2, -stock / 6, exposed + exposed / 2, blade_height + stock / 6),
-    line("face", (exposed, 0), (_flat, 0)),
+    "Dado head, seen from the end of the piece: it lies flat on its marked face beside the sacrificial fence; the last pass of several is broken.",
+    box("table", -_left, -stock / 6, _flat + _left, stock / 6),
+    box("fence", -_left, 0, _left, 2 * stock),
+    area("end-grain", (0, blade_height), (_wide, blade_height), (_wide, 0), (_flat, 0), (_flat, stock), (0, stock)),
+    box("waste", 0, 0, _wide, blade_height),
+    box("blade", exposed - head, -stock / 6, head, blade_height + stock / 6),
+    box("ghost", second_pass, -stock / 6, exposed, blade_height + stock / 6),
+    line("face", (_wide, 0), (_flat, 0)),
     dimension(exposed, (0, 0), (exposed, 0), "below"),
+    dimension(second_pass, (exposed, 0), (_wide, 0), "below", text="fence"),
     dimension(blade_height, (_flat, 0), (_flat, blade_height), "right"),
     dimension(stock, (_flat, 0), (_flat, blade_height + lip), "right", row=2),
-    label("fence", (-exposed / 2 - stock / 4, stock * 3 / 2)),
+    label("fence", (-_left / 2, stock * 3 / 2)),
 )
 _long = larger(2 * second_height, 2 * stock)
 setup.picture(

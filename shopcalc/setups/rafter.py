@@ -142,15 +142,14 @@ open_joint = setup.after(
     when=measured_plumb <= degrees(89),
 )
 setup.trial(
-    "Cut the ridge end of two scraps of the rafter stock and hold them up with the ridge board between them, level across their tails: "
-    "both joints close from top to bottom. Measure the plumb cut from a square one. Then cut one pair, try it on the building, and mark the rest from it."
+    "Cut two scraps and hold them as they will meet at the ridge, tails level: the joints close from top to bottom. Measure the plumb cut from square."
 )
 
 # At the horses
 
 setup.step("This card is geometry: section, spacing, bearing, ties and fixings come from local code or whoever answers for the building.")
 setup.step(
-    "Sight every board and lay it crown up. Mark the upper edge: everything is squared from it and the plumb lines are struck across one face."
+    "Sight every board, lay it crown up and mark the upper edge: everything is squared from it, and the plumb lines are struck across one face."
 )
 setup.step("Plumb cut at the ridge: {plumb_angle} from square, near the end of the board.")
 setup.step("From that cut measure {line_length} along the rafter and strike a plumb line: the outside of the plate.")
@@ -161,7 +160,11 @@ setup.step("From the plate line measure {tail} on and make the plumb cut of the 
 setup.step("No overhang: the tail is cut plumb on the plate line.", when=overhang <= 0)
 setup.step(
     "Notch for the cap: {peak_notch} deep, square to the upper edge, and {notch_on_rafter} along its floor from the ridge cut; that is {notch_length} from the peak. "
-    "The ridge board stays under the floor of the notch."
+    "The ridge board stays under the floor of the notch.",
+    when=ridge > 0,
+)
+setup.step(
+    "Notch for the cap: {peak_notch} deep, square to the upper edge, and {notch_on_rafter} along its floor from the ridge cut.", when=ridge <= 0
 )
 setup.step("Try one pair: span {span}, rise {rise} from the plates to the line at the ridge. Mark the rest from the better of the two.")
 
@@ -229,16 +232,20 @@ _notched = [_upper(run, cap_thickness), _notch_end, _from(_notch_end, 0, cap_thi
 _waste = [_upper(run), _upper(run, cap_thickness), _notch_end, _from(_notch_end, 0, cap_thickness)]
 _birdsmouth = [(0, -birdsmouth), (0, 0), (seat, 0)]
 _plate = smaller(rafter_depth, run)
+_sunk = smaller(cap_thickness, rafter_depth)  # the ridge board ends at the floor of the notch
 
 setup.picture(
     "The rafter from the side: the wall plate at the left, the ridge at the right, lengths along the line from the plate's outside corner.",
     area("wood", _upper(run), _upper(-overhang), _lower(-overhang), *_birdsmouth, _lower(run)),
     box("end-grain", 0, -_plate / 2, _plate, _plate / 2),
-    area("end-grain", _upper(run), (run + ridge, _upper(run)[1]), (run + ridge, _lower(run)[1]), _lower(run), when=ridge > 0),
+    area("waste", *_waste, when=peak_notch > 0),
+    area("end-grain", _upper(run, _sunk), (run + ridge, _upper(run, _sunk)[1]), (run + ridge, _lower(run)[1]), _lower(run), when=ridge > 0),
     line("centre", (0, 0), (run, rise)),
     line("face", _upper(-overhang), _upper(run)),
     slant(line_length, _upper(0), _upper(run), _out, row=2),
-    slant(tail, _upper(-overhang), _upper(0), _out, when=overhang > 0),
+    # a tail is too short for its number to stand on its dimension: a leader holds it off the rafter
+    slant(tail, _upper(-overhang / 2), _upper(-overhang / 2), (number("-0.94"), number("0.34")), row=2, when=overhang > 0),
+    dimension(overhang, (-overhang, 0), (0, 0), "below", row=2, when=overhang > 0),
     dimension(run, (0, 0), (run, 0), "below"),
     slant(rise, (run, 0), (run, rise), (1, 0)),
     turn(plumb_angle, (0, 0), (1, 0), (cosd(pitch), sind(pitch)), row=2),
@@ -250,9 +257,9 @@ setup.picture(
     area("wood", _upper(_inward), _upper(-_outward), _lower(-_outward), *_birdsmouth, _lower(_inward)),
     area("waste", (0, -birdsmouth), (0, 0), (seat, 0)),
     box("ghost", 0, -birdsmouth - seat / 4, _inward, birdsmouth + seat / 4),
-    line("face", _upper(-_outward), _upper(_inward)),
-    line("hidden", (0, 0), _upper(0)),
-    dimension(seat, (0, 0), (seat, 0), "below"),
+    line("face", _upper(-_outward), _upper(_inward), when=birdsmouth > 0),
+    line("hidden", (0, 0), _upper(0), when=birdsmouth > 0),
+    dimension(seat, (0, 0), (seat, 0), "below", when=birdsmouth > 0),
     dimension(birdsmouth, (0, -birdsmouth), (0, 0), "left"),
     dimension(above_plate, (0, 0), _upper(0), "left", row=2),
 )
@@ -268,7 +275,14 @@ setup.picture(
         when=_capped,
     ),
     area("waste", *_waste, when=_capped),
-    area("end-grain", _upper(run, cap_thickness), _inside_peak, (_peak, _lower(run)[1]), _lower(run), when=And(_capped, ridge > 0)),
+    area(
+        "end-grain",
+        _upper(run, cap_thickness),
+        (_peak, _upper(run, cap_thickness)[1]),
+        (_peak, _lower(run)[1]),
+        _lower(run),
+        when=And(_capped, ridge > 0),
+    ),
     area("ghost", _inside_peak, _notch_end, _from(_notch_end, 0, cap_thickness), _upper(_peak), when=_capped),
     line("centre", _upper(_peak), (_peak, _lower(run)[1]), when=_capped),
     line("face", _upper(run), _from(_notch_end, rafter_depth / 2, cap_thickness), when=_capped),

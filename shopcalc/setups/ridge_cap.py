@@ -30,7 +30,7 @@ joint = setup.choice(
     lapped="lapped: wide board over narrow",
     mitred="mitred: both alike",
 )
-kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts.", shop=True)
+kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts: run a scrap and put the inside jaws in it.", shop=True)
 board_width = setup.length("board_width", "Board on hand, width", "9 1/4", "The narrowest place of the board both pieces are to come from.")
 cap_length = setup.length(
     "cap_length", "Cap length", "96", "Hook the tape on one end of the ridge: to the other end, with what the cap is to stand out."
@@ -80,7 +80,7 @@ setup.stop(
 setup.caution(
     "steep_bevel",
     And(inside_angle > degrees(135), _lapped),
-    "A lap this flat needs a bevel of {edge_bevel}, more than a saw tilts: use the mitred joint.",
+    "A lap this flat needs a bevel of {edge_bevel}, more than a saw tilts: use the mitred joint, or cut it on edge.",
     change=joint,
 )
 setup.caution(
@@ -116,22 +116,32 @@ tilt_move = setup.correction(
     kind="angle",
 )
 setup.trial(
-    "Bevel two short scraps of the boards and hold them together over the peak, or over a pattern of it: the joint closes along its whole face when the bevel is right."
+    "Cut the peak edge of two short scraps and hold them together over the peak, or a pattern of it: right, the joint closes along its whole face."
 )
 
 # At the machine
 
 setup.step("Joint one edge of the board, and look over both ends for nails and checks.")
 setup.step("Blade square: rip the wide board {wide_rip}, then the narrow one {narrow_rip}. Mark which is which, and the outside face of each.")
-setup.step("Tilt the blade {edge_bevel}, leaning away from the fence, and try it on scrap.", when=And(edge_bevel > 0, edge_bevel <= degrees(45)))
-setup.step("Stand the board on edge, peak edge down, and tilt the blade {edge_tilt}; try it on scrap.")
+_tilted = And(edge_bevel > 0, edge_bevel <= degrees(45))
+_on_edge = edge_bevel > degrees(45)
+setup.step("Tilt the blade {edge_bevel}, leaning away from the fence, and try it on scrap.", when=_tilted)
+setup.step("Tilt the blade {edge_tilt}, leaning away from a tall fence, and bring the fence up to it until the two just meet at the table.")
+setup.step(
+    "Stand each board on edge, peak edge down, inside face to the fence: it keeps its whole width. Raise the blade until it comes out of the outside face; try it on scrap.",
+    when=And(_on_edge, wide_inside > wide_outside),
+)
+setup.step(
+    "Stand each board on edge, peak edge down, outside face to the fence: it keeps its whole width. Raise the blade until it comes out of the inside face; try it on scrap.",
+    when=And(_on_edge, wide_inside < wide_outside),
+)
 setup.step(
     "Bevel the peak edge, inside face up: it keeps its whole width. Blade to fence at the table is the outside face: {wide_outside} for the wide board, {narrow_outside} for the narrow one.",
-    when=wide_inside > wide_outside,
+    when=And(_tilted, wide_inside > wide_outside),
 )
 setup.step(
     "Bevel the peak edge, outside face up: it keeps its whole width. Blade to fence at the table is the inside face: {wide_inside} for the wide board, {narrow_inside} for the narrow one.",
-    when=wide_inside < wide_outside,
+    when=And(_tilted, wide_inside < wide_outside),
 )
 setup.step("Check the cover on a scrap of roof: {cover} from the peak to the lower edge on both sides.")
 setup.step("Fasten the narrow board first, its edge bedded in sealant; then the wide board over its edge.", when=_lapped)
@@ -139,7 +149,6 @@ setup.step("Bed the joint in sealant and fasten both boards together along the p
 
 # What is run
 
-_tilted = And(edge_bevel > 0, edge_bevel <= degrees(45))
 _boards = ("Wide cap board", "Narrow cap board")
 setup.run("crosscut", cap_length, parts=_boards)
 setup.run("rip", wide_rip, parts=_boards[:1])
@@ -158,9 +167,17 @@ for _part, _inside, _outside in zip(_boards, (wide_inside, narrow_inside), (wide
             parts=[_part],
             when=And(_tilted, _way),
         )
-setup.operation(
-    "on_edge", "rip", "Bevel both boards on edge", edge_tilt, face="Peak edge down, at a tall fence.", parts=_boards, reading=measured_bevel
-)
+for _to_fence, _way in (("Inside", wide_inside > wide_outside), ("Outside", wide_inside < wide_outside)):
+    setup.operation(
+        f"on_edge_{_to_fence.lower()}",
+        "rip",
+        "Bevel both boards on edge",
+        edge_tilt,
+        face=f"{_to_fence} face to a tall fence, peak edge down.",
+        parts=_boards,
+        reading=measured_bevel,
+        when=And(_on_edge, _way),
+    )
 
 # The picture: the cap seen from the gable
 

@@ -88,11 +88,18 @@ gauge_by_shank = setup.after(
 )
 setup.caution(
     "not_its_gauge",
-    Or(measured_body > _planned + inches("0.004"), measured_body < _planned - inches("0.007")),
+    And(measured_body >= inches("0.060"), Or(measured_body > _planned + inches("0.004"), measured_body < _planned - inches("0.007"))),
     "A shank of {measured_body} is no No. {gauge}; by the shank it is a No. {gauge_by_shank}. The drills are for the shank as it measures: "
     "set the gauge to it too, for the head.",
     change=gauge,
     source="Body +0.004, \u22120.007 in: read in a seller's page that gives the tolerance of wood screws",
+)
+setup.caution(
+    "thinner_than_any",
+    measured_body < inches("0.060"),
+    "A shank of {measured_body} is thinner than that of any wood screw: measure again.",
+    change=measured_body,
+    source="",
 )
 measured_countersink = setup.reading(
     "measured_countersink", "Countersink as it measures", "Inside jaws of the calipers across the mouth of the cone in the scrap."
@@ -106,19 +113,18 @@ depth_move = setup.correction(
     far=inches("1/16"),
 )
 setup.trial(
-    "Drill scraps of both pieces and drive one screw. If the wood splits or the screw binds, take a pilot {1/64 in} larger; if it turns on without drawing up, "
-    "{1/64 in} smaller. Type in the shank by calipers, and for a flat head the mouth of the cone: the head belongs flush, or a hair below."
+    "Drive one in scraps of both pieces. Splits or binds: pilot {1/64 in} larger; turns without drawing up: {1/64 in} smaller. "
+    "A flat head lies flush or a hair below."
 )
 
 # At the bench
 
 setup.step(
-    "Clamp the pieces as they are to stand, mark the place with an awl, and wrap tape round the pilot drill where the point of the screw will end."
+    "Clamp the pieces as they are to stand, mark the place with an awl, wrap tape round the pilot drill where the point of the screw will end."
 )
 setup.step("Pilot drill {pilot_hole}: through the top piece and into the lower one as far as the tape.")
 setup.step(
-    "Clearance drill {clearance_hole}: through the top piece only. The shank slides in it, the thread takes hold of the lower piece alone, "
-    "and the joint draws shut."
+    "Clearance drill {clearance_hole}: through the top piece only. The shank slides in it, the thread holds in the lower piece alone, and the joint draws shut."
 )
 setup.step(
     "Countersink of 82\u00b0, not 90\u00b0: {countersink} across its mouth, {countersink_depth} deep. Try the head upside down in it before the screw is driven.",
@@ -127,7 +133,7 @@ setup.step(
 setup.step("No countersink: a round head bears flat on the wood, or on a washer.", when=head.is_("round"))
 setup.step("Soap or wax on the thread.")
 setup.step("A brass screw twists off: drive a steel one of the same gauge and length first, take it out, and turn the brass one in by hand.")
-setup.step("Drive one in scrap and look at it. Then drill the rest without changing a drill's stop.")
+setup.step("Try one in scrap, then drill the rest without changing a drill's stop.")
 
 # What is run
 

@@ -128,15 +128,15 @@ setup.after(
     "bottom_as_cut", "Bottom face for the bevel as cut", top_face - measured_offset, when=And(setup.near(tilt_move), measured_offset < top_face)
 )
 setup.trial(
-    "On a scrap of the sill's own thickness cut the drip, then bevel the other edge. Measure how much the faces differ and how deep the drip is, "
-    "and write both below. Held with its bevel against something plumb, the scrap shows the slope."
+    "On a scrap of the sill's own thickness cut the drip, then bevel the other edge. Type in how much the faces differ and how deep the drip is. "
+    "With its bevel held plumb the scrap shows the slope."
 )
 
 # At the machine
 
 setup.step("Joint the front edge square to the faces. Leave the board wider than {top_face}. Mark the top face.")
 setup.step(
-    "Drip, blade square: raise it {drip_depth}, set the fence {drip_setback} from its near side. Top face up, front edge against the fence; "
+    "Drip, blade square: raise it {drip_depth} at most, set the fence {drip_setback} from its near side. Top face up, front edge against the fence; "
     "one pass, or more with the fence moved back, until the drip is {drip_kerf} wide."
 )
 setup.step("Guard and riving knife back on.", when=drip_depth > 0)
@@ -146,7 +146,7 @@ setup.step(
     "The top comes out {top_face} wide."
 )
 setup.step("Set the sill with its back plumb and check the fall: {fall} over the depth of {depth}.")
-setup.step("Pour a cup of water on it before it is fixed: it runs off at the front and drops from the front side of the drip.")
+setup.step("Before it is fixed pour a cup of water on it: it runs off at the front and drops from the front side of the drip.")
 
 # What is run
 
@@ -195,9 +195,24 @@ setup.picture(
     dimension(depth, _on_sill(0), _on_sill(top_face), "above"),
     dimension(fall, (depth, 0), (depth, -fall), "right"),
     turn(slope, _on_sill(0), (1, 0), _down, row=3, when=top_face > 0),
-    slant(drip_clear, _on_sill(top_face - overhang, thickness), _on_sill(_drip, thickness), _under),
-    slant(overhang, _on_sill(top_face - overhang, thickness), _on_sill(top_face, thickness), _under, row=3),
+    slant(overhang, _on_sill(top_face - overhang, thickness), _on_sill(top_face, thickness), _under, row=2),
     label("wall", ((_back[0] + _wall[0]) / 2, _ground + thickness / 3)),
+)
+_shown = overhang * 2
+_slot = drip_depth > 0
+setup.picture(
+    "The drip cut, seen from the end: top face up, front edge against the fence; dashed where the wall or sash will stand.",
+    box("table", -thickness / 3, -thickness / 6, _shown + thickness / 3, thickness / 6, when=_slot),
+    box("fence", -thickness / 3, 0, thickness / 3, thickness * number("4/3"), when=_slot),
+    box("end-grain", 0, 0, _shown, thickness, when=_slot),
+    box("cut", drip_setback, 0, drip_kerf, drip_depth),
+    line("face", (0, thickness), (_shown, thickness), when=_slot),
+    line("hidden", (overhang, 0), (overhang, thickness), when=_slot),
+    dimension(drip_kerf, (drip_setback, drip_depth), (drip_setback + drip_kerf, drip_depth), "above", when=_slot),
+    dimension(drip_depth, (drip_setback + drip_kerf, 0), (drip_setback + drip_kerf, drip_depth), "right"),
+    dimension(drip_setback, (0, 0), (drip_setback, 0), "below", when=_slot),
+    dimension(drip_clear, (drip_setback + drip_kerf, 0), (overhang, 0), "below", row=2, text="clear"),
+    dimension(overhang, (0, 0), (overhang, 0), "below", row=3, when=_slot),
 )
 _tan = top_face - bottom_face  # how much the faces differ
 setup.picture(
@@ -217,8 +232,6 @@ setup.picture(
     line("face", (0, thickness), (top_face, thickness)),
     dimension(top_face, (0, thickness), (top_face, thickness), "above", row=2),
     dimension(bottom_face, (0, 0), (bottom_face, 0), "below"),
-    dimension(drip_setback, (0, 0), (drip_setback, 0), "below", row=2, when=drip_depth > 0),
-    dimension(drip_depth, (0, 0), (0, drip_depth), "left"),
     turn(back_bevel, (bottom_face, 0), (0, 1), (sind(slope), cosd(slope))),
     label("fence", (-thickness / 2, thickness), when=bottom_face > 0),
 )

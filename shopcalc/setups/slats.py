@@ -98,7 +98,7 @@ centres = setup.size("centres", "Middle of each slat, for its screws", shifted(m
 evened_gap = setup.size("evened_gap", "Gap that leaves nothing over, as many slats", _shared_out, when=And(_by_spacer, gaps > 0, left_over > 0))
 gap_one_fewer = setup.size("gap_one_fewer", "Even gap with one slat fewer", (run - (slats - 1) * slat) / (gaps - 1), when=And(slats > 1, gaps > 1))
 gap_one_more = setup.size("gap_one_more", "Even gap with one slat more", (run - (slats + 1) * slat) / (gaps + 1), when=run >= (slats + 1) * slat)
-drift = setup.size("drift", "A spacer 1/64 out, stepped along, ends out by", gaps * inches("1/64"), when=gaps > 1)
+drift = setup.size("drift", "A spacer 1/64 in out, stepped along, ends out by", gaps * inches("1/64"), when=gaps > 1)
 
 # What is cut
 
@@ -167,24 +167,25 @@ spacer_move = setup.correction(
 )
 creep = setup.after("creep", "Stepped along with this block, the far end is out by", gaps * abs(measured_spacer - even_gap), when=even_gap > 0)
 setup.trial(
-    "Rip the spacer block from a scrap as thick as the slats, long enough to hold. Measure it across, and type that in as the reading: "
-    "it says what to take off, and how far out the last slat would be if the block alone were trusted."
+    "Rip the spacer block from a scrap as thick as the slats, long enough to hold. Type in what it measures across: "
+    "the card says what to take off, and how far out the last slat would be by the block alone."
 )
 
 # At the bench
 
-setup.step("Rip {slats} slats at one fence setting, press them edge to edge and measure over the lot: {slat} each, or change the entry.")
+setup.step(
+    "Rip {slats} slats at one fence setting, press them edge to edge and measure over the lot: {slat} each, or change the entry.", when=slats > 1
+)
+setup.step("Rip the slat and measure it: {slat}, or change the entry.", when=slats <= 1)
 setup.step("Square the two ends of the run onto every bearer, {run} apart.")
 setup.step(
-    "Hook the tape once, at one end of the run, and leave it there. Tick every mark, and put a cross on the far side of each tick: that is where the slat lies."
+    "Hook the tape once, at one end of the run, and leave it there. Tick every mark, with a cross on the far side of each, where the slat lies."
 )
 setup.step("Do the same on the other bearers from the same end, or tick one lath and carry it across.")
 setup.step("Rip a block of {spacer} and measure it.", when=even_gap > 0)
 setup.step("First slat: its near edge {end_gap} from the end of the run.", when=end_gap > 0)
 setup.step("First slat flush with the end of the run, last slat flush with the other: fix these two.", when=end_gap <= 0)
-setup.step(
-    "Each slat goes to its own mark. The block keeps the gap parallel between two neighbours; it is not stepped along: 1/64 out in the block is {drift} at the far end.",
-)
+setup.step("Each slat to its own mark; the block only keeps it parallel.", when=And(even_gap > 0, gaps > 1))
 setup.step("Before the screws go in, look from the far end: the last slat stops {end_gap} short of it.", when=end_gap > 0)
 setup.step("Screw in the middle of each slat, so that it can swell both ways.")
 

@@ -59,6 +59,19 @@ setup.stop(
     "Block and tenon together are no more than the kerf of {kerf}: the blade would stand in the fence.",
     change=gauge_block,
 )
+# of any blade less than half comes out of the table
+setup.stop(
+    "no_saw_for_stock",
+    stock - groove_width + fit > inches(16),
+    "Stock {stock} thick wants shoulders deeper than {8 in}: even a 16 in blade does not stand that far out of its table.",
+    change=stock,
+)
+setup.stop(
+    "no_saw_for_length",
+    groove_depth - end_play > inches(8),
+    "A groove {groove_depth} deep wants cheeks longer than {8 in}: even a 16 in blade does not stand that far out of its table.",
+    change=groove_depth,
+)
 setup.caution(
     "thin_tenon",
     tenon_thickness < inches("1/4"),
@@ -113,9 +126,8 @@ play_as_cut = setup.after("play_as_cut", "Play as cut", groove_width - measured_
 shoulder_as_cut = setup.after("shoulder_as_cut", "Shoulder as cut", (stock - measured_tenon) / 2, when=measured_tenon < stock)
 setup.note("will_not_enter", measured_tenon > groove_width, "At {measured_tenon} the trial tenon does not enter a groove of {groove_width} yet.")
 setup.trial(
-    "On a scrap milled with the rails cut both shoulders at one height, and break the waste away. "
-    "Measure what is left between the two shoulder cuts and type it in as the reading: half of what it is off goes on the blade. "
-    "Then cut both cheeks of the scrap in the jig and measure the finished tenon: half of what that is off goes on the jig."
+    "On a scrap milled with the rails cut both shoulders, break the waste off, type in what is left. "
+    "Then both cheeks in the jig, and type those in. Half of each error is the correction."
 )
 
 # At the machine
@@ -123,16 +135,14 @@ setup.trial(
 setup.step("Cut every rail to length with square ends. Mark one face of each as the reference face.")
 setup.step("Shoulders. Raise the blade {shoulder_height}. Set the fence {fence_to_blade} from the near side of the blade.")
 setup.step(
-    "Clamp the gauge block to the fence so that it ends well before the blade. Hold the rail square against the mitre gauge, its end touching the block, and push both past the blade: the end is clear of the block before the cut."
+    "Clamp the gauge block to the fence, its end well before the blade. Hold the rail square against the mitre gauge, end on the block, and push both past the blade: the rail is clear of the block before the cut."
 )
 setup.step("Try it on the scrap, reference face down, then the other face. Measure, correct, try again.")
 setup.step("Cut both shoulders on both ends of every rail before anything is moved.")
 setup.step(
     "Cheeks. Raise the blade {cheek_height}, just to the shoulder cut. Set the jig {jig_to_blade} from the near side of the blade, with the waste outside."
 )
-setup.step(
-    "Rail on end in the jig, reference face to the jig; cut, turn the other face to the jig, cut again. The waste falls free, away from the jig."
-)
+setup.step("Rail on end in the jig, reference face to it; cut, turn the other face to the jig, cut again. The waste falls free, away from the jig.")
 setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.")
 
 # What is run
@@ -160,7 +170,7 @@ setup.operation(
 
 _reach = gauge_block + 3 * tenon_length
 setup.picture(
-    "Shoulder cut, seen along the fence: the rail lies flat, its end was set against the gauge block, the blade cuts the shoulder.",
+    "Shoulder cut, seen along the fence: the rail flat, its end set on the gauge block.",
     box("table", -gauge_block / 2, -stock / 6, _reach + gauge_block / 2, stock / 6),
     box("fence", -gauge_block / 2, 0, gauge_block / 2, stock * number("3/2")),
     box("block", 0, 0, gauge_block, stock),
@@ -176,7 +186,7 @@ setup.picture(
 )
 _tall = larger(3 * tenon_length, stock)
 setup.picture(
-    "Cheek cut, seen from the end of the saw: the rail stands on end against the jig, the waste falls free outside the blade.",
+    "Cheek cut, seen from the end of the saw: the rail on end against the jig, the waste outside.",
     box("table", -stock / 2, -stock / 8, stock * number("5/2"), stock / 8),
     box("fence", -stock / 2, 0, stock / 2, _tall),
     area(
@@ -201,6 +211,6 @@ setup.picture(
 )
 
 setup.source("Geometry: two shoulders of equal height leave a tenon of stock \u2212 2 \u00d7 height in the middle of the rail.")
-setup.source("Play, room at the bottom, and no tenon or cheek under 1/4 in: " + NO_SOURCE + ".")
+setup.source("Play, room at the bottom, no tenon or cheek under 1/4 in, how far a blade stands out of its table: " + NO_SOURCE + ".")
 
 setup.onward("groove", "The groove for this tenon", stock=stock, groove_width=groove_width, groove_depth=groove_depth)

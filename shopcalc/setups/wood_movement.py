@@ -7,7 +7,7 @@ from sympy import And, Eq, Or
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
 from shopcalc.reference.species import MEMORY, READ, RECOMPUTED, SPECIES
-from shopcalc.terms import fahrenheit, inches, larger, number, pick, settled_moisture, smaller
+from shopcalc.terms import fahrenheit, inches, larger, number, pick, settled_moisture, smaller, whole_above
 
 _TABLE = "Wood Handbook, FPL-GTR-190 (2010), Table 13-5"
 
@@ -88,15 +88,27 @@ coefficient = setup.size(
     source=_TABLE,
 )
 _for_each = width * coefficient / 1000
-shrink = setup.size("shrink", "Narrower at the driest, by", larger(_for_each * (emc_now - emc_dry), 0), source="Wood Handbook, equation (13-2)")
-swell = setup.size("swell", "Wider at the wettest, by", larger(_for_each * (emc_wet - emc_now), 0), source="Wood Handbook, equation (13-2)")
-width_dry = setup.size("width_dry", "Width at the driest", width - shrink)
-width_wet = setup.size("width_wet", "Width at the wettest", width + swell)
+_RULE = "Wood Handbook, equation (13-2)"
+width_dry = setup.size("width_dry", "Width at the driest", width - _for_each * (emc_now - emc_dry), source=_RULE)
+width_wet = setup.size("width_wet", "Width at the wettest", width + _for_each * (emc_wet - emc_now), source=_RULE)
+# drier or wetter now than it will ever be, the wood only swells or only shrinks, and further than it moves in a year
+shrink = setup.size("shrink", "Shrinks from now to the driest", larger(width - width_dry, 0))
+swell = setup.size("swell", "Swells from now to the wettest", larger(width_wet - width, 0))
+movement = setup.size("movement", "Moves between driest and wettest", width_wet - width_dry)
 
 # What to leave
 
-gap_at_fitting = setup.setting("gap_at_fitting", "Gap to leave now, for each board", swell, rounding="up")
-gap_at_driest = setup.size("gap_at_driest", "That gap at the driest", gap_at_fitting + shrink, rounding="up")
+# a spacer is planed to a mark: one between two marks, said as scant of the next, would come out too thin
+_mark = inches("1/32")
+gap_at_fitting = setup.setting(
+    "gap_at_fitting",
+    "Gap to leave now, for each board",
+    whole_above(swell / _mark) * _mark,
+    rounding="up",
+    division="32",
+    source="what it swells, up to the next thirty-second",
+)
+gap_at_driest = setup.size("gap_at_driest", "That gap at the driest", gap_at_fitting + width - width_dry)
 
 # What can go wrong
 
@@ -111,7 +123,7 @@ for _mode, _dry in ((_percent, moisture_dry), (_climate, rh_dry)):
         And(_mode, emc_dry > emc_wet),
         "At the driest the wood has {emc_dry} of moisture and at the wettest only {emc_wet}: exchange the two.",
         change=_dry,
-        spoils=(shrink, swell),
+        spoils=(width_dry, width_wet),
     )
 for _state, _when, _emc, _metered, _temperature, _humidity in _STATES:
     for _mode, _from in ((_percent, _metered), (_climate, _humidity)):
@@ -131,8 +143,8 @@ for _state, _when, _emc, _metered, _temperature, _humidity in _STATES:
     )
 setup.caution(
     "moves_much",
-    shrink + swell > inches("1/4"),
-    "Between driest and wettest this board moves {gap_at_driest}: narrower boards leave smaller gaps, and so do quartersawn ones.",
+    movement > inches("1/4"),
+    "Between driest and wettest this board moves {movement}: narrower boards leave smaller gaps, and so do quartersawn ones.",
     change=width,
 )
 setup.note(
@@ -178,12 +190,13 @@ setup.step("Let the boards lie where they will stand, with air all round, until 
 setup.step("Moisture now: {moisture_now} by meter, in the middle of several boards.", when=_percent)
 setup.step("Wood that has rested for weeks in air of {temperature_now} and {rh_now} has {emc_now}.", when=_climate)
 setup.step(
-    "Slats or boards side by side: cut a spacer of {gap_at_fitting} and set each board against it. At the wettest the gaps just close.",
+    "Slats or boards side by side: cut a spacer of {gap_at_fitting} and set each board against it. At the wettest the gaps all but close.",
     when=swell > 0,
 )
 setup.step("A panel in a frame: leave {gap_at_fitting} across its grain in all, half of it at the bottom of each groove.", when=swell > 0)
 setup.step("It is as wide now as it will be: boards may touch, and a panel may fill its grooves across the grain.", when=swell <= 0)
-setup.step("A lap, a tongue or a groove must still cover {gap_at_driest} at the driest.", when=shrink + swell > 0)
+setup.step("A lap, a tongue or a groove must cover more than {gap_at_driest}: the gap at the driest.", when=shrink > 0)
+setup.step("A lap, a tongue or a groove must cover more than {gap_at_fitting}: the gap is at its widest now.", when=And(swell > 0, shrink <= 0))
 setup.step("Fix each board in the middle of its width, or in slots, so that it can move. Glue no panel into its grooves.")
 setup.step("Lengthwise leave nothing for moisture: along the grain wood hardly moves.")
 
@@ -225,39 +238,41 @@ def _rings(y: Any, flat: Any, quarter: Any) -> list[Shape]:
 
 _middle = -_apart
 _bottom = -2 * _apart
+_drawn_back = (width - width_dry) / 2  # each edge, at the driest
 setup.picture(
     "One board in section between two others, to scale: at the driest, now, and at the wettest.",
     *_course(0, width_dry, gap_at_driest),
     *_course(_middle, width, gap_at_fitting),
-    *_course(_bottom, width_wet, gap_at_fitting - swell),
+    *_course(_bottom, width_wet, gap_at_fitting + width - width_wet),
     *_rings(_middle, grain.is_("flat"), grain.is_("quarter")),
     dimension(width, (0, _middle + _thick), (width, _middle + _thick), "above", row=2, text="now", when=_known),
-    dimension(width_dry, (shrink / 2, _thick), (width - shrink / 2, _thick), "above", text="driest"),
-    dimension(width_wet, (-swell / 2, _bottom), (width + swell / 2, _bottom), "below", text="wettest"),
+    dimension(width_dry, (_drawn_back, _thick), (width - _drawn_back, _thick), "above", text="driest"),
+    dimension(width_wet, ((width - width_wet) / 2, _bottom), ((width + width_wet) / 2, _bottom), "below", text="wettest"),
     label("driest", (width / 2, _thick / 2), when=_known),
     label("now", (width / 2, _middle + _thick / 2), when=_known),
     label("wettest", (width / 2, _bottom + _thick / 2), when=_known),
 )
-_beside = gap_at_driest * number("3/2")
-_deep = gap_at_driest * number("3/2")
-_closed = gap_at_fitting - swell
-_moves = gap_at_driest > 0
-_middle_of_gap = gap_at_fitting / 2
+_widest = larger(gap_at_driest, gap_at_fitting)
+_beside = _widest * number("3/2")
+_deep = _widest * number("3/2")
+_moves = _widest > 0
+_let_out = (width_wet - width) / 2  # at the wettest
 setup.picture(
-    "The gap enlarged, boards as they are now: dashed at the driest, dot and dash where they meet at the wettest.",
+    "The gap enlarged, boards as they are now: dashed at the driest, dot and dash at the wettest.",
     area("end-grain", (-_beside, 0), (0, 0), (0, _deep), (-_beside, _deep), when=_moves),
     box("end-grain", gap_at_fitting, 0, _beside, _deep, when=_moves),
-    line("hidden", (-shrink / 2, 0), (-shrink / 2, _deep), when=_moves),
-    line("hidden", (gap_at_fitting + shrink / 2, 0), (gap_at_fitting + shrink / 2, _deep), when=_moves),
-    line("centre", (_middle_of_gap, 0), (_middle_of_gap, _deep), when=_moves),
+    line("hidden", (-_drawn_back, 0), (-_drawn_back, _deep), when=_moves),
+    line("hidden", (gap_at_fitting + _drawn_back, 0), (gap_at_fitting + _drawn_back, _deep), when=_moves),
+    line("centre", (_let_out, 0), (_let_out, _deep), when=_moves),
+    line("centre", (gap_at_fitting - _let_out, 0), (gap_at_fitting - _let_out, _deep), when=_moves),
     dimension(gap_at_fitting, (0, 0), (gap_at_fitting, 0), "below", text="now", when=swell > 0),
     dimension(
         gap_at_driest,
-        (-shrink / 2, _deep),
-        (gap_at_fitting + shrink / 2, _deep),
+        (-_drawn_back, _deep),
+        (gap_at_fitting + _drawn_back, _deep),
         "above",
         text="driest",
-        when=_moves,
+        when=gap_at_driest > 0,
     ),
 )
 

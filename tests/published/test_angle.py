@@ -103,14 +103,16 @@ def test_the_saw_is_set_to_whichever_angle_is_within_its_reach(degrees):
 @pytest.mark.parametrize("degrees", [10, 22.5, 30, 45, 50, 67.5, 80])
 @pytest.mark.parametrize("error", [-1.5, -0.2, 0.3, 2])
 def test_a_saw_that_is_off_is_put_right_by_the_correction(degrees, error):
-    """A saw that tilts too far by so much cuts a scrap; the rise of that scrap asks for the same tilt back.
+    """A saw that tilts too far by so much cuts a scrap; what that scrap is off square asks for the same tilt back.
 
-    The scrap's angle is what the bevel makes with its face: the tilt itself, or past 45 degrees what the tilt leaves of a right angle.
+    The gauge is set to the scrap from its face to the cut, which stands at the tilt from square. So does the gauge's line on a
+    board, and as far up the square line as the base it is the tangent away. The angle as cut is the tilt itself, or past 45
+    degrees what the tilt leaves of a right angle.
     """
     base = 12
     tilt = results_of("angle", angle=degrees)["saw_tilt"] + error
     cut = tilt if degrees <= 45 else 90 - tilt
-    values = results_of("angle", angle=degrees, base=base, measured_rise=f"{base * np.tan(np.radians(cut)):.8f}")
+    values = results_of("angle", angle=degrees, base=base, measured_rise=f"{base * np.tan(np.radians(tilt)):.8f}")
 
     assert values["angle_as_cut"] == pytest.approx(cut, abs=1e-6)
     assert tilt + values["tilt_move"] == pytest.approx(values["saw_tilt"], abs=1e-6)

@@ -139,6 +139,15 @@ def test_the_angles_to_check_are_measured_on_the_ring(sides, lean):
     assert values["corner"] == pytest.approx(between(-along, next_along), abs=1e-9)
 
 
+@pytest.mark.parametrize("lean", [45.5, 62.5, 80, 89])
+@pytest.mark.parametrize("sides", [3, 4, 7])
+def test_edges_that_stand_flat_are_cut_on_edge_at_the_angle_between_face_and_level(sides, lean):
+    """On the ring as built: how far the level plane under it turns from the outside face of a side (recomputed)."""
+    _, _, out = Ring(sides, lean).side(0)
+
+    assert results_of("compound", sides=sides, lean=lean)["edge_tilt"] == pytest.approx(between(out, np.array([0.0, 0.0, -1.0])), abs=1e-5)
+
+
 @pytest.mark.parametrize("end", [1, 0])
 @pytest.mark.parametrize(("sides", "lean"), RINGS)
 def test_both_ends_cut_on_the_saw_lie_in_the_planes_of_the_joints(sides, lean, end):

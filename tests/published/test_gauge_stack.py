@@ -77,11 +77,13 @@ def test_an_integer_program_finds_nothing_nearer(seed):
 
 
 @pytest.mark.parametrize("off", [Fraction(text) for text in ("0.006", "-0.004", "1/32")])
-def test_a_height_felt_wrong_is_put_right(off):
-    """A cut deeper than its stack by so much: height_move takes the cutter back, and the stack for height_again cuts the height."""
-    blocks, height = [Fraction(piece, 64) for piece in (4, 8, 12, 16, 24, 32)], Fraction(17, 32)
-    reach = exactly(results_of("gauge-stack", height=height, blocks=row(blocks))["reach"])
-    cut = reach + off
+@pytest.mark.parametrize("height", [Fraction(text) for text in ("1/2", "0.555", "0.57")])
+def test_a_height_felt_wrong_is_put_right(height, off):
+    """A cut deeper than the cutter stood by so much: height_move takes it back, and height_again, felt in the same way, cuts the height."""
+    blocks = [Fraction(piece, 64) for piece in (4, 8, 12, 16, 24, 32)]
+    stack = exactly(results_of("gauge-stack", height=height, blocks=row(blocks))["reach"])
+    paper, light = max(height - stack, 0), max(stack - height, 0)  # on the stack, and under the straightedge
+    cut = stack + paper - light + off
     values = results_of("gauge-stack", height=height, blocks=row(blocks), measured_depth=cut)
 
     assert cut - exactly(values["height_move"]) == height

@@ -138,6 +138,22 @@ def test_a_router_that_is_off_is_put_right_by_the_correction(cut_in, error):
     assert exactly(values["depth_again"]) + error == max(seats.values())
 
 
+@pytest.mark.parametrize("error", [Fraction(text) for text in ("-1/64", "-0.004", "0.003", "1/50")])
+@pytest.mark.parametrize("cut_in", CHOICES)
+def test_a_shim_that_is_off_is_put_right_by_the_correction(cut_in, error):
+    """Every shim too thick by so much opens the gap; shim_move and shim_again bring it back to the one wanted."""
+    hinge = [Fraction(text) for text in ("1/16", "1/8", "1/32", "0.3")]
+    entries = entries_of(hinge, cut_in)
+    shims = [exactly(results_of("hinge-mortise", **entries).get(name, 0)) for name in ("shim_moving", "shim_fixed")]
+    trial = [shim + error if shim else shim for shim in shims]
+    values = results_of("hinge-mortise", **entries, measured_gap=gap_of(hinge, *(-shim for shim in trial)))
+    again = [shim - exactly(values["shim_move"]) if planned else shim for shim, planned in zip(trial, shims, strict=True)]
+
+    assert gap_of(hinge, *(-shim for shim in again)) == hinge[3]
+    # the next shim comes out thicker by the same error, and is chosen so that it is right
+    assert exactly(values["shim_again"]) + error == max(shims)
+
+
 @pytest.mark.parametrize("error", [STEP * places for places in (-3, -1, 1, 2)])
 def test_a_template_that_is_off_is_put_right_by_the_correction(error):
     """A template opening too long by so much cuts a mortise as much too long; length_move and template_again take it back."""

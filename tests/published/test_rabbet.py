@@ -106,6 +106,38 @@ def test_two_cuts_of_an_eighth_for_a_rabbet_of_three_eighths():
     assert {name: values[name] for name in settings} == settings
 
 
+@pytest.mark.parametrize("head", [Fraction(text) for text in ("1/4", "3/8", "3/4", "13/16")])
+@pytest.mark.parametrize("width", [Fraction(text) for text in ("53/64", "5/4", "3/2", "9/4")])
+def test_the_passes_of_a_narrow_head_leave_the_rabbet_wanted(width, head):
+    """All of the head taken out at the edge, then with the fence moved, at the last by second_pass in all: a clean step, and no pass too many."""
+    values = results_of("rabbet", width=width, head=head, depth="3/8", stock="3/4")
+    exposed, second_pass, passes = exactly(values["exposed"]), exactly(values["second_pass"]), values["passes"]
+    wood = solid(Fraction(3, 4))
+    for place in range(passes):
+        near = cells(second_pass) if place == passes - 1 else place * cells(exposed)
+        wood[: cells(exactly(values["blade_height"])), near : near + cells(head)] = False
+
+    assert exposed == head
+    assert is_a_step(wood)
+    assert measured(wood) == (width, Fraction(3, 8))
+    assert (passes - 1) * head < width  # one pass less would not do
+
+
+@pytest.mark.parametrize("error", ERRORS)
+def test_a_last_pass_that_is_off_is_put_right_by_the_correction(error):
+    """A fence moved too far cuts a trial; fence_move and second_pass_again end it where the shoulder should be."""
+    width, head = Fraction(5, 4), Fraction(3, 4)
+    shift = exactly(results_of("rabbet", width=width, head=head)["second_pass"])
+    wood = solid(Fraction(3, 4))
+    for near in (0, cells(shift + error)):
+        wood[: cells(Fraction(3, 8)), near : near + cells(head)] = False
+    wide, _ = measured(wood)
+    values = results_of("rabbet", width=width, head=head, measured_width=wide)
+
+    assert shift + error - exactly(values["fence_move"]) + head == width
+    assert exactly(values["second_pass_again"]) + error + head == width
+
+
 @pytest.mark.parametrize("error", ERRORS)
 def test_a_dado_head_that_is_off_is_put_right_by_the_corrections(error):
     """A fence and a cutter that stand off cut a trial; moved by what the card says to it, they cut the rabbet wanted (recomputed)."""

@@ -6,6 +6,7 @@ that construction when the card was specified; its figures stand here as they we
 
 from itertools import product
 
+import numpy as np
 import pytest
 
 from .asking import ask, results_of
@@ -63,6 +64,23 @@ def test_a_board_on_edge_is_tilted_by_the_rest_of_the_right_angle(entries):
         assert values["edge_tilt"] == pytest.approx(from_face, abs=1e-5)
     else:
         assert "edge_tilt" not in values
+
+
+@every_cap
+def test_a_board_cut_on_edge_has_the_faces_of_the_board_built(entries):
+    """Its wider face at the fence, the blade at its foot and leaning away: that face stays whole, the other comes out as built (recomputed)."""
+    values = results_of("ridge-cap", **entries)
+    cap = built(entries)
+    thickness = float(entries["thickness"])
+
+    for board, side in ((cap.wide, cap.left), (cap.narrow, cap.right)):
+        widths = sorted((face(board, side, 0), face(board, side, thickness)))
+        if "edge_tilt" in values:
+            turn = np.radians(values["edge_tilt"])
+            standing = np.array([(0.0, 0.0), (thickness, 0.0), (thickness, widths[1]), (0.0, widths[1])])
+            cut = clip(standing, (np.array([np.cos(turn), -np.sin(turn)]), 0.0))
+            left = [float(np.ptp(cut[np.isclose(cut[:, 0], x), 1])) for x in (thickness, 0)]
+            assert left == pytest.approx(widths, abs=1e-5)
 
 
 @every_cap

@@ -129,7 +129,9 @@ def test_the_worked_example_of_the_wood_handbook(width, wider, after):
     assert values["coefficient"] == pytest.approx(2.45)
     assert values["swell"] == pytest.approx(wider, abs=0.05 / 25.4)
     assert values["width_wet"] == pytest.approx(after, abs=0.05 / 25.4)
-    assert values["gap_at_fitting"] == values["swell"]
+    # the gap is the next thirty-second that takes it
+    assert values["gap_at_fitting"] * 32 == int(values["gap_at_fitting"] * 32)
+    assert 0 <= values["gap_at_fitting"] - values["swell"] < 1 / 32
 
 
 def test_the_example_of_the_wood_handbook_dried_again():
@@ -189,6 +191,7 @@ def test_a_board_dried_from_green_moves_as_much(option, dry, now, wet):
         assert values["shrink"] == pytest.approx(8 - dried, rel=0.02, abs=0.00001 * 8 * 8)
         assert values["swell"] == pytest.approx(damped - 8, rel=0.02, abs=0.00001 * 8 * 8)
         assert [values["width_dry"], values["width_wet"]] == pytest.approx([dried, damped], abs=0.005)
+        assert values["movement"] == pytest.approx(damped - dried, rel=0.02, abs=0.00001 * 8 * 8)
 
 
 @pytest.mark.parametrize("moisture", [8, 10, 12, 14])
@@ -201,10 +204,11 @@ def test_commercial_lumber_moves_less_than_the_card_says(moisture):
 
 
 @pytest.mark.parametrize(
-    ("width", "dry", "now", "wet"), [("7 1/4", "7", "9", "13"), ("3 1/2", "6", "6", "12"), ("11 1/4", "6", "13", "13"), ("5", "8", "10", "11.5")]
+    ("width", "dry", "now", "wet"),
+    [("7 1/4", "7", "9", "13"), ("3 1/2", "6", "6", "12"), ("11 1/4", "6", "13", "13"), ("5", "8", "10", "11.5"), ("7 1/4", "8", "6", "12")],
 )
 def test_slats_fixed_in_their_middles_just_meet_at_the_wettest(width, dry, now, wet):
-    """Ten slats laid out in exact fractions with gap_at_fitting between them: at the wettest no room is left, at the driest gap_at_driest is."""
+    """Ten slats laid in exact fractions with gap_at_fitting between them: at the wettest less than a mark stays, at the driest gap_at_driest."""
     values = results_of("wood-movement", width=width, moisture_dry=dry, moisture_now=now, moisture_wet=wet)
     board = sum(Fraction(part) for part in width.split())
     rate = Fraction("0.00365") * board
@@ -217,7 +221,7 @@ def test_slats_fixed_in_their_middles_just_meet_at_the_wettest(width, dry, now, 
         assert len(between) == 1
         gaps[moisture] = float(between.pop())
 
-    assert gaps[wet] == pytest.approx(0, abs=1e-8)
+    assert 0 <= gaps[wet] < 1 / 32
     assert gaps[dry] == pytest.approx(values["gap_at_driest"], abs=1e-8)
 
 

@@ -58,10 +58,10 @@ def test_a_level_has_no_ratio() -> None:
 @pytest.mark.parametrize(
     ("angle", "measured", "move", "word"),
     [("30", "6", 30 - math.degrees(math.atan(6 / 12)), "more"), ("30", "8", 30 - math.degrees(math.atan(8 / 12)), "less"),
-     ("60", "19", math.degrees(math.atan(19 / 12)) - 60, "less"), ("45", "12", 0, "leave")],
+     ("60", "7", 30 - math.degrees(math.atan(7 / 12)), "less"), ("45", "12", 0, "leave")],
 )  # fmt: skip
 def test_the_trial_turns_the_blade(angle: str, measured: str, move: float, word: str) -> None:
-    """A bevel too flat wants more tilt; past 45 degrees the rest of the right angle is set, and it is the other way round."""
+    """A cut too near to square wants more tilt; past 45 degrees it is the rest of the right angle that is set and read."""
     data = worked("angle", angle=angle, measured_rise=measured)
 
     assert close(move, value(data, "tilt_move"))
@@ -69,8 +69,9 @@ def test_the_trial_turns_the_blade(angle: str, measured: str, move: float, word:
 
 
 def test_the_angle_as_cut() -> None:
-    """Once its rise is measured the angle is known as cut."""
+    """Once the scrap is measured the angle is known as cut, past 45 degrees as the rest of the right angle."""
     assert close(45, value(worked("angle", measured_rise="12"), "angle_as_cut"))
+    assert close(90 - math.degrees(math.atan(7 / 12)), value(worked("angle", angle="60", measured_rise="7"), "angle_as_cut"))
 
 
 def test_steps_quote_base_rise_and_tilt() -> None:
@@ -79,6 +80,27 @@ def test_steps_quote_base_rise_and_tilt() -> None:
 
     assert "measure 12 in along and 5 in square to it" in steps[0]
     assert steps[1].endswith("a line square to the edge of the board.")
-    assert steps[2].startswith("Tilt the blade to 22.62\u00b0")
+    assert steps[2].startswith("Unplug the saw. Tilt the blade 22.62\u00b0 from square")
     assert worked("angle", angle="60")["steps"][1].endswith("that line and the edge of the board.")
     assert not any("Set the bevel gauge" in step for step in worked("angle", angle="90")["steps"])
+
+
+@pytest.mark.parametrize("angle", ["20", "45", "70"])
+def test_a_perfect_cut_is_right(angle: str) -> None:
+    """A scrap at just the saw's tilt stands off square by its tangent over the base, and nothing is to be moved."""
+    tilt = value(worked("angle", angle=angle), "saw_tilt")
+    data = worked("angle", angle=angle, base="8", measured_rise=f"{8 * math.tan(math.radians(tilt)):.6f}")
+
+    assert "tilt_move_far_off" not in raised(data)
+    assert "It is right" in data["trial"]["corrections"][0]
+    assert close(float(angle), round(value(data, "angle_as_cut"), 4))
+
+
+def test_the_trial_measures_from_a_line_square_to_the_edge() -> None:
+    """Where the base runs and what is measured at its end are said in the trial."""
+    assert "8 in along the square line, measure across to the gauge's" in worked("angle", base="8")["trial"]["text"]
+
+
+def test_nothing_is_tilted_for_a_square_cut() -> None:
+    """At no angle the blade is tried with a square and no gauge is set."""
+    assert worked("angle", angle="0")["steps"][0].startswith("Unplug the saw. Blade square to the table")

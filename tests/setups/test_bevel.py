@@ -1,7 +1,12 @@
 """The bevelled rip's card: what it gives, what it refuses, and what it tells the reader to do."""
 
+import re
+
 import pytest
 
+from shopcalc.portable.pictures import draw_picture
+
+from ..helpers import bench_of
 from ..published.asking import ask, results_of, texts_of
 
 # a check, entries that raise it, entries just beside them that do not
@@ -11,7 +16,8 @@ CHECKS = [
     ("no_narrow_face", {"tilt": "45", "wide_face": "1 1/2", "edges": "2"}, {"tilt": "45", "wide_face": "1 1/2"}),
     ("square_rip", {"tilt": "0"}, {"tilt": "1"}),
     ("narrow_bearing", {"tilt": "45", "wide_face": "1 31/64"}, {"tilt": "45", "wide_face": "1 1/2"}),
-    ("close_to_fence", {"wide_face": "1 63/64"}, {"wide_face": "2"}),
+    ("close_to_fence", {"tilt": "0", "wide_face": "1 63/64"}, {"tilt": "0", "wide_face": "2"}),
+    ("close_to_fence", {"tilt": "40", "wide_face": "2.4"}, {"tilt": "40", "wide_face": "2.7"}),
     ("too_much_blade", {"tilt": "0", "thickness": "3 9/64"}, {"tilt": "0", "thickness": "3 1/8"}),
     ("too_much_blade", {"tilt": "45", "thickness": "2 1/4", "wide_face": "6"}, {"tilt": "45", "thickness": "2 3/16", "wide_face": "6"}),
     ("tilt_move_far_off", {"measured_offset": "0.274"}, {"measured_offset": "0.272"}),
@@ -94,6 +100,40 @@ def test_the_steps_turn_the_piece_only_for_a_second_edge():
 
     assert not any("end for end" in step for step in one)
     assert any("end for end" in step for step in two)
-    assert [place for place, step in enumerate(one) if "Tilt the blade to 45\u00b0" in step] < [
+    assert [place for place, step in enumerate(one) if "Tilt the blade 45\u00b0 from square" in step] < [
         place for place, step in enumerate(one) if "Set the fence 3 1/4 in" in step
     ]
+
+
+def test_room_for_a_hand_is_what_stands_between_fence_and_blade():
+    """A wide face of 2.4 in has 1.77 in between fence and blade at the table, and the caution says so."""
+    [text] = [check["text"] for check in ask("bevel", tilt="40", wide_face="2.4")["checks"] if check["name"] == "close_to_fence"]
+
+    assert text.startswith("1 25/32 in scant between fence and blade")
+
+
+def test_the_gauge_is_set_from_a_line_square_to_the_edge():
+    """A blade tilted 15 degrees stands 75 from the table: that is between the line drawn and one square to the edge."""
+    steps = ask("bevel", tilt="15")["steps"]
+
+    assert steps[1].endswith("the angle between that line and a line square to the edge.")
+    assert "on the side the blade leans to" in steps[2]
+
+
+def test_a_square_rip_sets_no_gauge():
+    """Without a bevel the blade is tried with a square."""
+    steps = " ".join(ask("bevel", tilt="0")["steps"])
+
+    assert "gauge" not in steps
+    assert "Blade square to the table" in steps
+
+
+def test_the_bevels_number_stands_off_the_blade():
+    """The number of a slim bevel stands left of the cut, where it covers neither blade nor waste."""
+    bench = bench_of("bevel", tilt="15")
+    (drawn,) = draw_picture(bench["about"]["pictures"][0], bench, 0)
+    [word] = [word for word in drawn["words"] if word["of"] == "tilt"]
+    blade = min(float(x) for x in re.findall(r"[ML]([\d.]+)", next(each["path"] for each in drawn["areas"] if each["style"] == "blade")))
+
+    assert word["anchor"] == "end"
+    assert float(word["x"]) < blade

@@ -1,7 +1,13 @@
 """The compound mitre's card: what it gives, what it refuses, and what it tells the reader to do."""
 
+import re
+
 import pytest
 
+from shopcalc.portable.operations import worked_operations
+from shopcalc.portable.pictures import draw_picture
+
+from ..helpers import bench_of
 from ..published.asking import ask, texts_of
 
 # a check, entries that raise it, entries just beside them that do not
@@ -20,6 +26,13 @@ CHECKS = [
 def raised(**entries):
     """Ask for the names of the checks that hold."""
     return {check["name"] for check in ask("compound", **entries)["checks"]}
+
+
+def drawn_of(slug, page, **entries):
+    """Draw one picture of a card."""
+    bench = bench_of(slug, **entries)
+    (drawn,) = draw_picture(bench["about"]["pictures"][page], bench, page)
+    return drawn
 
 
 def test_the_first_card_raises_nothing():
@@ -85,7 +98,71 @@ def test_the_steps_swing_the_gauge_for_the_other_end():
     assert "Turn each side end for end" in upright
 
 
-@pytest.mark.parametrize(("lean", "told"), [("0", False), ("10", True), ("45", True), ("46", False)])
-def test_the_edges_are_bevelled_only_where_a_saw_can(lean, told):
-    """Edges that stand flat are bevelled by the lean, up to the 45 degrees a saw tilts."""
-    assert any("Bevel both edges" in step for step in ask("compound", lean=lean)["steps"]) is told
+@pytest.mark.parametrize(("lean", "told"), [("0", False), ("10", True), ("45", True), ("46", True), ("90", False)])
+def test_the_edges_are_bevelled_where_the_frame_leans(lean, told):
+    """Edges that stand flat are bevelled by the lean; an upright side stands flat as it is, and a flat frame on its face."""
+    assert any("bevel both edges" in step for step in ask("compound", lean=lean)["steps"]) is told
+
+
+@pytest.mark.parametrize(
+    ("entries", "said", "unsaid"),
+    [
+        (
+            {"lean": "90"},
+            ["Blade square to the table", "the outer edge against the gauge", "band clamp"],
+            ["leans", "upper edge", "Tilt the blade", "tape"],
+        ),
+        (
+            {"lean": "0"},
+            ["Mitre gauge square to the blade", "the upper edge against the gauge.", "Tilt the blade 45\u00b0"],
+            ["Swing", "the longer."],
+        ),
+        ({"sides": "3", "lean": "80"}, ["Check every corner: 60\u00b0"], ["opposite"]),
+        ({"lean": "10"}, ["bevel gauge set to 45.86\u00b0", "on the side the blade leans to"], ["outer edge", "band clamp"]),
+    ],
+)
+def test_the_steps_are_those_of_the_frame_asked_for(entries, said, unsaid):
+    """A flat frame has no lean to follow, an upright one no gauge to swing, and a triangle no sides that lie opposite."""
+    steps = " ".join(ask("compound", **entries)["steps"])
+
+    assert [words for words in said if words not in steps] == []
+    assert [words for words in unsaid if words in steps] == []
+
+
+def test_steep_edges_are_bevelled_on_edge():
+    """Past 45 degrees the saw takes what the lean leaves of a right angle, the sides standing on edge."""
+    steps = " ".join(ask("compound", lean="60")["steps"])
+
+    assert "bevel both edges 60\u00b0, leaning the same way: sides on edge at a tall fence, blade tilted 30\u00b0" in steps
+    assert "edge_tilt" not in texts_of("compound", lean="45")
+    assert "edge_tilt" not in texts_of("compound", lean="90")
+
+
+@pytest.mark.parametrize(("lean", "name"), [("0", "upright"), ("10", "mitre"), ("90", "flat")])
+def test_one_run_is_asked_for_beside_the_tilt(lean, name):
+    """Each kind of frame has its own words for the run at the saw, and only those."""
+    assert [run["name"] for run in worked_operations(bench_of("compound", lean=lean))] == ["tilt", name]
+
+
+@pytest.mark.parametrize(("page", "of", "style"), [(1, "mitre_gauge", "waste"), (2, "blade_tilt", "blade")])
+def test_the_numbers_in_the_pictures_stand_off_the_cut(page, of, style):
+    """Each stands in the wood or over it, left of the cut and of the blade at the right end of the piece."""
+    drawn = drawn_of("compound", page)
+    [word] = [word for word in drawn["words"] if word["of"] == of]
+    path = next(each["path"] for each in drawn["areas"] if each["style"] == style)
+
+    assert word["anchor"] == "end"
+    assert float(word["x"]) < min(float(x) for x in re.findall(r"[ML]([\d.]+)", path))
+
+
+def test_the_first_picture_takes_the_edges_off():
+    """Where the frame leans, what a level edge takes off is hatched at all four edges; upright nothing comes off."""
+    hatched = [[each["style"] for each in drawn_of("compound", 0, lean=lean)["areas"]].count("waste") for lean in ("10", "0")]
+
+    assert hatched == [4, 0]
+
+
+@pytest.mark.parametrize(("lean", "labels"), [("10", ["upper edge", "lower edge"]), ("90", ["outer edge", "inner edge"])])
+def test_the_edges_are_named_as_in_the_steps(lean, labels):
+    """A flat frame has an outer and an inner edge."""
+    assert [word["text"] for word in drawn_of("compound", 1, lean=lean)["words"] if word["of"] == ""] == labels

@@ -120,7 +120,7 @@ def test_a_dado_wider_than_every_stack_takes_two_passes():
 
     assert (values["width"], values["second_pass"], values["passes"]) == (0.82925, 0.42075, 2)
     assert len(values["stack"]) == 11 and "second" not in values
-    assert card["steps"][-1] == "Move the fence 13/32 in full away from the cutter and run every piece again."
+    assert card["steps"][-2] == "Move the fence 13/32 in full away from the cutter."
 
 
 def test_what_the_arbor_cannot_take_is_cut_in_two_passes():
@@ -135,7 +135,18 @@ def test_a_very_wide_dado_is_cut_by_less_than_a_stack_at_a_time():
     """The steps do not leave a rib between two passes."""
     steps = ask("dado-stack", target="1", **NONE)["steps"]
 
-    assert "Move the fence away from the cutter by less than 1/4 in at a time" in steps[-1]
+    assert "Move the fence away from the cutter by less than 1/4 in at a time" in steps[-2]
+
+
+@pytest.mark.parametrize("target", ["1 1/2", "2 1/2"])
+def test_the_scrap_of_several_passes_is_measured_after_the_last(target):
+    """Only when the fence has moved for the last time has the dado its width; the fence is corrected, and no stack is chosen."""
+    steps = ask("dado-stack", target=target)["steps"]
+    measured = [place for place, step in enumerate(steps) if "measure. Wanted" in step]
+
+    assert measured == [len(steps) - 1]
+    assert "Correct the fence" in steps[-1]
+    assert "last move of the fence" in ask("dado-stack", target=target)["trial"]["text"]
 
 
 @pytest.mark.parametrize(

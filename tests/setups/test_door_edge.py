@@ -121,8 +121,8 @@ def test_a_taper_wider_than_the_door_has_no_clearance():
 @pytest.mark.parametrize(
     ("entries", "said", "unsaid"),
     [
-        ({}, ["Gauge a line on the stop face, 1/8 in full in", "bevel gauge to 5°", "clears by 1/16 in scant"], []),
-        ({"bevel": "0", "gap_latch": "1/8"}, ["clears by"], ["Gauge a line", "bevel gauge"]),
+        ({}, ["Gauge a line on the stop face, 1/8 in full in", "Tilt the blade 5° from square", "clears by 1/16 in scant"], []),
+        ({"bevel": "0", "gap_latch": "1/8"}, ["clears by"], ["Gauge a line", "Tilt the blade"]),
         ({"bevel": "0"}, ["Fit the door square first: 18 in wide"], ["Gauge a line", "clears by"]),
     ],
 )
@@ -132,3 +132,14 @@ def test_the_steps_are_those_of_the_work_chosen(entries, said, unsaid):
 
     assert [words for words in said if words not in steps] == []
     assert [words for words in unsaid if words in steps] == []
+
+
+def test_the_gauge_line_is_joined_to_the_corner_that_stays():
+    """A line square across the ends would not show the bevel, which runs to the corner of the opening face."""
+    assert ask("door-edge")["steps"][2].endswith("across both ends draw on from it to the corner of the opening face.")
+
+
+@pytest.mark.parametrize(("entries", "said"), [({"gap_latch": "0"}, "0.002"), ({"bevel": "0"}, "1/32 scant")])
+def test_how_far_it_is_too_far_in_reads_to_the_nearest(entries, said):
+    """Two thousandths are not told as a thirty-second."""
+    assert ask("door-edge", **entries)["results"]["foul"]["text"] == said

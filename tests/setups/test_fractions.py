@@ -39,6 +39,16 @@ def test_neighbouring_marks() -> None:
     assert (0.25, 0.3125) == (value(data, "below"), value(data, "above"))
 
 
+def test_neighbouring_marks_in_a_metric_shop() -> None:
+    """Twenty-six and twenty-seven 64ths are said as the tenths of a millimetre nearest to them, in step and data alike."""
+    data = worked("fractions", entry="10.4", units="mm")
+
+    assert ["Hook the tape, find 10.3 mm and 10.7 mm; the true place is between them."] == data["steps"]
+    assert [("10.3 mm", 10.3), ("10.7 mm", 10.7)] == [
+        (data["results"][name]["text"], float(data["results"][name]["mm"])) for name in ("below", "above")
+    ]
+
+
 @pytest.mark.parametrize("entry", ["5/8", "0.1 + 0.2 + 0.2", "12.7 mm", "(0.6 / 0.2)"])
 def test_on_a_mark_both_neighbours_are_it(entry: str) -> None:
     """A number on a mark is its own neighbour, also where doubles lie beside it."""

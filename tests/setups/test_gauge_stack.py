@@ -107,8 +107,10 @@ def test_a_reading_far_off_moves_nothing():
     ("entries", "said", "unsaid"),
     [
         ({}, ["Stack 1/4, 3/16, 3/32 in on the table", "together 17/32 in", "not rock", "Unplug"], ["short of", "hair of light"]),
-        ({"height": "0.53"}, ["The stack is 0.001 in over 0.530 in"], ["short of"]),
-        ({"height": "0.533"}, ["The stack is 0.002 in short of 0.533 in"], ["hair of light"]),
+        ({"height": "0.53"}, ["the stack is 0.001 in over 0.530 in, so leave a hair of light"], ["short of", "does not lift it"]),
+        ({"height": "0.533"}, ["The stack is 0.002 in short of 0.533 in", "does not lift it"], ["hair of light"]),
+        ({"height": "5"}, ["does not lift it"], ["short of", "hair of light"]),
+        ({"height": "1/4", "blocks": "1/2"}, ["does not lift it"], ["short of", "hair of light"]),
     ],
 )
 def test_the_steps_say_how_it_is_felt(entries, said, unsaid):
@@ -117,6 +119,33 @@ def test_the_steps_say_how_it_is_felt(entries, said, unsaid):
 
     assert [words for words in said if words not in steps] == []
     assert [words for words in unsaid if words in steps] == []
+
+
+def test_what_a_stack_is_short_of_is_laid_on_it_before_the_straightedge():
+    """The cutter is raised to a straightedge that already lies at the height wanted."""
+    steps = ask("gauge-stack", height="0.55")["steps"]
+    places = [
+        next(place for place, step in enumerate(steps) if step.startswith(words)) for words in ("Cutter well", "The stack is 0.003", "Lay a", "Raise")
+    ]
+
+    assert places == [1, 2, 3, 4]
+
+
+@pytest.mark.parametrize(("height", "measured", "again"), [("0.54", "0.56", 0.52), ("0.55", "0.53", 0.57)])
+def test_both_corrections_of_a_stack_a_little_off_agree(height, measured, again):
+    """The light or the paper made up for the stack: the next entry is moved by just what the cutter is."""
+    values = results_of("gauge-stack", height=height, measured_depth=measured)
+
+    assert values["height_again"] == pytest.approx(again)
+    assert values["height_again"] == pytest.approx(float(height) - values["height_move"])
+
+
+def test_a_stack_far_off_is_not_built_again():
+    """Nothing makes up for a stack beyond 1/64 in: the cutter is moved by what the cut is off, and the same stack is not asked for anew."""
+    values = results_of("gauge-stack", height="0.45", blocks="1/2", measured_depth="1/2")
+
+    assert values["height_move"] == pytest.approx(0.05)
+    assert "height_again" not in values
 
 
 @pytest.mark.parametrize(

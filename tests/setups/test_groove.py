@@ -46,6 +46,7 @@ FIRES = {
     "thin_cheek": ({"stock": "27/32"}, {"stock": "7/8"}),
     "narrow_groove": ({"stock": "1 9/16"}, {"stock": "1 1/2"}),
     "wide_groove": ({"stock": "23/32"}, {"stock": "3/4"}),
+    "past_the_blade": ({"groove_depth": "2.001"}, {"groove_depth": "2"}),
     "narrow_cutter": ({"cutter": "0.09"}, {"cutter": "0.1", "groove_width": "0.4"}),
     "fence_move_far_off": ({"measured_groove": "0.501"}, {"measured_groove": "1/2"}),
 }
@@ -96,6 +97,13 @@ def test_steps_for_two_passes_and_for_one() -> None:
     assert (False, True) == ("one pass" in two, "one pass" in one)
     assert (False, True) == ("clear the rib" in two, "clear the rib" in rib)
     assert "one thickness of 1 3/8 in" in two
+
+
+def test_the_trial_does_not_halve_an_error_of_one_pass() -> None:
+    """The half belongs to two passes; one pass leaves the cheeks to be compared, as its caution says too."""
+    text = worked("groove", groove_width="1/4", measured_groove="0.26")["trial"]["text"]
+
+    assert "Two passes: half the error goes on the fence. One pass: compare the cheeks." in text
 
 
 def test_one_pass_does_not_say_which_way_the_fence_is_off() -> None:

@@ -20,6 +20,7 @@ CHECKS = [
     ("shimmed", {"gap": "0.219"}, {"gap": "7/32"}),
     ("on_the_surface", {"gap": "7/32"}, {"gap": "0.219"}),
     ("depth_move_far_off", {"measured_gap": "0.219"}, {"measured_gap": "7/32"}),
+    ("shim_move_far_off", {"gap": "1/4", "measured_gap": "0.313", **MOVING}, {"gap": "1/4", "measured_gap": "5/16", **MOVING}),
     ("length_move_far_off", {"measured_length": "3.126"}, {"measured_length": "3 1/8"}),
 ]
 TEMPLATE = {"template_offset", "template_length", "template_width"}
@@ -88,7 +89,7 @@ def test_a_depth_below_nothing_is_a_shim(cut_in, moving, fixed):
     ("entries", "words"),
     [
         ({"measured_gap": "1/8"}, "Gap too wide: seat each leaf that is let in 0.016 in (1/64) deeper."),
-        ({"measured_gap": "1/16"}, "Gap too narrow: seat each leaf that is let in 0.016 in (1/64) less deep."),
+        ({"measured_gap": "1/16"}, "Gap too narrow: seat each leaf that is let in 0.016 in (1/64) less deep, or lay a card so thick under it."),
         ({"measured_gap": "1/8", **MOVING}, "Gap too wide: seat each leaf that is let in 0.031 in (1/32) deeper."),
         ({"measured_length": "3 1/64"}, "Mortise too long: make the template opening 0.016 in (1/64) shorter."),
         ({"measured_length": "2 63/64"}, "Mortise too short: make the template opening 0.016 in (1/64) longer."),
@@ -109,9 +110,42 @@ def test_a_reading_goes_on_to_the_next_trial():
     assert not {"depth_again", "template_again"} & set(results_of("hinge-mortise"))
 
 
-def test_a_correction_deeper_than_the_mortise_gives_no_next_depth():
-    """A gap far too narrow would need a shim, and no depth is made up for it."""
-    assert "depth_again" not in results_of("hinge-mortise", gap="0.2", measured_gap="0.1")
+def test_a_correction_deeper_than_the_mortise_gives_a_shim():
+    """A gap far too narrow needs a shim in place of the mortise, and no depth is made up for it."""
+    values = results_of("hinge-mortise", gap="0.2", measured_gap="0.1")
+
+    assert "depth_again" not in values
+    assert values["shim_again"] == pytest.approx(0.05 - 0.009375)
+
+
+@pytest.mark.parametrize(
+    ("measured", "words", "shim"),
+    [
+        ("17/64", "Gap too wide: seat each leaf that has a shim 0.016 in (1/64) deeper, on a thinner one or none.", 1 / 64),
+        ("15/64", "Gap too narrow: raise each leaf that has a shim 0.016 in (1/64), on a thicker one.", 3 / 64),
+    ],
+)
+@pytest.mark.parametrize("part", [MOVING, FIXED])
+def test_a_shim_is_corrected_and_no_mortise_spoken_of(part, measured, words, shim):
+    """Where nothing is let in the trial mends the shim: a gap too wide by 1/64 takes a shim as much thinner."""
+    card = ask("hinge-mortise", gap="1/4", measured_gap=measured, **part)
+
+    assert card["trial"]["corrections"] == [words]
+    assert card["results"]["shim_again"]["value"] == shim
+    assert "depth_again" not in card["results"]
+
+
+def test_a_shim_that_is_wanted_no_more_becomes_a_mortise():
+    """A gap too wide by more than the shim is thick asks for a mortise at the next trial."""
+    values = results_of("hinge-mortise", gap="1/4", measured_gap="19/64", **MOVING)
+
+    assert values["depth_again"] == 1 / 64
+    assert "shim_again" not in values
+
+
+def test_a_gap_far_off_gives_neither_depth_nor_shim():
+    """A slip of the calipers is not worked on with."""
+    assert not {"depth_again", "shim_again"} & set(results_of("hinge-mortise", gap="1/4", measured_gap="1/2", **MOVING))
 
 
 @pytest.mark.parametrize(
@@ -119,7 +153,11 @@ def test_a_correction_deeper_than_the_mortise_gives_no_next_depth():
     [
         ({}, ["Set the depth stop 1/16 in below it", "3 1/4 in long and 1 1/4 in deep", "a radius of 1/4 in"], ["shim of"]),
         (MOVING, ["Set the depth stop 1/8 in"], ["Fixed part"]),
-        (FIXED, ["set the depth stop 1/8 in"], ["Moving part"]),
+        (
+            FIXED,
+            ["that is zero. Set the depth stop 1/8 in", "Fixed part: template's fence", "Rout from the open face inward"],
+            ["Moving part", "the same"],
+        ),
         ({"gap": "9/32"}, ["shim of 1/32 in"], ["Rout a scrap", "template", "chisel"]),
         ({"gap": "7/32"}, ["look at the gap: 7/32 in"], ["shim of", "Rout a scrap"]),
     ],

@@ -15,6 +15,8 @@ CHECKS = [
     ("thin_lip", {"depth": "33/64"}, {"depth": "1/2"}),
     ("deep_rabbet", {"depth": "33/64"}, {"depth": "1/2"}),
     ("wide_for_dado", {"width": "49/64"}, {"width": "3/4"}),
+    ("wide_for_dado", {"head": "23/64"}, {"head": "3/8"}),
+    ("fence_move_far_off", {"width": "1 1/4", "measured_width": "1 25/64"}, {"width": "1 1/4", "measured_width": "1 3/8"}),
     ("wide_for_dado", {"width": "1"}, {"width": "1", "method": "two cuts"}),
     ("unsteady_on_edge", {"method": "two cuts", "stock": "31/64", "depth": "1/8"}, {"method": "two cuts", "stock": "1/2", "depth": "1/8"}),
     ("unsteady_on_edge", {"method": "two cuts", "stock": "3/8", "depth": "1/8"}, {"stock": "3/8", "depth": "1/8"}),
@@ -98,6 +100,50 @@ def test_the_lip_is_known_from_the_scrap():
     assert "lip_as_cut" not in texts_of("rabbet")
     assert texts_of("rabbet", measured_depth="13/32")["lip_as_cut"] == "11/32"
     assert "lip_as_cut" not in texts_of("rabbet", measured_depth="3/4")
+
+
+def test_a_rabbet_wider_than_the_head_is_cut_in_passes():
+    """The whole head stands out, the fence is moved by what it lacks, and nothing asks for more cutter than there is."""
+    card = ask("rabbet", width="1 1/4")
+    steps = " ".join(card["steps"])
+
+    assert {name: card["results"][name]["value"] for name in ("exposed", "second_pass", "passes")} == {
+        "exposed": 0.75,
+        "second_pass": 0.5,
+        "passes": 2,
+    }
+    assert "the whole cutter, 3/4 in, stands out" in steps
+    assert "1 1/4 in of the cutter" not in steps
+    assert card["steps"][-3:-1] == ["Move the fence 1/2 in away from the cutter.", "Run the scrap, measure, correct. Then run every piece."]
+    assert not {"second_pass", "passes"} & set(ask("rabbet", width="3/4")["results"])
+
+
+def test_a_very_wide_rabbet_is_cut_by_less_than_the_head_at_a_time():
+    """The steps leave no rib between two passes."""
+    assert "by less than 3/4 in at a time, 1 1/2 in in all" in " ".join(ask("rabbet", width="2 1/4")["steps"])
+
+
+@pytest.mark.parametrize(
+    ("measured", "said", "again"),
+    [
+        ("1.26", "Too wide: at the last pass move the fence 0.010 in (1/128 full) less.", 0.49),
+        ("1.24", "Too narrow: at the last pass move the fence 0.010 in (1/128 full) more.", 0.51),
+    ],
+)
+def test_the_last_pass_sets_the_width_of_several(measured, said, again):
+    """With the whole head out there is no more of it to show: the width is mended where the fence moves last."""
+    card = ask("rabbet", width="1 1/4", measured_width=measured)
+
+    assert card["trial"]["corrections"] == [said]
+    assert card["results"]["second_pass_again"]["value"] == pytest.approx(again)
+
+
+def test_the_corner_is_looked_into_after_two_cuts_only():
+    """One pass of a dado head leaves neither ridge nor nick of a second blade height."""
+    one, two = (ask("rabbet", method=method) for method in ("dado", "two cuts"))
+
+    assert "A ridge: a blade is too low. A nick: it is too high." in " ".join(two["steps"])
+    assert "ridge" not in " ".join(one["steps"]) + one["trial"]["text"]
 
 
 def test_the_steps_go_with_the_method():

@@ -1,7 +1,12 @@
 """The rafter's card: what it gives, what it warns of, which way it corrects, and what it says to do."""
 
+import re
+
 import pytest
 
+from shopcalc.portable.pictures import draw_picture
+
+from ..helpers import bench_of
 from ..published.asking import ask, results_of
 
 # a check, entries for which it holds, and entries on or near its edge for which it does not
@@ -24,6 +29,19 @@ SEAT = {"birdsmouth", "left_at_seat", "above_plate"}
 def raised(**entries):
     """Name the checks that hold."""
     return {check["name"] for check in ask("rafter", **entries)["checks"]}
+
+
+def drawn_of(page, **entries):
+    """Draw one picture of the card."""
+    bench = bench_of("rafter", **entries)
+    (drawn,) = draw_picture(bench["about"]["pictures"][page], bench, page)
+    return drawn
+
+
+def ys(drawn, style):
+    """How far down the sheet the last area of a style goes, point by point."""
+    path = [each["path"] for each in drawn["areas"] if each["style"] == style][-1]
+    return [float(y) for y in re.findall(r"[ML][-\d.]+ ([-\d.]+)", path)]
 
 
 def test_the_first_card_raises_nothing():
@@ -108,6 +126,7 @@ def test_a_reading_goes_on_to_the_joint():
     [
         ({}, ["local code", "55 1/8 in full along the rafter", "measure 6 15/16 in full on", "Notch for the cap: 3/4 in deep"], ["No overhang"]),
         ({"overhang": "0"}, ["No overhang"], ["measure 0 in"]),
+        ({"ridge": "0"}, ["3 9/16 in along its floor from the ridge cut."], ["ridge board stays", "from the peak"]),
         ({"cap_thickness": "0"}, ["strike the seat level, 2 in long"], ["Notch"]),
     ],
 )
@@ -117,3 +136,28 @@ def test_the_steps_are_those_of_the_work_chosen(entries, said, unsaid):
 
     assert [words for words in said if words not in steps] == []
     assert [words for words in unsaid if words in steps] == []
+
+
+def test_the_trial_needs_no_ridge_board():
+    """Two rafters may meet each other: the scraps are held as they will meet."""
+    assert "ridge board" not in ask("rafter", ridge="0")["trial"]["text"]
+
+
+@pytest.mark.parametrize("page", [0, 2])
+def test_the_ridge_board_is_drawn_up_to_the_floor_of_the_notch(page):
+    """In the whole and enlarged it stays as far under the rafter's upper edge as the notch is deep, plumb."""
+    deep, none = (drawn_of(0, cap_thickness=each) for each in ("3/4", "0"))
+    tops = [min(ys(each, "end-grain")) for each in (deep, none)]
+    capped = drawn_of(page)
+
+    assert tops[0] > tops[1]
+    assert min(ys(capped, "end-grain")) > min(ys(capped, "waste"))
+
+
+def test_the_number_of_the_tail_stands_off_the_rafter():
+    """It stands at the end of a leader, left of the rafter and above its tail."""
+    drawn = drawn_of(0)
+    [word] = [word for word in drawn["words"] if word["of"] == "tail"]
+    lowest = min(float(x) for x in re.findall(r"[ML]([\d.]+)", next(each["path"] for each in drawn["areas"] if each["style"] == "wood")))
+
+    assert float(word["x"]) < lowest

@@ -4,7 +4,9 @@ import math
 
 import pytest
 
-from ..helpers import close, raised, value, worked
+from shopcalc.portable.operations import worked_operations
+
+from ..helpers import bench_of, close, raised, value, worked
 
 THIRTY = {
     "inside_angle": 120, "edge_bevel": 30, "wide_outside": 4, "wide_inside": 4 + 0.75 / math.sqrt(3), "narrow_outside": 4 - 1.5 / math.sqrt(3),
@@ -86,7 +88,7 @@ def test_past_the_saw_the_board_stands_on_edge() -> None:
     assert "past_the_saw" in raised(data)
     assert close(40, value(data, "edge_tilt"))
     assert close(-1, value(data, "tilt_move"))
-    assert any(step.startswith("Stand the board on edge, peak edge down, and tilt the blade 40\u00b0") for step in data["steps"])
+    assert any(step.startswith("Tilt the blade 40\u00b0, leaning away from a tall fence") for step in data["steps"])
     assert "edge_tilt" not in worked("ridge-cap")["results"]
 
 
@@ -102,3 +104,23 @@ def test_steps_follow_the_peak_and_the_joint() -> None:
     assert (True, False) == ("Tilt the blade 30\u00b0" in flat, "Tilt the blade" in square)
     assert (True, False) == ("Fasten the narrow board first" in flat, "Fasten the narrow board first" in mitred)
     assert "fasten both boards together along the peak" in mitred
+
+
+@pytest.mark.parametrize(
+    ("typed", "to_fence", "run"),
+    [({"pitch_left": "20", "pitch_right": "20"}, "inside", "on_edge_inside"),
+     ({"pitch_left": "60", "pitch_right": "60", "joint": "mitred"}, "outside", "on_edge_outside")],
+)  # fmt: skip
+def test_on_edge_the_face_that_keeps_its_width_goes_to_the_fence(typed: dict[str, str], to_fence: str, run: str) -> None:
+    """On edge there is no face up and no fence for the flat cut."""
+    data = worked("ridge-cap", **typed)
+    steps = " ".join(data["steps"])
+
+    assert f"{to_fence} face to the fence: it keeps its whole width" in steps
+    assert "face up" not in steps
+    assert [run] == [each["name"] for each in worked_operations(bench_of("ridge-cap", **typed)) if each["name"].startswith("on_edge")]
+
+
+def test_a_square_peak_is_tried_without_a_bevel() -> None:
+    """The trial asks for the peak edge, whether it is bevelled or square."""
+    assert "Bevel" not in worked("ridge-cap", pitch_left="45", pitch_right="45")["trial"]["text"]

@@ -8,6 +8,7 @@ from ..published.asking import ask, results_of, texts_of
 CHECKS = [
     ("gauge_small", {"gauge": "1"}, {"gauge": "2"}),
     ("gauge_large", {"gauge": "15"}, {"gauge": "14"}),
+    ("thinner_than_any", {"measured_body": "0.059"}, {"measured_body": "0.060"}),
     ("not_its_gauge", {"measured_body": "0.169"}, {"measured_body": "0.168"}),
     ("not_its_gauge", {"measured_body": "0.156"}, {"measured_body": "0.157"}),
     ("depth_move_far_off", {"measured_countersink": "0.441"}, {"measured_countersink": "0.440"}),
@@ -82,7 +83,7 @@ def test_a_shank_finer_than_any_gauge_has_none():
     card = ask("screw", measured_body="0.05")
 
     assert "gauge_by_shank" not in card["results"]
-    assert "by the shank it is a No. —" in card["checks"][0]["text"]
+    assert "thinner than that of any wood screw" in card["checks"][0]["text"]
 
 
 @pytest.mark.parametrize(

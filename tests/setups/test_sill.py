@@ -2,6 +2,9 @@
 
 import pytest
 
+from shopcalc.portable.pictures import draw_picture
+
+from ..helpers import bench_of
 from ..published.asking import ask, results_of, texts_of
 
 # a check, entries that raise it, entries just beside them that do not
@@ -108,3 +111,11 @@ def test_the_drip_is_cut_before_the_blade_is_tilted():
 
     assert places == sorted(places)
     assert "raise it 1/2 in" in steps[places[0]]
+
+
+def test_the_room_behind_the_drip_is_not_hidden_by_its_own_number():
+    """Half an inch on a sill of 5 1/2 is too short for a word in its middle: it is drawn where the drip is cut, the word beside its line."""
+    bench = bench_of("sill")
+    pages = [draw_picture(picture, bench, page)[0]["words"] for page, picture in enumerate(bench["about"]["pictures"])]
+
+    assert [[word["anchor"] for word in words if word["of"] == "drip_clear"] for words in pages] == [[], ["start"], []]

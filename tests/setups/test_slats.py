@@ -159,10 +159,11 @@ def test_a_block_far_out_is_not_corrected():
 @pytest.mark.parametrize(
     ("entries", "said", "unsaid"),
     [
-        ({}, ["Rip 6 slats", "a block of 9/16 in scant", "flush with the end", "it is not stepped along"], ["short of it"]),
+        ({}, ["Rip 6 slats", "a block of 9/16 in scant", "flush with the end", "the block only keeps it parallel"], ["short of it", "Rip the slat"]),
         ({"ends": "gap"}, ["its near edge 13/32 in scant from the end", "stops 13/32 in scant short"], ["flush with"]),
-        ({"count": "1"}, ["its near edge 7 in from the end"], ["a block of", "stepped along"]),
-        ({"run": "13 1/2"}, ["flush with the end"], ["a block of"]),
+        ({"count": "1"}, ["Rip the slat and measure it: 2 1/4 in", "its near edge 7 in from the end"], ["a block of", "the block only", "1 slats"]),
+        ({"run": "13 1/2"}, ["flush with the end"], ["a block of", "the block only"]),
+        ({"units": "mm"}, ["the block only keeps it parallel"], ["1/64"]),
     ],
 )
 def test_the_steps_are_those_of_the_run(entries, said, unsaid):

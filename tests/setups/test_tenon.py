@@ -49,6 +49,8 @@ FIRES = {
     "blade_move_far_off": ({"measured_tenon": "0.495"}, {"measured_tenon": "0.494"}),
     "jig_move_far_off": ({"measured_cheeks": "0.495"}, {"measured_cheeks": "0.494"}),
     "past_the_blade": ({"stock": "6.37"}, {"stock": "6.369"}),
+    "no_saw_for_stock": ({"stock": "16.37"}, {"stock": "16.369"}),
+    "no_saw_for_length": ({"groove_depth": "8.032"}, {"groove_depth": "8.031"}),
 }
 
 
@@ -65,7 +67,7 @@ def test_a_usual_tenon_has_nothing_to_say() -> None:
     assert set() == raised(worked("tenon"))
 
 
-@pytest.mark.parametrize("check", ["no_tenon", "no_length", "no_shoulder"])
+@pytest.mark.parametrize("check", ["no_tenon", "no_length", "no_shoulder", "no_saw_for_stock", "no_saw_for_length"])
 def test_a_stop_leaves_no_setting(check: str) -> None:
     """Where no tenon can be, no number is given to set."""
     assert {} == worked("tenon", **FIRES[check][0])["results"]
