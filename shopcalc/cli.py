@@ -26,11 +26,16 @@ def serve(host: str, port: int) -> None:
 
     from shopcalc.web import create_app
 
+    app = create_app()
     try:
-        server = create_server(create_app(), host=host, port=port, threads=4)
-    except OSError as problem:
-        raise click.ClickException(f"cannot listen on {host}:{port}: {problem.strerror or problem}") from problem
-    click.echo(f"shopcalc is at http://{'localhost' if host == '127.0.0.1' else host}:{server.effective_port}/  (Ctrl+C ends it)")
+        server = create_server(app, host=host, port=port, threads=4)
+    except (OSError, ValueError) as problem:
+        # waitress has a ValueError for a host that it cannot look up
+        reason = problem.strerror or problem if isinstance(problem, OSError) else "no such address"
+        raise click.ClickException(f"cannot listen on {host}:{port}: {reason}") from problem
+    # a name with several addresses, as localhost often is, gives a server that listens on each and has no one port
+    listens = server.effective_port if hasattr(server, "effective_port") else server.effective_listen[0][1]
+    click.echo(f"shopcalc is at http://{'localhost' if host == '127.0.0.1' else host}:{listens}/  (Ctrl+C ends it)")
     server.run()
 
 
@@ -56,14 +61,12 @@ def card(slug: str, entries: Sequence[str], as_json: bool) -> None:
     """
     if slug not in exact.world()["setups"]:
         _fail({"setup": f"There is no setup called {slug}. `shopcalc list` names them all."}, as_json)
-    query = {}
+    query = []
     for entry in entries:
         name, equals, text = entry.partition("=")
-        if not equals:
-            _fail({name: "Write name=value."}, as_json)
-        if name in query:
-            _fail({name: "This is given twice."}, as_json)
-        query[name] = text
+        if not name or not equals:
+            _fail({entry: "Write name=value."}, as_json)
+        query.append((name, text))
     found = exact.answer(f"/{slug}.json", query)
     if found["status"] != 200:
         _fail(found["data"]["errors"], as_json)

@@ -2,7 +2,7 @@
 
 import json
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from functools import cache
 from typing import Any
 
@@ -44,10 +44,30 @@ def world() -> dict[str, Any]:
     return make_world(setups())
 
 
-def answer(path: str, query: Mapping[str, str], part: str = "") -> dict[str, Any]:
-    """What `respond` in `shopcalc/portable/answer.py` gives for a request, exactly."""
-    found: dict[str, Any] = respond(world(), path, {_plain_name(name): text for name, text in query.items()}, part)  # type: ignore[no-untyped-call]
-    return found
+def answer(path: str, query: Mapping[str, str] | Iterable[tuple[str, str]], part: str = "") -> dict[str, Any]:
+    """What `respond` in `shopcalc/portable/answer.py` gives for a request, exactly; `decide` in `static/brain.js` does the same.
+
+    `query` are names and texts. Of a name given twice a page takes the first text, and data are refused.
+    """
+    typed: dict[str, str] = {}
+    twice = set()
+    for name, text in query.items() if isinstance(query, Mapping) else query:
+        plain = _plain_name(name)
+        if plain in typed:
+            twice.add(plain)
+        typed.setdefault(plain, text)
+    found: dict[str, Any] = respond(world(), path, typed, part)  # type: ignore[no-untyped-call]
+    if "data" not in found or found["status"] == 404:
+        return found
+    errors = found["data"].get("errors", {}) | {name: "This is given twice." for name in typed if name in twice}
+    return {"status": 422, "data": {"errors": _as_typed(errors)}} if errors else found
+
+
+def _as_typed(errors: Mapping[str, str]) -> dict[str, str]:
+    """Errors by the names as they were typed; whole numbers come first, as in every object of the phone."""
+    shown = {name.removeprefix("~"): message for name, message in errors.items()}
+    numbers = [name for name in shown if re.fullmatch(r"0|[1-9][0-9]{0,9}", name) and int(name) < 2**32 - 1]
+    return {name: shown[name] for name in [*sorted(numbers, key=int), *shown]}
 
 
 def _no_number(name: str) -> None:

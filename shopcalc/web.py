@@ -34,7 +34,7 @@ def create_app() -> Flask:
 
 def card(path: str) -> Response:
     """A page, a part of a card (for htmx) or a card as JSON."""
-    return respond(exact.answer("/" + path, request.args.to_dict(), request.headers.get("HX-Target", "")))
+    return respond(exact.answer("/" + path, request.args.items(multi=True), request.headers.get("HX-Target", "")))
 
 
 def job(kind: str = "") -> Response:

@@ -53,11 +53,21 @@ Mustache.escape = text => String(text).replace(/[&<>"']/g, mark => ESCAPES[mark]
 // A name of the query that is safe as a key in both runtimes; shopcalc/exact.py does the same.
 const plainName = name => /^[a-z][a-z0-9_]*$/.test(name) && name !== 'constructor' ? name : '~' + name;
 
-// `pairs` are the names and texts of the query, in order; the first text of a name counts.
+// `pairs` are the names and texts of the query, in order. Of a name given twice a page takes the first text, and data are
+// refused; errors have the names as they were typed. shopcalc/exact.py does the same.
 function decide(path, pairs, part) {
-  const query = {};
-  for (const [name, text] of pairs) if (!Object.hasOwn(query, plainName(name))) query[plainName(name)] = text;
-  return respond(world, path, query, part);
+  const query = {}, twice = new Set();
+  for (const [name, text] of pairs) {
+    const plain = plainName(name);
+    if (Object.hasOwn(query, plain)) twice.add(plain);
+    else query[plain] = text;
+  }
+  const found = respond(world, path, query, part);
+  if (!found.data || found.status === 404) return found;
+  const errors = { ...found.data.errors };
+  for (const name in query) if (twice.has(name)) errors[name] = 'This is given twice.';
+  const shown = Object.entries(errors).map(([name, message]) => [name.replace('~', ''), message]);
+  return shown.length ? { status: 422, data: { errors: Object.fromEntries(shown) } } : found;
 }
 
 function answer(path, pairs, part) {

@@ -4,11 +4,12 @@ from fractions import Fraction
 from typing import Any
 
 import pytest
+from py_mini_racer import MiniRacer
 
 from shopcalc import __version__, exact
 from shopcalc.catalogue import setups
 
-from .helpers import bench_of
+from .helpers import bench_of, run
 
 
 def test_the_world_has_every_setup() -> None:
@@ -46,3 +47,45 @@ def test_the_query_is_left_alone() -> None:
 def test_a_world_of_some_setups() -> None:
     """A world may be made of chosen setups."""
     assert ["groove"] == list(exact.make_world({"groove": setups()["groove"]})["setups"])
+
+
+NO_INPUT = "tenon has no input of this name."
+TWICE = "This is given twice."
+REFUSED = {
+    "a capital": ("Stock=1", {"Stock": NO_INPUT}),
+    "no name": ("=3", {"": NO_INPUT}),
+    "a tilde": ("~Stock=1&Stock=1", {"~Stock": NO_INPUT, "Stock": NO_INPUT}),
+    "names of every object": ("constructor=1&__proto__=1", {"constructor": NO_INPUT, "__proto__": NO_INPUT}),
+    "whole numbers": ("b=1&10=1&7=1&007=1&4294967295=1", {"7": NO_INPUT, "10": NO_INPUT, "b": NO_INPUT, "007": NO_INPUT, "4294967295": NO_INPUT}),
+    "a name twice": ("stock=1&stock=2", {"stock": TWICE}),
+    "a name twice with one text": ("stock=1&stock=1", {"stock": TWICE}),
+    "names twice in another order": ("kerf=1/8&stock=1&stock=2&kerf=1/8", {"kerf": TWICE, "stock": TWICE}),
+    "a name twice that cannot be read": ("stock=x&fit=y&stock=1", {"stock": TWICE, "fit": "I do not know \u201cy\u201d: use in, ft, mm, cm or m."}),
+    "an unknown name twice": ("Stock=1&Stock=2", {"Stock": TWICE}),
+    "the tape twice": ("tape=8&tape=16", {"tape": TWICE}),
+}
+
+
+def pairs_of(query: str) -> list[list[str]]:
+    """A query as names and texts, as both sides get them."""
+    return [part.split("=", 1) for part in query.split("&")]
+
+
+@pytest.mark.parametrize("what", REFUSED)
+def test_data_are_refused_by_the_names_as_typed_on_both_sides(what: str, phone_brain: MiniRacer) -> None:
+    """An error has the name that was typed, and a name given twice is one, in the same order on the phone."""
+    query, errors = REFUSED[what]
+    server = exact.answer("/tenon.json", [(name, text) for name, text in pairs_of(query)])
+    phone = run(phone_brain, "decide('/tenon.json', given[0], '')", pairs_of(query))
+
+    assert {"status": 422, "data": {"errors": errors}} == server == phone
+    assert list(server["data"]["errors"]) == list(phone["data"]["errors"])
+
+
+def test_a_page_takes_the_first_of_two_texts(phone_brain: MiniRacer) -> None:
+    """A page shows what it took, so it need not refuse; and a card that is not there is no matter of its names."""
+    pairs = [["stock", "2"], ["stock", "3"]]
+
+    assert exact.answer("/tenon", {"stock": "2"}) == exact.answer("/tenon", [("stock", "2"), ("stock", "3")])
+    assert 200 == run(phone_brain, "decide('/tenon', given[0], '')", pairs)["status"]
+    assert exact.answer("/nothing.json", [("a", "1"), ("a", "2")]) == run(phone_brain, "decide('/nothing.json', [['a', '1'], ['a', '2']], '')")

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.reading import read_angle, read_count, read_length, read_sum
+from shopcalc.portable.reading import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
 from shopcalc.portable.writing import decimal_text, feet_text, fraction_text
 
 from .helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS, run, unlike
@@ -22,12 +22,13 @@ VALID = [
     "3 5/8", "3-5/8", "3\u215d", "29/8", "3.625", ".625", '5/8"', "6' 6\"", "6ft 6-1/2in", "92.1 mm", "9.21cm", "2 1/4 + 1/16",
     "(31 1/4 - 3/8)/2", "31 1/4 / 3", "2 * 4 5/8", "6\u2032-6\u2033", "1\u20442 in.", "\u00bd\u201d", "1.5 m", "10", "10\u00b0", "5 in 12", "5:12",
     "1:6", "10%", "22 1/2 deg", "4", "12", "1 ft - 3/4 in", "3 \u2212 5/8", "5''", "7 feet 3 inches", "1/3", "0", "5:1-2", "4-7 in 3",
-    "100 ft", "0.1 + 0.2",
+    "100 ft", "0.1 + 0.2", "3-8/5", "5/12", "5/12 deg", '5" in 12"', "2 \u2217 4", "0x10", "2x4", "\uff15\uff1a\uff11\uff12",
+    "-5 \u02daC", "70F", "12 1/2 %",
 ]  # fmt: skip
 TOKENS = [*"0123456789+-*/()'\".:%  ", "1/2", "3 5/8", "in", "ft", "mm", "deg", "\u00bd", "\u2033", "\u2212", "\u00d7", "12", "0.1", "1000000"]
 ODD = [
     "\u00a0", "\u200b", "\ufeff", "\u00b2", "\u0661", "\u2155", "\U0001f4cf", "\U0001d7d8", "\u0130", "K", "\x7f", "e", "_", ",", "<",
-    "&", "\\", "\ufffd",
+    "&", "\\", "\ufffd", "\u02da", "\uff15", "\uff0f", "\u3000", "\u2060", "C",
 ]  # fmt: skip
 
 
@@ -63,6 +64,8 @@ READERS = {
     "sum": lambda text, shop: read_sum(text, shop, UNITS, NUMBERS),
     "angle": lambda text, shop: read_angle(text, UNITS, NUMBERS),
     "count": lambda text, shop: read_count(text, UNITS, NUMBERS),
+    "percent": lambda text, shop: read_percent(text, UNITS, NUMBERS),
+    "temperature": lambda text, shop: read_temperature(text, shop, UNITS, NUMBERS),
 }
 
 ON_THE_PHONE = """given[0].map(([what, text, metric]) => ({
@@ -70,6 +73,8 @@ ON_THE_PHONE = """given[0].map(([what, text, metric]) => ({
     sum: () => read_sum(text, { metric }, UNITS, numbers),
     angle: () => read_angle(text, UNITS, numbers),
     count: () => read_count(text, UNITS, numbers),
+    percent: () => read_percent(text, UNITS, numbers),
+    temperature: () => read_temperature(text, { metric }, UNITS, numbers),
 })[what]())"""
 
 

@@ -155,3 +155,16 @@ def test_long_and_odd_queries_are_answered(client: FlaskClient) -> None:
 def test_an_answer_says_which_part_it_is(target: str, part: str, client: FlaskClient) -> None:
     """The page can tell a part that was asked for from another."""
     assert part == client.get("/tenon", headers={"HX-Target": target}).headers["X-Part"]
+
+
+def test_data_name_an_error_as_it_was_typed(client: FlaskClient) -> None:
+    """No mark of ours stands before the name."""
+    assert {"errors": {"Stock": "tenon has no input of this name."}} == client.get("/tenon.json?Stock=1").get_json()
+
+
+def test_a_name_given_twice_is_refused_as_data_and_not_on_a_page(client: FlaskClient) -> None:
+    """A slip in a script must not pass; a page takes the first text and shows it."""
+    refused = client.get("/tenon.json?stock=1&fit=0&stock=2")
+
+    assert (422, {"errors": {"stock": "This is given twice."}}) == (refused.status_code, refused.get_json())
+    assert client.get("/tenon?stock=1").text == client.get("/tenon?stock=1&stock=2").text

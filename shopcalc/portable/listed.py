@@ -3,10 +3,10 @@
 What stands between two commas is read by `reading.py`; what is wrong there is said with its place in the row.
 """
 
-from shopcalc.portable.marks import DIGITS, SIGNS, SPACES, VULGAR, characters
+from shopcalc.portable.marks import DIGITS, SIGNS, SPACES, VULGAR, characters, plain_marks, unspaced
 from shopcalc.portable.reading import parse_mixed, read_count, read_length
 from shopcalc.portable.snap import above, same
-from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, refusal
+from shopcalc.portable.tokens import begin, failed, misplaced, peek, refusal
 
 LONGEST_ROW = 4000
 LONGEST_LABEL = 40
@@ -28,8 +28,8 @@ def read_lengths(text, most, shop, units, numbers):
 
 def row_parts(text):
     """What stands between the commas of a row; a comma too many at its end is forgiven."""
-    parts = text.replace(";", ",").replace("\n", ",").split(",")
-    if len(parts[len(parts) - 1].replace(" ", "")) == 0:
+    parts = "".join(plain_marks(text)).replace(";", ",").replace("\n", ",").split(",")
+    if len(unspaced(parts[len(parts) - 1])) == 0:
         parts.pop()
     return parts
 
@@ -67,7 +67,7 @@ def part_name(part):
 
 def split_piece(part):
     """The three texts of one part: what stands before its first number is a label, and what stands behind the count."""
-    chars = characters(part)
+    chars = characters(unspaced(part))
     start = 0
     while start < len(chars) and not begins_number(chars, start):
         start = start + 1
@@ -182,7 +182,7 @@ def read_price(text, units, numbers):
     state = begin(text.replace("$", " ").replace("\u20ac", " ").replace("\u00a3", " "), units, numbers, "price")
     value = 0 if failed(state) or peek(state)["kind"] != "number" else parse_mixed(state)
     if not failed(state) and peek(state)["kind"] != "end":
-        fail(state, peek(state)["at"], misplaced(peek(state)))
+        misplaced(state)
     if failed(state):
         return refusal(state)
     if above(value, DEAREST):

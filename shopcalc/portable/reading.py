@@ -9,6 +9,7 @@ Arithmetic on bare numbers stays bare until the end, or until it meets a number 
 `numbers` is the platform's arithmetic, `units` the length units as `{"mm": [5, 127], ...}` in inches.
 """
 
+from shopcalc.portable.marks import SIGNS, UNIT_MARKS, plain_marks, unspaced
 from shopcalc.portable.snap import above, larger, same, size_of
 from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, peek_after, refusal
 from shopcalc.portable.turning import atand
@@ -16,6 +17,7 @@ from shopcalc.portable.turning import atand
 FINEST_SHARE = 1000000  # a difference below this share of what it is taken from is refused
 LARGEST_NUMBER = 100000  # of anything on the way to an answer; doubles stay good far below a tick
 LONGEST_LENGTH = 1200  # inches: 100 ft
+STEEPEST = 2  # rise over run, where a fraction alone may be a pitch: 24 in 12
 COLDEST = -100
 HOTTEST = 250
 
@@ -48,30 +50,47 @@ def read_angle(text, units, numbers):
     token = peek(state)
     marked = state["marked"]
     if token["kind"] == "end":
-        return {"ok": True, "value": first["x"]}
+        refuse_doubtful(state, first["x"])
+        return refusal(state) if failed(state) else {"ok": True, "value": first["x"]}
     if marked:
-        fail(state, token["at"], "Nothing can follow the degrees.")
+        fail(state, "Nothing can follow the degrees.")
         return refusal(state)
-    state["next"] += 1
+    slope = first["x"]
     if token["kind"] == "%":
-        slope = first["x"] / 100
+        state["next"] += 1
+        slope = slope / 100
     elif token["kind"] == ":" or token["text"] == "in":
+        state["next"] += 1
+        if token["text"] == "in" and (peek(state)["text"] == "in" or peek(state)["kind"] == ":"):
+            state["next"] += 1  # 5" in 12, 5":12"
         run = parse_sum(state)
         if failed(state):
             return refusal(state)
+        if peek(state)["text"] == "in":
+            state["next"] += 1
         if state["marked"]:
-            fail(state, token["at"], "A slope has no degrees in it: write 5 in 12, or 22.6.")
+            fail(state, "A slope has no degrees in it: write 5 in 12, or 22.6.")
         elif same(run["x"], 0):
-            fail(state, token["at"], "The run of a slope cannot be zero.")
-        slope = first["x"] if failed(state) else first["x"] / run["x"]
-    else:
-        fail(state, token["at"], misplaced(token))
-        return refusal(state)
+            fail(state, "The run of a slope cannot be zero.")
+        else:
+            slope = slope / run["x"]
     if peek(state)["kind"] != "end":
-        fail(state, peek(state)["at"], misplaced(peek(state)))
+        misplaced(state)
     if failed(state):
         return refusal(state)
     return {"ok": True, "value": atand(slope, numbers)}
+
+
+def refuse_doubtful(state, degrees):
+    """Ask what a fraction alone is: `5/12` is how many write a pitch, and as degrees it would be next to nothing."""
+    tokens = state["tokens"]
+    first = tokens[0]
+    over = len(tokens) == 4 and tokens[1]["kind"] == "/"
+    alone = len(tokens) == 2 and first["kind"] == "vulgar"
+    if (over or alone) and not above(degrees, STEEPEST):
+        top = first["text"] if over else str(first["top"])
+        under = tokens[2]["text"] if over else str(first["under"])
+        fail(state, "Write " + top + " in " + under + " for a slope, or " + top + "/" + under + " deg for degrees.")
 
 
 def read_count(text, units, numbers):
@@ -79,11 +98,11 @@ def read_count(text, units, numbers):
     state = begin(text, units, numbers, "count")
     token = peek(state)
     if not failed(state) and token["kind"] == "-":
-        fail(state, token["at"], "This cannot be less than zero.")
+        fail(state, "This cannot be less than zero.")
     if not failed(state) and (token["kind"] != "number" or not token["whole"]):
-        fail(state, token["at"], "Type a whole number, such as 4.")
+        fail(state, "Type a whole number, such as 4.")
     if not failed(state) and peek_after(state, 1)["kind"] != "end":
-        fail(state, token["at"], "Type one whole number and nothing else.")
+        fail(state, "Type one whole number and nothing else.")
     if failed(state):
         return refusal(state)
     return {"ok": True, "value": numbers["ratio"](token["top"], 1)}
@@ -93,21 +112,20 @@ def read_percent(text, units, numbers):
     """Read a part of a hundred: `12`, `12 1/2 %`."""
     state = begin(text, units, numbers, "percent")
     if not failed(state) and peek(state)["kind"] == "-":
-        fail(state, peek(state)["at"], "This cannot be less than zero.")
+        fail(state, "This cannot be less than zero.")
     if not failed(state) and peek(state)["kind"] != "number" and peek(state)["kind"] != "vulgar":
-        fail(state, peek(state)["at"], misplaced(peek(state)))
+        misplaced(state)
     value = 0 if failed(state) else parse_mixed(state)
     if not failed(state) and peek(state)["kind"] == "%":
         state["next"] += 1
     if not failed(state) and peek(state)["kind"] != "end":
-        fail(state, peek(state)["at"], misplaced(peek(state)))
+        misplaced(state)
     return refusal(state) if failed(state) else {"ok": True, "value": value}
 
 
 def read_temperature(text, shop, units, numbers):
     """Read a temperature in degrees Fahrenheit: `70`, `-5`, `21 C`. A bare number is Celsius in a metric shop."""
-    rest = text.replace("\u2212", "-").replace("\u00b0", " ").lower().split(" ")
-    body = " ".join([part for part in rest if len(part) > 0])
+    body = unspaced("".join([temperature_mark(one) for one in plain_marks(text)])).lower()
     below = body[0:1] == "-"
     celsius = shop["metric"]
     if body.endswith("c") or body.endswith("f"):
@@ -116,7 +134,7 @@ def read_temperature(text, shop, units, numbers):
     state = begin(body[1 : len(body)] if below else body, units, numbers, "temperature")
     value = 0 if failed(state) or peek(state)["kind"] != "number" else parse_mixed(state)
     if not failed(state) and peek(state)["kind"] != "end":
-        fail(state, peek(state)["at"], misplaced(peek(state)))
+        misplaced(state)
     if failed(state):
         return refusal(state)
     value = 0 - value if below else value
@@ -126,12 +144,19 @@ def read_temperature(text, shop, units, numbers):
     return {"ok": True, "value": value}
 
 
+def temperature_mark(one):
+    """A character of a temperature: every dash is a minus, and the mark of degrees says nothing."""
+    if one in UNIT_MARKS and UNIT_MARKS[one] == "deg":
+        return " "
+    return "-" if one in SIGNS and SIGNS[one] == "-" else one
+
+
 def finish_length(state, value):
     """The whole entry is read: give it its unit and check that it is a length."""
     if not failed(state) and peek(state)["kind"] != "end":
-        fail(state, peek(state)["at"], misplaced(peek(state)))
+        misplaced(state)
     if not failed(state) and value["sort"] == RATIO:
-        fail(state, 0, "A length divided by a length is a plain number, not a length.")
+        fail(state, "A length divided by a length is a plain number, not a length.")
     if failed(state):
         return refusal(state)
     inches = as_length(state, value)["x"]
@@ -165,7 +190,7 @@ def parse_product(state):
         state["next"] += 1
         right = parse_factor(state)
         if not failed(state):
-            left = multiply(state, left, right) if sign["kind"] == "*" else divide(state, left, right, sign)
+            left = multiply(state, left, right) if sign["kind"] == "*" else divide(state, left, right)
     return left
 
 
@@ -176,15 +201,15 @@ def parse_factor(state):
         state["next"] += 1
         inner = parse_sum(state)
         if not failed(state) and peek(state)["kind"] != ")":
-            fail(state, token["at"], "A bracket is opened and not closed.")
+            fail(state, "A bracket is opened and not closed.")
         state["next"] += 1
         return inner if failed(state) else with_unit(state, inner)
     if token["kind"] == "-":
-        fail(state, token["at"], "A length cannot be negative." if state["what"] == "length" else "An angle cannot be negative.")
-        return bare(token["at"])
+        fail(state, "A length cannot be negative." if state["what"] == "length" else "An angle cannot be negative.")
+        return bare(0)
     if token["kind"] == "number" or token["kind"] == "vulgar":
         return parse_quantity(state)
-    fail(state, token["at"], misplaced(token))
+    misplaced(state)
     return bare(0)
 
 
@@ -208,7 +233,7 @@ def parse_quantity(state):
     token = peek(state)
     if token["kind"] == "unit":
         if token["text"] != "in":
-            fail(state, token["at"], "After feet come inches.")
+            fail(state, "After feet come inches.")
         state["next"] += 1
     return {"x": first["x"] + inches, "sort": LENGTH}
 
@@ -223,14 +248,14 @@ def with_unit(state, value):
             state["next"] += 1
             state["marked"] = True
         elif token["text"] != "in":
-            fail(state, token["at"], "An angle is in degrees, or a slope such as 5 in 12.")
+            fail(state, "An angle is in degrees, or a slope such as 5 in 12.")
         return value
     if token["text"] == "deg":
-        fail(state, token["at"], "This is a length: degrees do not belong in it.")
+        fail(state, "This is a length: degrees do not belong in it.")
         return value
     state["next"] += 1
     if value["sort"] != BARE:
-        fail(state, token["at"], "That already has a unit.")
+        fail(state, "That already has a unit.")
         return value
     return limited(state, in_inches(state, value["x"], token["text"]), LENGTH)
 
@@ -265,8 +290,8 @@ def parse_mixed(state):
         return whole
     under = peek_after(state, ahead + 2)
     if start["top"] >= under["top"] and under["top"] > 0:
-        if not joined:
-            fail(state, start["at"], "The fraction behind a whole number must be less than one.")
+        wrong = "The fraction behind a whole number must be less than one"
+        fail(state, wrong + (": to subtract it, put spaces around the dash." if joined else "."))
         return whole
     state["next"] += ahead + 3
     return whole + fraction_of(state, start, under)
@@ -284,7 +309,7 @@ def is_slash_fraction(state, ahead):
 def fraction_of(state, top, under):
     """The fraction of two number tokens."""
     if under["top"] == 0:
-        fail(state, under["at"], "A fraction cannot be over zero.")
+        fail(state, "A fraction cannot be over zero.")
         return state["numbers"]["ratio"](0, 1)
     return state["numbers"]["ratio"](top["top"], under["top"])
 
@@ -297,7 +322,7 @@ def bare(x):
 def limited(state, x, sort):
     """A value, unless it is too large to mean anything in a shop."""
     if above(x, LARGEST_NUMBER) or above(0 - LARGEST_NUMBER, x):
-        fail(state, 0, "A number in there is too large.")
+        fail(state, "A number in there is too large.")
     return {"x": x, "sort": sort}
 
 
@@ -313,32 +338,32 @@ def add(state, left, right, sign):
     """Left + right or left - right."""
     if left["sort"] != right["sort"]:
         if left["sort"] == RATIO or right["sort"] == RATIO:
-            fail(state, sign["at"], "A length and a plain number cannot be added.")
+            fail(state, "A length and a plain number cannot be added.")
             return left
         left = as_length(state, left)
         right = as_length(state, right)
     if sign["kind"] == "+":
         return limited(state, left["x"] + right["x"], left["sort"])
-    out = difference(state, left["x"], right["x"], sign)
+    out = difference(state, left["x"], right["x"])
     if above(0, out) and not state["below_zero"]:
-        fail(state, sign["at"], "That subtraction goes below zero.")
+        fail(state, "That subtraction goes below zero.")
     return limited(state, out, left["sort"])
 
 
-def difference(state, left, right, sign):
+def difference(state, left, right):
     """Left - right. What is left of two nearly equal numbers is mostly a double's noise, and is not worked on with."""
     out = left - right
     if same(left, right):
         return state["numbers"]["ratio"](0, 1)
     if size_of(out) * FINEST_SHARE < larger(size_of(left), size_of(right)):
-        fail(state, sign["at"], "That difference is too small for any tape.")
+        fail(state, "That difference is too small for any tape.")
     return out
 
 
 def multiply(state, left, right):
     """Left * right; two lengths would be an area."""
     if left["sort"] == LENGTH and right["sort"] == LENGTH:
-        fail(state, 0, "A length times a length is an area.")
+        fail(state, "A length times a length is an area.")
         return left
     sort = LENGTH if left["sort"] == LENGTH or right["sort"] == LENGTH else BARE
     if sort == BARE and (left["sort"] == RATIO or right["sort"] == RATIO):
@@ -346,14 +371,14 @@ def multiply(state, left, right):
     return limited(state, left["x"] * right["x"], sort)
 
 
-def divide(state, left, right, sign):
+def divide(state, left, right):
     """Left / right; a plain number cannot be divided by a length."""
     if same(right["x"], 0):
-        fail(state, sign["at"], "That divides by zero.")
+        fail(state, "That divides by zero.")
         return left
     if right["sort"] == LENGTH:
         if left["sort"] != LENGTH:
-            fail(state, sign["at"], "A plain number cannot be divided by a length.")
+            fail(state, "A plain number cannot be divided by a length.")
         return limited(state, left["x"] / right["x"], RATIO)
     sort = left["sort"]
     if sort == BARE and right["sort"] == RATIO:

@@ -1,7 +1,7 @@
-"""Cuts what is typed into numbers, signs and units, and keeps the place in them and the first fault found.
+"""Cuts what is typed into numbers, signs and units, and keeps the next of them and the first fault found.
 
-A token is a dictionary with its kind ("number", "vulgar", "unit", a sign, or "end"), its text, its place, and
-whether a space stands before it; numbers carry a whole number `top` over a power of ten `under`.
+A token is a dictionary with its kind ("number", "vulgar", "unit", a sign, or "end"), its text, and whether a space
+stands before it; numbers carry a whole number `top` over a power of ten `under`.
 """
 
 from shopcalc.portable.marks import (
@@ -11,9 +11,12 @@ from shopcalc.portable.marks import (
     SPACES,
     UNIT_MARKS,
     UNIT_WORDS,
+    UNSEEN,
     VULGAR,
     VULGAR_VALUES,
     characters,
+    plain_marks,
+    unspaced,
 )
 
 LONGEST_ENTRY = 80
@@ -32,7 +35,7 @@ UNITLESS = ["count", "percent", "temperature", "price"]
 
 
 def begin(text, units, numbers, what):
-    """A state ready to parse `text` as `what`: length or angle."""
+    """A state ready to parse `text` as `what`, one of `EXAMPLES`."""
     state = {
         "units": units,
         "numbers": numbers,
@@ -44,18 +47,17 @@ def begin(text, units, numbers, what):
         "tokens": [],
         "fault": "",
     }
-    chars = characters(text)
-    if len(chars) > LONGEST_ENTRY:
-        fail(state, 0, "That is too long: an entry has at most 80 characters.")
+    if len(characters(text)) > LONGEST_ENTRY:
+        fail(state, "That is too long: an entry has at most 80 characters.")
     else:
-        tokenize(state, chars)
+        tokenize(state, plain_marks(unspaced(text)))
     if len(state["tokens"]) == 0 and not failed(state):
-        fail(state, 0, EXAMPLES[what])
-    state["tokens"].append({"kind": "end", "text": "", "at": len(chars), "spaced": True})
+        fail(state, EXAMPLES[what])
+    add_token(state, "end", "", True)
     return state
 
 
-def fail(state, at, message):
+def fail(state, message):
     """Keep the first fault; what follows from it is noise."""
     if len(state["fault"]) == 0:
         state["fault"] = message
@@ -83,15 +85,21 @@ def peek_after(state, ahead):
     return tokens[place] if place < len(tokens) else tokens[len(tokens) - 1]
 
 
-def misplaced(token):
-    """What to say of a token that cannot stand where it stands."""
-    if token["kind"] == "end":
-        return "Something is missing at the end."
-    if token["kind"] == "number" or token["kind"] == "vulgar":
-        return "Two numbers stand side by side: put + or - between them."
-    if token["kind"] == "unit":
-        return "The unit \u201c" + token["text"] + "\u201d has no number before it."
-    return "\u201c" + token["text"] + "\u201d cannot stand there."
+def misplaced(state):
+    """Refuse the next token: it cannot stand where it stands."""
+    kind = peek(state)["kind"]
+    shown = "\u201c" + peek(state)["text"] + "\u201d"
+    before = state["tokens"][state["next"] - 1]["kind"] if state["next"] > 0 else ""
+    if kind == "end":
+        fail(state, "Something is missing at the end.")
+    elif kind == "number" or kind == "vulgar":
+        fail(state, "Two numbers stand side by side: put + or - between them.")
+    elif kind == "unit" and before == "unit":
+        fail(state, "That already has a unit.")
+    elif kind == "unit" and before != "number" and before != "vulgar":
+        fail(state, "The unit " + shown + " has no number before it.")
+    else:
+        fail(state, shown + " cannot stand there.")
 
 
 # Characters to tokens.
@@ -107,28 +115,27 @@ def tokenize(state, chars):
             spaced = True
             at += 1
             continue
-        start = at
         if one in DIGITS or one == ".":
             at = token_number(state, chars, at, spaced)
         elif one in VULGAR:
             top = VULGAR_VALUES[VULGAR.find(one)]
-            add_token(state, "vulgar", one, start, spaced)
+            add_token(state, "vulgar", one, spaced)
             last_token(state)["top"] = top[0]
             last_token(state)["under"] = top[1]
             at += 1
         elif one == "'" and at + 1 < len(chars) and chars[at + 1] == "'":
-            add_token(state, "unit", "in", start, spaced)
+            add_token(state, "unit", "in", spaced)
             at += 2
         elif one in UNIT_MARKS:
-            add_token(state, "unit", UNIT_MARKS[one], start, spaced)
+            add_token(state, "unit", UNIT_MARKS[one], spaced)
             at += 1
         elif one in SIGNS:
-            add_token(state, SIGNS[one], SIGNS[one], start, spaced)
+            add_token(state, SIGNS[one], SIGNS[one], spaced)
             at += 1
         elif one in LETTERS:
             at = token_word(state, chars, at, spaced)
         else:
-            fail(state, at, unknown_character(one))
+            fail(state, unknown_character(one))
         spaced = False
 
 
@@ -136,12 +143,14 @@ def unknown_character(one):
     """What to say of a character that no measurement has."""
     if one == ",":
         return "Write decimals with a point, not a comma."
+    if one in UNSEEN:
+        return "A character in there cannot be seen: type it anew."
     return "I cannot read \u201c" + one + "\u201d in a measurement."
 
 
-def add_token(state, kind, text, at, spaced):
+def add_token(state, kind, text, spaced):
     """Append a token."""
-    state["tokens"].append({"kind": kind, "text": text, "at": at, "spaced": spaced})
+    state["tokens"].append({"kind": kind, "text": text, "spaced": spaced})
 
 
 def last_token(state):
@@ -160,7 +169,7 @@ def token_number(state, chars, at, spaced):
     while at < len(chars) and (chars[at] in DIGITS or chars[at] == "."):
         if chars[at] == ".":
             if not whole:
-                fail(state, at, "A number has only one decimal point.")
+                fail(state, "A number has only one decimal point.")
                 return at
             whole = False
         else:
@@ -171,12 +180,12 @@ def token_number(state, chars, at, spaced):
                 after += 1
                 under = under * 10
             if before > MOST_DIGITS or after > MOST_DIGITS:
-                fail(state, start, "That number has too many digits.")
+                fail(state, "That number has too many digits.")
                 return at
         at += 1
     if before + after == 0:
-        fail(state, start, "A point needs a digit beside it.")
-    add_token(state, "number", "", start, spaced)
+        fail(state, "A point needs a digit beside it.")
+    add_token(state, "number", "".join(chars[start:at]), spaced)
     last_token(state)["top"] = top
     last_token(state)["under"] = under
     last_token(state)["whole"] = whole
@@ -185,22 +194,30 @@ def token_number(state, chars, at, spaced):
 
 def token_word(state, chars, at, spaced):
     """A run of letters: a unit, or nothing we know."""
-    start = at
     word = ""
     while at < len(chars) and chars[at] in LETTERS:
         word = word + chars[at]
         at += 1
     plain = word.lower()
     if plain == "x":
-        add_token(state, "*", "*", start, spaced)
+        if is_hexadecimal(state, chars, at, spaced):
+            fail(state, "0x begins no measurement: put spaces around an x that multiplies.")
+        add_token(state, "*", "*", spaced)
         return at
     if plain not in UNIT_WORDS:
         hint = EXAMPLES[state["what"]] if state["what"] in UNITLESS else "use in, ft, mm, cm or m."
-        fail(state, start, "I do not know \u201c" + word + "\u201d: " + hint)
+        fail(state, "I do not know \u201c" + word + "\u201d: " + hint)
         return at
-    add_token(state, "unit", UNIT_WORDS[plain], start, spaced)
+    add_token(state, "unit", UNIT_WORDS[plain], spaced)
     if at < len(chars) and chars[at] == ".":
         # "in." as carpenters write it; a digit behind the point would be a number of its own
         if at + 1 >= len(chars) or chars[at + 1] not in DIGITS:
             at += 1
     return at
+
+
+def is_hexadecimal(state, chars, at, spaced):
+    """Whether the x just before `at` has a 0 close before it and a digit close behind, as in 0x10: no one multiplies so."""
+    if spaced or len(state["tokens"]) == 0 or at == len(chars):
+        return False
+    return last_token(state)["text"] == "0" and chars[at] in DIGITS

@@ -5,7 +5,9 @@
 """
 
 from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
+from shopcalc.portable.marks import DIGITS, unspaced
 from shopcalc.portable.reading import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
+from shopcalc.portable.sentences import quoted_names
 from shopcalc.portable.snap import above, nearest_of, same
 from shopcalc.portable.writing import TAPES, quoted, write_value
 
@@ -35,12 +37,17 @@ def starting_text(declared, shop):
     """What an input starts with: in inches whatever the shop, so in a metric shop it says so."""
     text = declared["start"]
     if shop["metric"] and declared["kind"] == "lengths" and len(text) > 0:
-        return ", ".join([part + " in" for part in text.split(",")])
+        return ", ".join([unit_said(part) for part in text.split(",")])
     if shop["metric"] and declared["kind"] == "temperature" and len(text) > 0:
         return text + " F"
     if shop["metric"] and declared["kind"] == "length" and len(text) > 0:
-        return "(" + text + ") in" if declared["signed"] else text + " in"
+        return "(" + text + ") in" if declared["signed"] else unit_said(text)
     return text
+
+
+def unit_said(text):
+    """A length that says its unit; one that does not end in a digit, such as `8 ft`, says it already."""
+    return text + " in" if text[len(text) - 1] in DIGITS else text
 
 
 def read_entry(declared, text, shop, world):
@@ -115,7 +122,10 @@ def read_entries(about, query, shop, world):
     for declared in about["inputs"]:
         name = declared["name"]
         text = query[name] if name in query else starting_text(declared, shop)
-        text = option_meant(declared, text) if declared["kind"] == "choice" else text
+        if declared["kind"] == "choice":
+            text = option_meant(declared, text)
+        elif declared["kind"] == "division":
+            text = unspaced(text)
         texts[name] = text
         if declared["reading"] and is_blank(text):
             continue
@@ -149,7 +159,7 @@ def option_meant(declared, text):
 
 def plain_words(text):
     """Words as they are compared: small letters, with spaces between."""
-    return text.lower().replace("-", " ").replace("_", " ")
+    return unspaced(text).lower().replace("-", " ").replace("_", " ")
 
 
 def read_columns(declared, values, numbers):
@@ -160,11 +170,8 @@ def read_columns(declared, values, numbers):
 
 
 def is_blank(text):
-    """Whether an entry is empty but for plain spaces."""
-    for one in text:
-        if one != " ":
-            return False
-    return True
+    """Whether an entry is empty but for spaces and what cannot be seen."""
+    return len(unspaced(text)) == 0
 
 
 def all_in(names, known):
@@ -194,7 +201,7 @@ def work_out(about, formulas, values, numbers):
                 gone.append(name)
                 if name in known:
                     known.pop(name)
-    return {"known": known, "raised": [name for name in raised if still_true(name, about, formulas, known, numbers)]}
+    return {"known": known, "raised": [name for name in raised if still_true(name, about, formulas, known, gone, numbers)]}
 
 
 def holds(key, formulas, known, numbers):
@@ -202,10 +209,15 @@ def holds(key, formulas, known, numbers):
     return numbers["attempt"](formulas[key], known, numbers) is True
 
 
-def still_true(name, about, formulas, known, numbers):
-    """A stop stands; a caution about a value that a stop took away does not."""
+def still_true(name, about, formulas, known, gone, numbers):
+    """A stop stands; a caution about a value that a stop took away does not, whether it compares it or only quotes it."""
     check = about["checks"][name]
-    return check["level"] == "stop" or len(check["spoils"]) > 0 or holds("check " + name, formulas, known, numbers)
+    if check["level"] == "stop" or len(check["spoils"]) > 0:
+        return True
+    for quoted_name in quoted_names(check["text"]):
+        if quoted_name in gone:
+            return False
+    return holds("check " + name, formulas, known, numbers)
 
 
 def work_result(name, result, formulas, known, gone, numbers):

@@ -32,6 +32,9 @@ def stock(typed: str, most: int = 50) -> Any:
         ("22 15/16 x2 rail", [("rail", Fraction(367, 16), 2)]),
         ("leg: 16 1/4 x 4; 12", [("leg", Fraction(65, 4), 4), ("", 12, 1)]),
         ("36 x4,", [("", 36, 4)]),
+        ("36 x4,\u00a0\t", [("", 36, 4)]),
+        ("36 x4\u200b", [("", 36, 4)]),
+        ("\uff13\uff16 x\uff14\uff0c leg\uff1a \uff18", [("", 36, 4), ("leg", 8, 1)]),
         ("", []),
     ],
 )
@@ -124,3 +127,8 @@ def test_a_row_says_how_many_behind_a_length(typed: str, read: Any) -> None:
 def test_how_many_are_bought_is_not_typed() -> None:
     """The yard has as many as are wanted."""
     assert "leave out how many" in stock("96 x2 @ 12")
+
+
+def test_a_slip_of_the_dash_in_a_row_is_asked_about() -> None:
+    """A row of lengths is read as each length is."""
+    assert "Number 2 in the row: The fraction behind a whole number" in stock("96, 3-8/5")

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from shopcalc.portable.reading import read_angle, read_count, read_length, read_sum
+from shopcalc.portable.reading import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
 
 from ..helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS, close, exactly
 
@@ -54,7 +54,8 @@ def test_lengths(typed: str, inches: str) -> None:
 DRESSED = {
     "3 5\u20448": "3 5/8", "3 5\u22158": "3 5/8", "5/8\u2033": "5/8", "5/8\u201d": "5/8", "5/8\u201c": "5/8", "5/8''": "5/8", "6\u2032 6\u2033": "78",
     "6\u2019 6\u201d": "78", "6\u20186": "78", "3 \u2212 1": "2", "3 \u2013 1": "2", "3 \u2014 1": "2", "2 \u00d7 3": "6", "2\u00b73": "6",
-    "6 \u00f7 2": "3", "3\u20135/8": "3 5/8", "6\u2032\u20116\u2033": "78",
+    "6 \u00f7 2": "3", "3\u20135/8": "3 5/8", "6\u2032\u20116\u2033": "78", "2 \u2217 4": "8", "3 5/8\u200b": "3 5/8", "\ufeff3": "3",
+    "\uff13 \uff15\uff0f\uff18": "3 5/8", "\uff13\u3000\uff15/\uff18": "3 5/8", "\uff13\uff0e\uff15": "3 1/2",
 }  # fmt: skip
 
 
@@ -75,6 +76,17 @@ def test_bare_numbers_in_a_metric_shop(typed: str, inches: str) -> None:
 def test_a_fraction_behind_a_dash_with_spaces_is_taken_away() -> None:
     """`3 - 5/8` is a subtraction, `3-5/8` a mixed number."""
     assert (Fraction(19, 8), Fraction(29, 8)) == (length("3 - 5/8"), length("3-5/8"))
+
+
+@pytest.mark.parametrize("typed", ["3-8/5", "2-9/8", "1-8/8", "3\u20138/5", "10 in + 2-9/8"])
+def test_a_dash_that_joins_no_fraction_below_one_is_asked_about(typed: str) -> None:
+    """`3-8/5` is a slip of `3-5/8`, and taking it for a difference would say nothing of it."""
+    assert "The fraction behind a whole number must be less than one: to subtract it, put spaces around the dash." == tape_sum(typed)
+
+
+def test_a_fraction_above_one_is_taken_away_with_spaces() -> None:
+    """Who means a difference can say so; and a dash behind a mixed number joins nothing."""
+    assert (Fraction(7, 8), Fraction(7, 8), Fraction(17, 8)) == (length("2 - 9/8"), length("2 -9/8"), length("3 1/4-9/8"))
 
 
 NO_LENGTH = {
@@ -105,6 +117,10 @@ NO_LENGTH = {
     "(3": "A bracket is opened and not closed.",
     "3)": "\u201c)\u201d cannot stand there.",
     "in": "The unit \u201cin\u201d has no number before it.",
+    "1 in in": "That already has a unit.",
+    '1" mm': "That already has a unit.",
+    "0x10": "0x begins no measurement: put spaces around an x that multiplies.",
+    "3\u200b5/8": "A character in there cannot be seen: type it anew.",
     "5:12": "\u201c:\u201d cannot stand there.",
     "10%": "\u201c%\u201d cannot stand there.",
     "10\u00b0": "This is a length: degrees do not belong in it.",
@@ -139,8 +155,10 @@ def test_a_tape_sum_may_pass_below_zero() -> None:
     assert (Fraction(5, 8), "That comes to less than nothing.") == (tape_sum("1/8 - 1 + 1 1/2"), tape_sum("1 - 2"))
 
 
-ANGLES = {"10": "10", "10\u00b0": "10", "10 deg": "10", "10 degrees": "10", "22 1/2": "22 1/2", "22.5\u00ba": "22 1/2",
-"90 - 22.5": "67 1/2", "90/4": "22 1/2",
+ANGLES = {"10": "10", "10\u00b0": "10", "10\u02da": "10",
+          "1/2\u00b0": "1/2", "5/12 deg": "5/12", "\u00bd\u00b0": "1/2", "0.42": "0.42", "1 1/2": "1 1/2",
+          "10 deg": "10", "10 degrees": "10", "22 1/2": "22 1/2", "22.5\u00ba": "22 1/2",
+          "90 - 22.5": "67 1/2", "90/4": "22 1/2",
           "12 in 12": "45", "1:1": "45", "100%": "45", "0:12": "0", "(90 - 30)/2": "30", "0": "0"}  # fmt: skip
 
 
@@ -155,6 +173,10 @@ SLOPES = {
     "5 in 12": 22.619864948040,
     "5:12": 22.619864948040,
     '5" 12': 22.619864948040,
+    '5" in 12': 22.619864948040,
+    '5" in 12"': 22.619864948040,
+    '5" : 12"': 22.619864948040,
+    "\uff15\uff1a\uff11\uff12": 22.619864948040,
     "1:6": 9.462322208026,
     "10%": 5.710593137500,
     "7 in 12": 30.256437163529,
@@ -176,6 +198,8 @@ NO_ANGLE = {
     "10\u00b0 5": "Nothing can follow the degrees.",
     "10 mm": "An angle is in degrees, or a slope such as 5 in 12.",
     "5 in": "Something is missing at the end.",
+    "1 in in": "Something is missing at the end.",
+    "5 in in in 12": "That already has a unit.",
     "10% 3": "Two numbers stand side by side: put + or - between them.",
     "5:12:3": "\u201c:\u201d cannot stand there.",
     "1/0": "A fraction cannot be over zero.",
@@ -186,6 +210,26 @@ NO_ANGLE = {
 def test_refused_angles(typed: str, message: str) -> None:
     """What is no angle is refused with the rule that it breaks."""
     assert message == angle(typed)
+
+
+@pytest.mark.parametrize(
+    ("typed", "message"),
+    {
+        "5/12": "Write 5 in 12 for a slope, or 5/12 deg for degrees.",
+        "5 / 12": "Write 5 in 12 for a slope, or 5/12 deg for degrees.",
+        "5.5/12": "Write 5.5 in 12 for a slope, or 5.5/12 deg for degrees.",
+        "18/12": "Write 18 in 12 for a slope, or 18/12 deg for degrees.",
+        "\u00bd": "Write 1 in 2 for a slope, or 1/2 deg for degrees.",
+    }.items(),
+)
+def test_a_fraction_alone_may_be_a_pitch_and_is_asked_about(typed: str, message: str) -> None:
+    """A roof of 5/12 leans 22.6 degrees; taken for degrees it would be next to flat, and nothing would say so."""
+    assert message == angle(typed)
+
+
+def test_what_the_question_about_a_fraction_offers_is_read() -> None:
+    """Both ways that the message names are taken."""
+    assert close(22.619864948040, angle("5 in 12")) and close(5 / 12, angle("5/12 deg"))
 
 
 def test_a_slope_downward_is_less_than_nothing() -> None:
@@ -214,3 +258,20 @@ def test_counts(typed: str, number: int) -> None:
 def test_refused_counts(typed: str, message: str) -> None:
     """A count is one whole number and no sum."""
     assert message == count(typed)
+
+
+@pytest.mark.parametrize("typed", ["70", "70 F", "70\u00b0F", "70 \u02daF", "70\u00ba", "\uff17\uff10", "70\u00a0F", "\u00a070 F\u200b", "70 f"])
+def test_temperatures_in_every_dress(typed: str) -> None:
+    """A mark for degrees and a space of any kind say nothing."""
+    assert {"ok": True, "value": 70} == read_temperature(typed, INCH_SHOP, UNITS, NUMBERS)
+
+
+@pytest.mark.parametrize("typed", ["-5", "\u22125", "\u20135", "\u00a0-5", "- 5"])
+def test_temperatures_below_zero(typed: str) -> None:
+    """Any dash before a temperature is a minus."""
+    assert {"ok": True, "value": -5} == read_temperature(typed, INCH_SHOP, UNITS, NUMBERS)
+
+
+def test_a_unit_behind_a_percentage_is_named() -> None:
+    """There is a number before it, and the message says nothing else."""
+    assert {"ok": False, "message": "\u201cin\u201d cannot stand there."} == read_percent("12 in", UNITS, NUMBERS)

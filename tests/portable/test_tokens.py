@@ -65,6 +65,53 @@ def test_length_of_an_entry_counts_characters() -> None:
     assert "I cannot read \u201c\U0001f4cf\u201d in a measurement." == state["fault"]
 
 
-def test_misplaced_unit_is_named() -> None:
-    """A unit with no number before it is named."""
-    assert "The unit \u201cmm\u201d has no number before it." == misplaced({"kind": "unit", "text": "mm"})
+@pytest.mark.parametrize(
+    ("text", "place", "fault"),
+    [
+        ("mm", 0, "The unit \u201cmm\u201d has no number before it."),
+        ("+ mm", 1, "The unit \u201cmm\u201d has no number before it."),
+        ("1 mm in", 2, "That already has a unit."),
+        ("12 in", 1, "\u201cin\u201d cannot stand there."),
+    ],
+)
+def test_a_misplaced_unit_is_told_by_what_stands_before_it(text: str, place: int, fault: str) -> None:
+    """Only a unit that follows no number is said to follow none."""
+    state = begin(text, UNITS, NUMBERS, "length")
+    state["next"] = place
+    misplaced(state)
+
+    assert fault == state["fault"]
+
+
+def test_a_token_carries_no_more_than_the_grammar_asks() -> None:
+    """Every phone downloads what fills a token: its place was never read."""
+    tokens = begin("3 5/8 in", UNITS, NUMBERS, "length")["tokens"]
+
+    assert {"kind", "text", "spaced", "top", "under", "whole"} == {key for token in tokens for key in token}
+
+
+def test_full_width_digits_and_colon_are_plain_ones() -> None:
+    """What a phone set to a wide script types is cut like the rest."""
+    assert ["number", ":", "number", "end"] == [token["kind"] for token in begin("\uff15\uff1a\uff11\uff12", UNITS, NUMBERS, "angle")["tokens"]]
+
+
+@pytest.mark.parametrize("text", ["\u200b3", "3\u200b", "3 \ufeff", "\u2068 3 \u2069"])
+def test_what_cannot_be_seen_is_forgiven_at_the_ends(text: str) -> None:
+    """A mark that comes along with pasted text is no fault of who pastes it."""
+    assert ["number", "end"] == kinds(text)
+
+
+def test_what_cannot_be_seen_is_told_inside() -> None:
+    """Between figures it could be a space or nothing, and a quote of it would look empty."""
+    assert "A character in there cannot be seen: type it anew." == begin("1\u200b5/8", UNITS, NUMBERS, "length")["fault"]
+
+
+@pytest.mark.parametrize("text", ["0 x 10", "2x4", "2 x 4 5/8", "10x10", "0 x10"])
+def test_an_x_between_numbers_multiplies(text: str) -> None:
+    """A letter x is the sign of multiplying, with spaces or without."""
+    assert "*" in kinds(text)
+
+
+def test_an_x_behind_a_zero_is_asked_about() -> None:
+    """`0x10` is how machines write sixteen, and would be read as nothing."""
+    assert "0x begins no measurement: put spaces around an x that multiplies." == begin("2 + 0x10", UNITS, NUMBERS, "length")["fault"]

@@ -93,9 +93,9 @@ def test_every_wrong_entry_has_its_message() -> None:
     assert {"stock", "cutter"} == set(found["errors"])
 
 
-@pytest.mark.parametrize(("text", "blank"), [("", True), ("  ", True), (" 1", False), ("\t", False)])
+@pytest.mark.parametrize(("text", "blank"), [("", True), ("  ", True), (" 1", False), ("\t", True)])
 def test_blank(text: str, blank: bool) -> None:
-    """A reading is blank if it is empty but for plain spaces."""
+    """A reading is blank if it is empty but for spaces, of whatever kind."""
     assert blank == is_blank(text)
 
 
@@ -115,6 +115,14 @@ def test_a_stop_takes_away_what_it_spoils_and_what_follows() -> None:
 def test_a_caution_about_a_value_that_is_gone_is_not_given() -> None:
     """A caution about cheeks that a stop took away is left out."""
     assert "thin_cheek" not in bench_of("groove", groove_width="1 3/8")["raised"]
+
+
+def test_a_caution_that_only_quotes_a_value_that_is_gone_is_not_given() -> None:
+    """The rib that a stop took away is not warned of, though the cutter is narrow enough; without the stop it is."""
+    stopped, narrow = bench_of("groove", groove_width="2"), bench_of("groove", groove_width="1", cutter="1/8")
+
+    assert ("no_cheeks" in stopped["raised"], "narrow_cutter" in stopped["raised"]) == (True, False)
+    assert "narrow_cutter" in narrow["raised"]
 
 
 def test_a_result_is_absent_while_its_condition_does_not_hold() -> None:
@@ -140,7 +148,9 @@ def test_a_shop_that_cannot_be_is_told(query: dict[str, str], faults: list[str])
     assert faults == list(shop_faults(query))
 
 
-@pytest.mark.parametrize(("slug", "name"), [("groove", "stock"), ("tenon", "fit"), ("fractions", "entry"), ("ridge-cap", "pitch_left")])
+@pytest.mark.parametrize(
+    ("slug", "name"), [("groove", "stock"), ("tenon", "fit"), ("fractions", "entry"), ("ridge-cap", "pitch_left"), ("rafter", "span")]
+)
 def test_a_card_starts_with_the_same_values_in_a_metric_shop(slug: str, name: str) -> None:
     """What a card starts with is in inches whatever the shop, and says so where bare numbers are millimetres."""
     assert bench_of(slug)["known"][name] == bench_of(slug, units="mm")["known"][name]
@@ -184,3 +194,11 @@ def test_while_the_choice_cannot_be_read_nothing_is_unused() -> None:
 
     assert [] == [one["name"] for one in view["fields"] if one["idle"]]
     assert ["by"] == [one["name"] for one in view["wrong"]]
+
+
+@pytest.mark.parametrize(
+    ("slug", "name", "text"), [("ridge-cap", "joint", " lapped\t"), ("fractions", "nearest", "64\u00a0"), ("tenon", "measured_tenon", "\u00a0")]
+)
+def test_spaces_that_a_keyboard_adds_are_forgiven(slug, name, text):
+    """Behind an option, a division, or where nothing was read."""
+    assert 200 == exact.answer(f"/{slug}.json", {name: text})["status"]
