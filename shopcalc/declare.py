@@ -12,12 +12,13 @@ import keyword
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Any, Protocol
+from typing import Any, NoReturn, Protocol
 
 import sympy
 
 from shopcalc.drawing import Picture, Shape
 from shopcalc.formulas import Formula
+from shopcalc.numbers import NUMBERS
 from shopcalc.parts import (
     MACHINES,
     NO_SOURCE,
@@ -38,13 +39,19 @@ from shopcalc.parts import (
     Step,
     symbols_of,
 )
+from shopcalc.portable.work import read_entry, starting_text
 from shopcalc.portable.writing import TAPES
+from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.terms import constant_of, degrees, forbidden, is_row
-from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of
+from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of, length_factors
 from shopcalc.whole import faults_of, formulas_of, passing_faults
 
-# Names of the query that belong to the shop and not to a setup, and words JavaScript keeps for itself.
-RESERVED = {"tape", "units", "constructor", "known", "numbers", "default", "new", "var", "function", "this", "switch", "case", "typeof"}
+# Names of the query that belong to the shop and not to a setup, and the one plain word that every object in JavaScript has
+# of its own. Words of that language itself may be names: in formulas on the phone values have short names.
+RESERVED = {"tape", "units", "constructor"}
+
+# What a form in the browser and the list of its fields have of their own: a field of that name would hide it, or be hidden.
+FORM_WORDS = {"elements", "length", "item"}
 
 # Addresses of pages that are no cards.
 PAGES = {"job", "shop"}
@@ -95,10 +102,15 @@ class Setup:
             self._refuse(f"nobody stands {self.stand!r}: use one of {', '.join(STANDS)}")
         if not re.fullmatch(r"[MLHVCQAZmlhvcqaz0-9 .-]*", self.icon):
             self._refuse("its icon is not the data of a path")
+        if not re.fullmatch(r"[a-z][a-z0-9]*(-[a-z0-9]+)*", self.slug):
+            self._refuse("the address is not of small letters and digits with hyphens between")
         if self.slug in PAGES:
             self._refuse("the address is that of another page")
+        for machine in self.machines:
+            if machine not in CAUTIONS:
+                self._refuse(f"nobody has written cautions for {machine!r}: use one of {', '.join(CAUTIONS)}")
 
-    def _refuse(self, what: str) -> None:
+    def _refuse(self, what: str) -> NoReturn:
         raise DeclarationError(f"{self.slug}: {what}")
 
     # What is measured.
@@ -131,6 +143,8 @@ class Setup:
 
     def choice(self, name: str, label: str, help: str, **options: str) -> Choice:
         """A choice among `option="what it says"`, the first being where it starts; `_` in an option is a space."""
+        if not options:
+            self._refuse(f"{name} has no options to choose from")
         pairs = tuple((option.replace("_", " "), text) for option, text in options.items())
         symbol = self._input(Input(name, "choice", label, pairs[0][0], help, zero=True, options=pairs))
         return Choice(symbol, [option for option, _ in pairs])
@@ -140,8 +154,10 @@ class Setup:
 
         What the table says of the option chosen is a value named after both: `species_radial`.
         """
+        if not rows:
+            self._refuse(f"the table of {name} has no rows")
         for column, kind in columns.items():
-            if not rows or kind not in ("number", "length", "percent") or any(getattr(row, column) is None for row in rows.values()):
+            if kind not in ("number", "length", "percent") or any(getattr(row, column) is None for row in rows.values()):
                 self._refuse(f"the table of {name} has no {kind} {column!r} in every row")
         told = tuple(Column(f"{name}_{column}", kind, tuple(getattr(row, column) for row in rows.values())) for column, kind in columns.items())
         for each in told:
@@ -182,12 +198,16 @@ class Setup:
 
     def _input(self, declared: Input) -> sympy.Symbol:
         self._claim(declared.name)
+        if declared.name in FORM_WORDS:
+            self._refuse(f"{declared.name!r} cannot be the name of an input: a form has that word for itself")
         if declared.reading and declared.kind not in READABLE:
             self._refuse(f"the reading {declared.name} cannot be of the kind {declared.kind!r}")
         if not declared.help:
             self._refuse(f"{declared.name} has no help: say where to put the calipers")
         if declared.most is not None:
             self._formula(declared.name, declared.most, declared.kind)
+        if not declared.reading:
+            self._check_start(declared)
         if declared.when is not None:
             self._formula(f"{declared.name} (when)", declared.when, "truth")
             if {symbol.name for symbol in symbols_of(declared.when)} - set(self.inputs):
@@ -195,7 +215,29 @@ class Setup:
         self.inputs[declared.name] = replace(declared, group=self.heading)
         return sympy.Symbol(declared.name, real=True)
 
+    def _check_start(self, declared: Input) -> None:
+        """Refuse a start that cannot be read, or that the input's own limits do not allow: a card opens with its starts."""
+        most = [] if declared.most is None else self._constant(declared.name, declared.most).as_numer_denom()
+        about = {**vars(declared), "most": [int(each) for each in most]}
+        started = []
+        for metric in (False, True):
+            shop = {"metric": metric, "division": 32}
+            text = starting_text(about, shop)  # type: ignore[no-untyped-call]
+            got = read_entry(about, text, shop, {"numbers": NUMBERS, "units": length_factors()})  # type: ignore[no-untyped-call]
+            if not got["ok"]:
+                self._refuse(f"{declared.name} cannot start with {text!r}: {got['message']}")
+            started.append(got["value"])
+        if started[0] != started[1]:
+            self._refuse(f"{declared.name} starts with {declared.start!r}, which is something else in a metric shop: say the unit")
+
+    def _constant(self, name: str, constant: Any) -> sympy.Rational:
+        try:
+            return constant_of(constant)
+        except ValueError as reason:
+            raise DeclarationError(f"{self.slug}: {name}: {reason}") from reason
+
     def _claim(self, name: str) -> None:
+        # an input is given to an included card, and carried on, as a keyword argument, which a word of Python cannot be
         if not re.fullmatch(r"[a-z][a-z0-9_]*", name) or name in RESERVED or keyword.iskeyword(name):
             self._refuse(f"{name!r} cannot be a name")
         if name in self.kinds() or name in self.checks:
@@ -238,15 +280,12 @@ class Setup:
         found = self._result(Result(name, label, move, kind, "correction", more=more, less=less, when=near))
         if far is not None:
             text = f"{label}: off by more than {self._far_text(name, far, kind)}. Measure again. {look}"
-            self._check(f"{name}_far_off", "caution", sympy.And(*given, abs(move) > far), text, self._reading_of(name, move), (), "")
+            self._doubt(name, sympy.And(*given, abs(move) > far), text, self._reading_of(name, move))
         return found
 
     def _far_text(self, name: str, far: Any, kind: str) -> str:
         """`{1/16 in}` or `5\u00b0`; what cannot be said just so is refused."""
-        try:
-            limit = constant_of(far)
-        except ValueError as reason:
-            raise DeclarationError(f"{self.slug}: {name}: {reason}") from reason
+        limit = self._constant(name, far)
         if kind == "angle":
             return f"{limit}\u00b0"
         if kind != "length" or (limit * 128).q != 1:
@@ -255,7 +294,14 @@ class Setup:
 
     def near(self, follower: sympy.Symbol) -> Any:
         """The condition under which a trial is followed, by a correction or a size as found: a slip of the calipers should move nothing else."""
-        return self.results[follower.name].when
+        found = self.results.get(follower.name)
+        if found is None or not (found.role == "correction" or found.reading):
+            self._refuse(f"{follower.name!r} is no correction and no size as found, which a trial could be near to")
+        return sympy.true if found.when is None else found.when
+
+    def _must_be_read(self, where: str, reading: sympy.Symbol) -> None:
+        if reading.name not in self.inputs or not self.inputs[reading.name].reading:
+            self._refuse(f"{where} is read by {reading.name!r}, which is no reading")
 
     def _reading_of(self, name: str, formula: sympy.Basic) -> sympy.Symbol:
         readings = [each for each in symbols_of(formula) if each.name in self.inputs and self.inputs[each.name].reading]
@@ -265,6 +311,7 @@ class Setup:
 
     def as_found(self, name: str, label: str, reading: sympy.Symbol, planned: Any, far: Any = None) -> sympy.Symbol:
         """A size as planned until the scrap is read, then as it measures; a reading further off than `far` is told so and not followed."""
+        self._must_be_read(name, reading)
         kind = self.inputs[reading.name].kind
         miss = abs(reading - planned)
         found = self._result(
@@ -272,8 +319,12 @@ class Setup:
         )
         if far is not None:
             text = f"{label}: the reading is off by more than {self._far_text(name, far, kind)}, and nothing follows it. Measure again."
-            self._check(f"{name}_far_off", "caution", miss > far, text, reading, (), "")
+            self._doubt(name, miss > far, text, reading)
         return found
+
+    def _doubt(self, name: str, relation: Any, text: str, reading: sympy.Symbol) -> None:
+        """The caution that a reading is a slip: while it holds, no way on carries the reading."""
+        self._check(f"{name}_far_off", "caution", relation, text, reading, (), "", doubts=reading.name)
 
     def ranking(self, name: str, formula: Any) -> sympy.Symbol:
         """A ranking of choices, from which results are taken; it is not shown itself."""
@@ -349,13 +400,15 @@ class Setup:
         """Worth knowing."""
         self._check(name, "note", relation, text, change, spoils, source)
 
-    def _check(self, name: str, level: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] | None, source: str) -> None:
+    def _check(
+        self, name: str, level: str, relation: Any, text: str, change: Any, spoils: Sequence[Any] | None, source: str, doubts: str = ""
+    ) -> None:
         self._claim(name)
         self._formula(name, relation, "truth")
         if change is not None and change.name not in self.inputs:
             self._refuse(f"{name} tells the reader to change {change.name!r}, which is no input")
         spoiled = None if spoils is None else tuple(each.name for each in spoils)
-        self.checks[name] = Check(name, level, sympy.sympify(relation), text, "" if change is None else change.name, spoiled, source)
+        self.checks[name] = Check(name, level, sympy.sympify(relation), text, "" if change is None else change.name, spoiled, source, doubts)
         self.program.append(name)
 
     # How it is done.
@@ -403,8 +456,8 @@ class Setup:
             if self.kinds().get(value, "ranking") in ("ranking", "choice"):
                 self._refuse(f"{where} is set to {value!r}, which is no value declared above it")
         self._parts_known(where, parts)
-        if reading is not None and not (reading.name in self.inputs and self.inputs[reading.name].reading):
-            self._refuse(f"{where} is read by {reading.name!r}, which is no reading")
+        if reading is not None:
+            self._must_be_read(where, reading)
         if when is not None:
             self._formula(f"{where} (when)", when, "truth")
         read = "" if reading is None else reading.name
@@ -444,7 +497,10 @@ class Setup:
         self.sources.append(text)
 
     def onward(self, slug: str, label: str, **carry: sympy.Symbol | Choice | tuple[sympy.Symbol, ...]) -> None:
-        """A link to another card with values carried along; of a tuple, the first that has been given."""
+        """A link to another card with values carried along; of a tuple, the first that has been given.
+
+        A reading that is told to be far off goes on to no card.
+        """
         names = {}
         for target, source in carry.items():
             symbols = source if isinstance(source, tuple) else (source,)

@@ -13,13 +13,12 @@ from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
 from shopcalc.parts import RUNS, STAGES, Check, Input, Operation, Part, Result, symbols_of
 from shopcalc.portable.own import OWN_RUNS
-from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.terms import constant_of, is_row
 from shopcalc.working import working_cases
 
 
 def describe(setup: Setup) -> dict[str, Any]:
-    """The card as data. Raises KeyError for a machine that has no cautions written."""
+    """The card as data."""
     return {
         "slug": setup.slug,
         "title": setup.title,
@@ -45,11 +44,16 @@ def describe(setup: Setup) -> dict[str, Any]:
             }
             for picture in setup.pictures
         ],
-        "machines": _with_cautions(setup.machines),
+        "machines": list(setup.machines),
         "sources": list(setup.sources),
         "parts": [_describe_part(part) for part in setup.parts],
         "onwards": [
-            {"slug": each.slug, "label": each.label, "carry": [[name, list(names)] for name, names in each.carry.items()]} for each in setup.onwards
+            {
+                "slug": each.slug,
+                "label": each.label,
+                "carry": [[target, [[name, _doubts(setup, name)] for name in names]] for target, names in each.carry.items()],
+            }
+            for each in setup.onwards
         ],
         "includes": [
             {
@@ -70,11 +74,6 @@ def describe_runs() -> dict[str, dict[str, Any]]:
         word: {"stage": STAGES.index(run.stage), "machine": run.machine, "label": run.label, "setting": run.settings[0], "face": run.face}
         for word, run in shared.items()
     }
-
-
-def _with_cautions(machines: Iterable[str]) -> list[str]:
-    """The machines; KeyError names one that has no cautions."""
-    return [machine for machine in machines if CAUTIONS[machine]]
 
 
 def _of(*formulas: Any) -> list[str]:
@@ -134,6 +133,11 @@ def _limit(most: Any) -> list[int]:
         return []
     value = constant_of(most)
     return [int(value.p), int(value.q)]
+
+
+def _doubts(setup: Setup, name: str) -> list[str]:
+    """The checks that say of a reading that it is a slip."""
+    return [check.name for check in setup.checks.values() if check.doubts == name]
 
 
 def _describe_result(declared: Result) -> dict[str, Any]:

@@ -81,7 +81,7 @@ class Result:
 
 @dataclass(frozen=True)
 class Check:
-    """A relation that says something when it holds."""
+    """A relation that says something when it holds; `doubts` names the reading that is a slip then, and is followed by nothing."""
 
     name: str
     level: str
@@ -90,6 +90,7 @@ class Check:
     change: str
     spoils: tuple[str, ...] | None
     source: str
+    doubts: str = ""
 
 
 @dataclass(frozen=True)

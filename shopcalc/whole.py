@@ -8,8 +8,10 @@ import sympy
 
 from shopcalc.drawing import Picture
 from shopcalc.formulas import Formula
+from shopcalc.numbers import NUMBERS
 from shopcalc.parts import LITERAL, QUOTED, Part, Result, symbols_of
-from shopcalc.units import INNER
+from shopcalc.portable.reading import read_length
+from shopcalc.units import INNER, length_factors
 
 if TYPE_CHECKING:
     from shopcalc.declare import Setup
@@ -79,6 +81,9 @@ def _faults_of_texts(setup: "Setup") -> Iterator[str]:
                 yield f"{where} quotes {name!r}, which is declared nowhere"
         if re.search(r"[{}]", LITERAL.sub("", QUOTED.sub("", text))):
             yield f"{where} has braces around what is neither a name nor a length"
+        for length in LITERAL.findall(text):
+            if not read_length(f"{length} in", {"metric": False, "division": 128}, length_factors(), NUMBERS)["ok"]:  # type: ignore[no-untyped-call]
+                yield f"{where} has '{{{length} in}}', which is no length"
 
 
 def _texts(setup: "Setup") -> list[tuple[str, str]]:
@@ -113,7 +118,8 @@ def passing_faults(setup: "Setup", where: str, labels: Iterable[str]) -> Iterato
 
 def _unused_inputs(setup: "Setup") -> Iterator[str]:
     used = {symbol.name for formula in formulas_of(setup).values() for symbol in symbols_of(formula)}
-    used |= {name for include in setup.includes for name in include.setup.inputs}
+    # what an inner card is given is worked out from this one's values, of whatever name
+    used |= {name for include in setup.includes for name in include.setup.inputs if name not in include.given}
     used |= {name for result in setup.results.values() for name in (result.division, result.reading)}
     for name, declared in setup.inputs.items():
         if not {name, *(column.name for column in declared.columns)} & used:

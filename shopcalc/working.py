@@ -15,7 +15,7 @@ _WHOLES = {"floor_of": "whole number below", "ceiling_of": "whole number above",
 CONSTANT_MARKS = {"inch": "", "degree": "\u00b0", "fahrenheit": " \u00b0F"}
 _COMPARED = {">": "is more than", "<": "is less than", ">=": "is at least", "<=": "is at most", "==": "is", "!=": "is not"}
 
-_SUM, _PRODUCT, _POWER, _ATOM = 1, 2, 3, 4
+_WORDS, _SUM, _PRODUCT, _POWER, _ATOM = 0, 1, 2, 3, 4
 
 
 def working_text(expression: sympy.Basic) -> str:
@@ -38,14 +38,17 @@ def _write(node: Any) -> tuple[str, int]:
         text = str(abs(node.p)) if node.q == 1 else f"{abs(node.p)}/{node.q}"
         return (MINUS + text, _SUM) if node < 0 else (text, _ATOM if node.q == 1 else _PRODUCT)
     if type(node) in CONSTANTS:
-        return _write(node.args[0])[0] + CONSTANT_MARKS[CONSTANTS[type(node)]], _ATOM
+        text, hold = _write(node.args[0])
+        return text + CONSTANT_MARKS[CONSTANTS[type(node)]], hold
     if isinstance(node, sympy.Add):
         return _write_sum(node)
     if isinstance(node, sympy.Mul):
         return _write_product(node)
     if isinstance(node, sympy.Pow):
         return _write_power(node)
-    return _write_function(node), _ATOM
+    if type(node) in (sympy.Abs, *TURNING, *WHOLE):
+        return f"{_named(node)}({_write(node.args[0])[0]})", _ATOM
+    return _write_method(node) if type(node) in METHODS else (_write_words(node), _WORDS)
 
 
 def _held(node: Any, least: int) -> str:
@@ -90,6 +93,8 @@ def _write_product(node: Any) -> tuple[str, int]:
             above.append(factor)
     minus = bool(above) and above[0] == -1
     above = above[1:] if minus else above
+    if len(above) == 1 and not below and not minus:
+        return _write(above[0])
     text = " \u00d7 ".join(_held(factor, _PRODUCT) for factor in above) or "1"
     for factor in below:
         text += " / " + _held(factor, _POWER)
@@ -104,24 +109,35 @@ def _write_power(node: sympy.Pow) -> tuple[str, int]:
     return _held(node.base, _ATOM) + {2: "\u00b2", 3: "\u00b3"}.get(int(node.exp), f"^{node.exp}"), _POWER
 
 
-def _write_function(node: Any) -> str:
-    inner = [_write(argument)[0] for argument in node.args] if not isinstance(node, sympy.Piecewise) else []
-    if isinstance(node, sympy.Max):
-        return f"the larger of {' and '.join(inner)}"
-    if isinstance(node, sympy.Min):
-        return f"the smaller of {' and '.join(inner)}"
+def _named(node: Any) -> str:
+    """What stands before the brackets of a function of one value."""
     if isinstance(node, sympy.Abs):
-        return f"the size of ({inner[0]})"
-    if type(node) in METHODS:
-        return METHODS[type(node)].words.format(*inner)
-    if type(node) in TURNING:
-        return f"{_TURNS[TURNING[type(node)]]}({inner[0]})"
-    if type(node) in WHOLE:
-        return f"{_WHOLES[WHOLE[type(node)]]} {inner[0]}"
-    if isinstance(node, sympy.core.relational.Relational):
-        return f"{inner[0]} {_COMPARED[node.rel_op]} {inner[1]}"
+        return "the size of "
+    return _TURNS[TURNING[type(node)]] if type(node) in TURNING else _WHOLES[WHOLE[type(node)]] + " "
+
+
+def _write_method(node: Any) -> tuple[str, int]:
+    """An algorithm in its own words, some of which have brackets of their own; a row of rows is one row."""
+    words = METHODS[type(node)].words
+    inner = [
+        _write(argument)[0] if f"({{{place}}})" in words or type(argument) is type(node) else _held(argument, _SUM)
+        for place, argument in enumerate(node.args)
+    ]
+    if words == "{0}":
+        return _write(node.args[0])
+    return words.format(*inner), _ATOM if words.endswith(")") else _WORDS
+
+
+def _write_words(node: Any) -> str:
+    """What is said in words, which do not show how far they reach: around them and in them what is compound is in brackets."""
+    if isinstance(node, (sympy.Max, sympy.Min)):
+        compared = " and ".join(_held(argument, _ATOM) for argument in node.args)
+        return f"the {'larger' if isinstance(node, sympy.Max) else 'smaller'} of {compared}"
     if isinstance(node, sympy.Piecewise):
         cases = [f"{_write(value)[0]} if {_write(condition)[0]}" for value, condition in node.args[:-1]]
         return "; ".join([*cases, f"otherwise {_write(node.args[-1][0])[0]}"])
+    if isinstance(node, sympy.core.relational.Relational):
+        return f" {_COMPARED[node.rel_op]} ".join(_held(argument, _SUM) for argument in node.args)
+    inner = [_write(argument)[0] for argument in node.args]
     joint = {sympy.And: " and ", sympy.Or: " or "}.get(type(node))
     return joint.join(inner) if joint else f"not ({inner[0]})"

@@ -5,10 +5,17 @@ from typing import Any
 
 import pytest
 import sympy
+from py_mini_racer import MiniRacer
 
+from shopcalc import phone
 from shopcalc.declare import DeclarationError, Setup
 from shopcalc.drawing import box, dimension
+from shopcalc.exact import make_world
+from shopcalc.portable.answer import respond
+from shopcalc.reference.species import SPECIES
 from shopcalc.terms import cosd, degrees, inches, pick, row_of
+
+from .helpers import phone_respond, unlike
 
 
 def small() -> Setup:
@@ -56,14 +63,33 @@ IMPOSSIBLE: dict[str, tuple[Callable[[Setup], Any], str]] = {
     "twice a row": (lambda s: s.size("rows", "Rows", 2 * row_of(stock), kind="lengths"), "small: rows: 2*row_of(stock): a row is no quantity"),
     "a row and a row": (lambda s: s.size("rows", "Rows", row_of(stock) + row_of(2 * stock), kind="lengths"), "small: rows: "),
     "a row as a check": (lambda s: s.note("rows", row_of(stock) > 0, "R."), "small: rows: "),
-    "a table of nothing": (lambda s: s.table("wood", "Wood", "W.", {}, moves="number"), "small: the table of wood has no number 'moves'"),
+    "a table of nothing": (lambda s: s.table("wood", "Wood", "W.", {}), "small: the table of wood has no rows"),
+    "a choice of nothing": (lambda s: s.choice("joint", "Joint", "J."), "small: joint has no options to choose from"),
+    "a start that cannot be read": (lambda s: s.length("depth", "Depth", "1/0", "D."),
+    "small: depth cannot start with '1/0': A fraction cannot be over zero."),
+    "a start of nothing": (lambda s: s.length("depth", "Depth", "0", "D."), "small: depth cannot start with '0': This cannot be zero."),
+    "a start beyond the most": (lambda s: s.length("depth", "Depth", "7", "D.", most=inches(6)),
+    "small: depth cannot start with '7': The most this can be is 6 in."),
+    "a start that is no division": (lambda s: s.division("nearest", "Nearest", "7", "N."), "small: nearest cannot start with '7': Choose one of: "),
+    "a start without a unit among parts": (lambda s: s.pieces("parts_list", "Parts", "rail 22", "P.", most=9),
+    "small: parts_list starts with 'rail 22', which is something else in a metric shop"),
+    "a limit that is a sum": (lambda s: s.length("depth", "Depth", "1", "D.", most=2 * inches(6)), "small: depth: 2*inch_constant(6) is no constant"),
+    "a size as found by no reading": (lambda s: s.as_found("found", "Found", stock, inches(1)),
+    "small: found is read by 'stock', which is no reading"),
+    "a size as found by nothing": (lambda s: s.as_found("found", "Found", nothing, inches(1)),
+    "small: found is read by 'nothing', which is no reading"),
+    "near to nothing": (lambda s: s.near(nothing), "small: 'nothing' is no correction and no size as found"),
+    "near to a setting": (lambda s: s.near(s.setting("fence", "Fence", stock)), "small: 'fence' is no correction and no size as found"),
     "a part as long as an angle": (lambda s: s.part("Part", 1, tilt, stock, stock), "small: the part Part should be a length"),
     "a name of the cut list's": (lambda s: s.size("parts", "Parts", stock), "small: 'parts' cannot be a name"),
     "a name twice": (lambda s: s.length("stock", "Stock", "1", "Again."), "small: 'stock' is declared twice"),
     "a result named as an input": (lambda s: s.setting("stock", "Stock", stock), "small: 'stock' is declared twice"),
     "a check named as an input": (lambda s: s.stop("stock", stock > inches(1), "No.", change=stock), "small: 'stock' is declared twice"),
     "a name of the shop's": (lambda s: s.length("tape", "Tape", "1", "The tape."), "small: 'tape' cannot be a name"),
-    "a word of JavaScript": (lambda s: s.length("function", "F", "1", "F."), "small: 'function' cannot be a name"),
+    "a name that every object has": (lambda s: s.length("constructor", "C", "1", "C."), "small: 'constructor' cannot be a name"),
+    "an input that a form's fields have": (lambda s: s.length("length", "Length", "1", "L."), "small: 'length' cannot be the name of an input"),
+    "a table without such a column": (lambda s: s.table("wood", "Wood", "W.", SPECIES, radial="angle"),
+    "small: the table of wood has no angle 'radial'"),
     "a word of Python": (lambda s: s.length("lambda", "L", "1", "L."), "small: 'lambda' cannot be a name"),
     "a name with a capital": (lambda s: s.length("Stock", "Stock", "1", "S."), "small: 'Stock' cannot be a name"),
     "a name with a dash": (lambda s: s.length("a-b", "A", "1", "A."), "small: 'a-b' cannot be a name"),
@@ -96,6 +122,42 @@ def test_the_impossible_is_refused_where_it_stands(what: str) -> None:
         declare(small())
 
     assert str(refusal.value).startswith(message)
+
+
+def test_words_of_javascript_may_be_names() -> None:
+    """Inputs and results that are called as the phone's language speaks are worked out there as here."""
+    setup = Setup(slug="words", title="Words", stand="at the saw", job="A small job.")
+    words = [setup.length(name, name, "1", "Calipers.") for name in ("case", "function", "void", "known", "numbers")]
+    setup.setting("new", "New", sum(words), when=words[0] > inches("1/2"))
+    setup.source("Geometry.")
+    pages = {"words": setup.finish()}
+    with MiniRacer() as engine:
+        engine.eval(phone.brain(pages))
+        there = phone_respond(engine, "/words.json", {"case": "3"})
+
+    assert 7 == there["data"]["results"]["new"]["value"]
+    assert [] == unlike(respond(make_world(pages), "/words.json", {"case": "3"}, ""), there)
+
+
+@pytest.mark.parametrize("slug", ["Foo Bar/x", "", "job", "a--b", "-a", "a_b"])
+def test_an_address_is_small_letters_and_hyphens(slug: str) -> None:
+    """A card's address needs no encoding, and is that of no other page."""
+    with pytest.raises(DeclarationError, match="the address is"):
+        Setup(slug=slug, title="Small", stand="at the saw", job="A job.")
+
+
+def test_a_machine_without_cautions_is_refused() -> None:
+    """A machine for which nobody has written cautions cannot be named."""
+    with pytest.raises(DeclarationError, match="small: nobody has written cautions for 'bandsaw': use one of table saw, "):
+        Setup(slug="small", title="Small", stand="at the bench", job="A job.", machines=("table saw", "bandsaw"))
+
+
+def test_what_has_no_limit_is_always_near() -> None:
+    """A size as found that follows its reading however far it is has no condition to share."""
+    setup = small()
+    read = setup.reading("read", "Read", "On the scrap.")
+
+    assert setup.near(setup.as_found("found", "Found", read, stock)) is sympy.true
 
 
 def test_nobody_stands_elsewhere() -> None:

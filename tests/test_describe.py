@@ -5,8 +5,9 @@ import json
 import pytest
 
 from shopcalc.catalogue import setups
-from shopcalc.declare import Setup
 from shopcalc.describe import describe
+
+from .helpers import worked
 
 
 @pytest.mark.parametrize("slug", setups())
@@ -33,10 +34,31 @@ def test_limits_are_fractions() -> None:
     assert ([90, 1], [120, 1], []) == tuple(each["most"] for each in angle[:3])
 
 
-def test_a_machine_without_cautions_is_refused() -> None:
-    """A machine for which nobody has written cautions cannot be named."""
-    with pytest.raises(KeyError, match="router"):
-        describe(Setup(slug="small", title="Small", stand="at the bench", job="A job.", machines=("router",)))
+def test_a_way_on_names_the_checks_that_doubt_a_reading() -> None:
+    """Beside each value that may be carried stand the checks that keep it here."""
+    (way,) = describe(setups()["groove"])["onwards"]
+
+    assert ["groove_width", [["measured_groove", ["fence_move_far_off"]], ["groove_width", []]]] == way["carry"][1]
+
+
+def test_a_tilted_blade_leans_away_from_the_fence() -> None:
+    """The cap's step says so: leaning toward it the blade would pinch the strip and throw it."""
+    assert 1 == len([step for step in worked("ridge-cap")["steps"] if "leaning away from the fence" in step])
+
+
+def test_one_pass_off_the_middle_is_mended_away_from_the_thinner_cheek() -> None:
+    """The fence goes away from the cutter where the cheek that ran against it is the thinner."""
+    (check,) = [each for each in worked("groove", cutter="3/8", measured_groove="0.39")["checks"] if each["name"] == "one_pass_off"]
+
+    assert "away from the cutter if the cheek that ran against the fence is the thinner" in check["text"]
+
+
+def test_a_thin_gauge_block_is_to_be_changed() -> None:
+    """Beside a thin block an offcut wedges against the blade; the caution leads to the block's own field."""
+    checks = describe(setups()["tenon"])["checks"]
+    held = {each["name"] for each in worked("tenon", gauge_block="1/2")["checks"]} - {each["name"] for each in worked("tenon")["checks"]}
+
+    assert {("caution", "gauge_block", True)} == {(checks[name]["level"], checks[name]["change"], "wedge" in checks[name]["text"]) for name in held}
 
 
 def test_the_program_is_in_declared_order() -> None:

@@ -118,6 +118,17 @@ def test_inputs_that_clash_are_refused() -> None:
         setup.include(setups()["groove"])
 
 
+def test_an_input_does_not_count_as_used_because_an_inner_card_has_its_name() -> None:
+    """What the inner card is given a value for is not this card's input of the same name."""
+    setup = Setup(slug="clash", title="Clash", stand="at the saw", job="A job.")
+    stock = setup.length("stock", "Stock", "1", "Calipers.")
+    setup.length("fit", "Fit", "1/64", "The play.")
+    setup.include(setups()["tenon"], stock=stock, fit=inches(0))
+    setup.source("Geometry.")
+    with pytest.raises(DeclarationError, match="clash: the input 'fit' is used by nothing"):
+        setup.finish()
+
+
 @pytest.mark.parametrize(
     ("given", "message"),
     [

@@ -28,6 +28,7 @@ UNFINISHED: dict[str, tuple[Callable[[Setup], Any], str]] = {
     "a correction that quotes one": (lambda s: s.correction("move", "Move", stock, more="{nothing}", less="{size}", far=None),
     "small: the correction move quotes 'nothing'"),
     "braces around neither": (lambda s: s.step("Set {1/4}."), "small: step 1 has braces around what is neither a name nor a length"),
+    "a length that is none": (lambda s: s.step("Leave {1/0 in}."), "small: step 1 has '{1/0 in}', which is no length"),
     "an input that nothing uses": (lambda s: s.length("depth", "Depth", "1", "The depth."), "small: the input 'depth' is used by nothing"),
     "a reading without a trial": (
         lambda s: s.after("cut", "Cut", s.reading("read", "Read", "On the scrap.")), "small: a reading is taken, but no trial cut is described",

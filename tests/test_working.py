@@ -3,7 +3,28 @@
 import pytest
 import sympy
 
-from shopcalc.terms import asind, atand, cosd, degrees, inches, larger, number, pick, sind, smaller, tand, whole_above, whole_nearest
+from shopcalc.terms import (
+    asind,
+    atand,
+    boards_used,
+    boards_waste,
+    cosd,
+    degrees,
+    inches,
+    joined,
+    larger,
+    left_out,
+    longest_part,
+    number,
+    pick,
+    row_of,
+    sind,
+    smaller,
+    tand,
+    total_of,
+    whole_above,
+    whole_nearest,
+)
 from shopcalc.working import working_cases, working_text
 
 a, b, c = (sympy.Symbol(name, real=True) for name in ("a", "b", "c_d"))
@@ -32,8 +53,10 @@ WRITTEN = {
     "the larger of {a} \u2212 {b} and 0": larger(a - b, 0),
     "the smaller of {a} and {b}": smaller(a, b),
     "the size of ({a} \u2212 {b})": abs(a - b),
-    "whole number above {a} / {b}": whole_above(a / b),
-    "nearest whole number to {a}": whole_nearest(a),
+    "whole number above ({a} / {b})": whole_above(a / b),
+    "whole number above ({a} \u00d7 {b}) / {b}": whole_above(a * b) / b,
+    "nearest whole number to ({a})": whole_nearest(a),
+    "{a} / (1/64)": a / inches("1/64"),
     "\u2212{a}": -a,
     "{c_d}": c,
     "2": sympy.Integer(2),
@@ -79,6 +102,26 @@ def substituted(expression: sympy.Basic) -> sympy.Basic:
     for function, replacement in own.items():
         expression = expression.replace(function, replacement)
     return expression.evalf()
+
+
+IN_WORDS = {
+    "the larger of {a} and ({b} / 2)": larger(a, b / 2),
+    "(the larger of {a} and {b}) / 2": larger(a, b) / 2,
+    "(the larger of {a} and {b}) + (the smaller of {a} and {c_d})": larger(a, b) + smaller(a, c),
+    "the larger of {a} and (the smaller of {b} and {c_d})": larger(a, smaller(b, c)),
+    "the larger of {a} and ({b} \u2212 {c_d})": larger(a, (b - c) / inches(1)),
+    "{a} \u2212 ({b} if {b} is more than {c_d}; otherwise {c_d})": a - pick((b, b > c), otherwise=c),
+    "(the larger of {a} and {b}) is more than {c_d}": larger(a, b) > c,
+    "{a} \u00d7 (boards used less the parts) / (length of the boards used)": a * boards_waste(b) / boards_used(b),
+    "sum of (longest of {b}) / 2": total_of(longest_part(b)) / 2,
+    "{a} and {b} and (those of {c_d} that no board takes)": joined(row_of(a), joined(b, left_out(c, c))),
+}
+
+
+@pytest.mark.parametrize(("text", "formula"), IN_WORDS.items())
+def test_words_show_how_far_they_reach(text: str, formula: sympy.Basic) -> None:
+    """Words stand in brackets beside signs, and what is compound stands in brackets among words."""
+    assert sorted(text.split()) == sorted(working_text(formula).split())
 
 
 def test_cases_are_written_apart() -> None:

@@ -5,7 +5,7 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 `answer`, the settings at once at every key, then the `sheet`, all that is read when the fingers rest.
 """
 
-from shopcalc.portable.bench import inner_benches, read_and_set
+from shopcalc.portable.bench import inner_benches, is_stopped, read_and_set
 from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
 from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
 from shopcalc.portable.form import grouped, input_fields, tape_options
@@ -217,7 +217,10 @@ def card_data(bench):
         "checks": [{"level": one["level"], "name": one["name"], "text": one["text"]} for one in shown_checks(bench)],
         "steps": [one["text"] for one in shown_steps(bench)],
         "includes": included_data(bench),
-        "trial": {"text": fill_known(about["trial"], bench), "corrections": [one["text"] for one in shown_corrections(bench)]},
+        "trial": {
+            "text": "" if is_stopped(bench) else fill_known(about["trial"], bench),
+            "corrections": [one["text"] for one in shown_corrections(bench)],
+        },
     }
 
 

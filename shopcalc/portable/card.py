@@ -167,7 +167,7 @@ def correction(name, result, bench):
         elif written["ticks"] > 0:
             amount = amount + " (" + fraction_text(written["ticks"], FINEST) + ("" if written["lean"] == "" else " " + written["lean"]) + ")"
     else:
-        nothing = written["text"] == "0\u00b0"
+        nothing = written["text"] == write_value(0, kind, FINEST, "nearest", metric, units)["text"]
         amount = written["text"]
     words = result["more"] if above(value, 0) else result["less"]
     return {

@@ -5,19 +5,27 @@ HEXADECIMAL = "0123456789ABCDEF"
 
 
 def shown_onwards(bench):
-    """Links to the cards this one leads to, with the entries carried along."""
+    """Links to the cards this one leads to, with the entries carried along; a reading that is told to be a slip stays here."""
     links = []
     for onward in bench["about"]["onwards"]:
         if onward["slug"] not in bench["world"]["setups"]:
             continue
         parts = []
         for carried in onward["carry"]:
-            for name in carried[1]:
-                if name in bench["known"]:
-                    parts.append(carried[0] + "=" + encoded(bench["texts"][name]))
+            for source in carried[1]:
+                if source[0] in bench["known"] and not any_in(source[1], bench["raised"]):
+                    parts.append(carried[0] + "=" + encoded(bench["texts"][source[0]]))
                     break
         links.append({"label": onward["label"], "address": "/" + onward["slug"] + "?" + "&".join(parts + shop_query(bench["shop"]))})
     return links
+
+
+def any_in(names, raised):
+    """Whether one of `names` is among the checks raised."""
+    for name in names:
+        if name in raised:
+            return True
+    return False
 
 
 def shop_query(shop):

@@ -86,6 +86,13 @@ def test_the_shape_of_data() -> None:
     assert ["Too wide: move the fence 0.004 in away from the cutter."] == data["trial"]["corrections"]
 
 
+def test_data_tells_of_no_trial_where_nothing_can_be_cut() -> None:
+    """On a stop the trial is left out of the data as it is of the page."""
+    texts = [exact.answer("/groove.json", {"cutter": cutter})["data"]["trial"]["text"] for cutter in ("1/4", "1")]
+
+    assert [True, False] == [len(text) > 0 for text in texts]
+
+
 def test_only_lengths_have_decimals_and_millimetres() -> None:
     """An angle or a count has neither."""
     results = exact.answer("/ridge-cap.json", {})["data"]["results"]

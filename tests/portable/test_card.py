@@ -4,9 +4,9 @@ from typing import Any
 
 import pytest
 
-from shopcalc.portable.card import show_answer, show_sheet, show_value
+from shopcalc.portable.card import correction, show_answer, show_sheet, show_value
 
-from ..helpers import bench_of
+from ..helpers import INCH_SHOP, UNITS, bench_of, exactly
 
 
 def sheet(slug: str, **typed: str) -> dict[str, Any]:
@@ -121,6 +121,19 @@ def test_a_correction_of_an_angle() -> None:
     """A tilt is corrected in degrees."""
     assert "Tilt the blade 0.5\u00b0 more." == sheet("ridge-cap", measured_bevel="29.5")["corrections"][0]["text"]
     assert "It is right: leave the setting where it is." == sheet("ridge-cap", measured_bevel="30")["corrections"][0]["text"]
+
+
+@pytest.mark.parametrize(
+    ("kind", "move", "text"),
+    [("percent", "0.04", "It is right: leave the setting where it is."), ("percent", "0.06", "0.1% more."), ("percent", "-2", "2% less."),
+    ("count", "0", "It is right: leave the setting where it is."), ("count", "-1", "1 less."),
+    ("angle", "0.004", "It is right: leave the setting where it is."), ("angle", "0.006", "0.01\u00b0 more.")],
+)  # fmt: skip
+def test_a_correction_of_any_kind_knows_when_there_is_nothing_to_correct(kind: str, move: str, text: str) -> None:
+    """What is written as nothing is right, in percent and pieces as in degrees."""
+    bench = {"known": {"move": exactly(move)}, "shop": INCH_SHOP, "world": {"units": UNITS}}
+
+    assert text == correction("move", {"kind": kind, "label": "Move", "more": "{size} more.", "less": "{size} less."}, bench)["text"]
 
 
 def test_the_working_shows_formula_numbers_and_result() -> None:

@@ -33,6 +33,24 @@ def test_a_reading_goes_on_before_what_was_planned() -> None:
     assert ["0.382"] == parse_qs(urlsplit(links[0]["address"]).query)["groove_width"]
 
 
+def carried(slug: str, **typed: str) -> dict[str, list[str]]:
+    """What each way on from a card carries along, by the card it leads to."""
+    addresses = [urlsplit(link["address"]) for link in shown_onwards(bench_of(slug, **typed))]
+    return {address.path: parse_qs(address.query) for address in addresses}
+
+
+def test_a_reading_that_is_told_to_be_far_off_goes_nowhere() -> None:
+    """A slip of the calipers is not carried on: the tenon is for the groove as planned, and where nothing was planned nothing goes."""
+    assert ["3/8"] == carried("groove", measured_groove="1")["/tenon"]["groove_width"]
+    assert ["13/16"] == carried("dado-stack", width="3/4", measured_dado="13/16")["/groove"]["cutter"]
+    assert "cutter" not in carried("dado-stack", width="3/4", measured_dado="2")["/groove"]
+
+
+def test_a_reading_that_no_correction_follows_still_goes_on() -> None:
+    """With one pass the width says nothing of the fence, and is the width of the groove all the same."""
+    assert ["0.39"] == carried("groove", cutter="3/8", measured_groove="0.39")["/tenon"]["groove_width"]
+
+
 @pytest.mark.parametrize(
     ("division", "metric", "parts"), [(32, False, []), (64, False, ["tape=64"]), (32, True, ["units=mm"]), (8, True, ["tape=8", "units=mm"])]
 )
