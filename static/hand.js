@@ -25,13 +25,15 @@
     const put = mark => key(mark, { '/': 'slash', '.': 'point' }[mark], () => type(mark));
     const part = (top, under) => {
       const face = make('span', { className: 'fraction' }, make('span', {}, `${top}`), make('span', {}, `${under}`));
-      return key(face, `${ONES[top]} ${PARTS[under]}${top > 1 ? 's' : ''}`, () => addFraction(`${top}/${under}`), { className: under > 8 ? 'fine' : '' });
+      return key(face, `${ONES[top]} ${PARTS[under]}${top > 1 ? 's' : ''}`, () => addFraction(`${top}/${under}`), { className: under > 8 ? 'part fine' : 'part' });
     };
     const parts = Array.from({ length: 15 }, (_, n) => {
       let top = n + 1, under = 16;
       while (top % 2 === 0) { top /= 2; under /= 2; }
       return part(top, under);
     });
+    const between = () => key('', '', () => type(field.dataset.kind === 'lengths' ? ', ' : ' '), { className: 'between' });
+    const sum = (face, said, text = ` ${face} `) => key(face, said, () => type(text));
     title = make('p', { className: 'pad-title' });
     heard = make('p', { className: 'unseen' });
     heard.setAttribute('role', 'status');
@@ -39,9 +41,10 @@
     pad = make('div', { className: 'pad', id: 'pad', hidden: true },
       group('pad-top', title, heard, key('abc', 'The phone\u2019s own keyboard', turn, { className: 'turn' }), key('Done', '', done, { className: 'done' })),
       group('digits', ...Array.from('1234567890./', put)),
-      group('parts', ...parts, key('', '', () => type(field.dataset.kind === 'lengths' ? ', ' : ' '), { id: 'pad-between' })),
+      group('parts', ...parts, between()),
+      group('sums', sum('+', 'plus'), sum('\u2212', 'minus', ' - '), sum('\u00d7', 'times'), sum('\u00f7', 'divided by', ' / '), sum('(', 'open bracket', '('), sum(')', 'close bracket', ')'), between()),
       group('tools', key('\u2032', 'feet', () => addUnit("'")), key('\u2033', 'inches', () => addUnit('"')), key('mm', 'millimetres', () => addUnit(' mm')),
-        key('', '', () => move(-1), { id: 'pad-less' }), key('', '', () => move(1), { id: 'pad-more' }),
+        key('', '', () => move(-1), { className: 'less' }), key('', '', () => move(1), { className: 'more' }),
         key('\u232b', 'Delete', takeBack), key('C', 'Clear', () => change('', 0, field.value.length))));
     pad.setAttribute('role', 'group');
     // the field keeps the focus while keys are tapped
@@ -51,7 +54,12 @@
 
   const metric = () => byId('shop-units').value === 'mm';
   const step = () => metric() ? '1 mm' : `1/${byId('shop-tape').value} in`;
-  const name = (id, face, said) => { byId(id).textContent = face; byId(id).setAttribute('aria-label', said); };
+  const name = (keys, face, said) => {
+    for (const each of pad.querySelectorAll(keys)) {
+      each.textContent = face;
+      each.setAttribute('aria-label', said);
+    }
+  };
 
   function open(served) {
     if (!pad) build();
@@ -62,9 +70,12 @@
     pad.setAttribute('aria-label', `Keys for ${labelOf(field)}`);
     pad.classList.remove('turned');
     pad.classList.toggle('coarse', byId('shop-tape').value === '8');
-    name('pad-between', row ? ',' : '\u2423', row ? 'comma' : 'space');
-    name('pad-less', `\u2212${step().split(' in')[0]}`, `${step()} less`);
-    name('pad-more', `+${step().split(' in')[0]}`, `${step()} more`);
+    // bare numbers are millimetres: a fraction of the tape would be one of a millimetre, and sums stand in its place
+    pad.classList.toggle('metric', metric());
+    pad.classList.toggle('summing', 'sum' in field.dataset);
+    name('.between', row ? ',' : '\u2423', row ? 'comma' : 'space');
+    name('.less', `\u2212${step().split(' in')[0]}`, `${step()} less`);
+    name('.more', `+${step().split(' in')[0]}`, `${step()} more`);
     field.inputMode = 'none';
     pad.hidden = false;
     root.classList.add('padded');
@@ -80,18 +91,19 @@
     root.classList.toggle('tall', Boolean(answer) && answer.offsetHeight > innerHeight * 0.45);
   }
 
-  // Between the answer, which may stick to the top, and the pad: the field with its note and where to measure.
+  // Between the answer, which may stick to the top, and the pad: the field with its note.
   function keepInSight() {
     const answer = readout(), part = field.closest('.field');
     roomFor(answer);
+    const held = () => answer && getComputedStyle(answer).position === 'sticky' ? answer.offsetHeight : 0;
+    const isTight = () => pad.offsetHeight + part.offsetHeight + held() > innerHeight;
+    // the field has its note: what the pad says can be spared, then the answer
     pad.classList.remove('brief');
-    // the field has its note: the pad's is what can be spared
-    if (pad.offsetHeight + part.offsetHeight > innerHeight) pad.classList.add('brief');
-    const room = innerHeight - pad.offsetHeight, help = part.querySelector('.help')?.offsetHeight ?? 0;
-    if (answer && answer.offsetHeight + part.offsetHeight + help > room) root.classList.add('tall');
-    const sticks = answer && getComputedStyle(answer).position === 'sticky', top = sticks ? answer.offsetHeight + 8 : 8;
+    if (isTight()) pad.classList.add('brief');
+    if (isTight()) root.classList.add('tall');
+    const room = innerHeight - pad.offsetHeight, top = held() + 8;
     const spare = room - top - part.offsetHeight;
-    root.style.scrollPadding = `${top}px 0 ${pad.offsetHeight + Math.max(0, Math.min(help + 8, spare))}px`;
+    root.style.scrollPadding = `${top}px 0 ${pad.offsetHeight + Math.max(0, Math.min(8, spare))}px`;
     document.body.style.paddingBottom = `${pad.offsetHeight}px`;
     // where even the field with its label is too tall, the label is what goes out of sight
     part.scrollIntoView({ block: spare < 0 ? 'end' : 'nearest' });
@@ -139,8 +151,9 @@
   // What is being built, and how it is read; said when the fingers rest.
   function tell() {
     if (!field) return;
-    const note = byId(`note-${field.id.replace('in-', '')}`);
-    title.replaceChildren(`${labelOf(field)} `, make('b', {}, field.value || '\u2013'), make('span', { className: note?.className ?? '' }, note?.textContent ?? ''));
+    const note = byId(`note-${field.id.replace('in-', '')}`), help = byId(field.id.replace('in-', 'help-'));
+    title.replaceChildren(`${labelOf(field)} `, make('b', {}, field.value || '\u2013'),
+      ...[note, !note?.matches('.wrong') && help].filter(each => each?.textContent).map(each => make('span', { className: each === help ? 'where' : each.className }, each.textContent)));
     clearTimeout(quiet);
     quiet = setTimeout(() => { heard.textContent = field ? `${field.value}. ${note?.textContent ?? ''}` : ''; }, 900);
   }
@@ -167,7 +180,7 @@
 
   function takeBack() {
     const { selectionStart: start, selectionEnd: end } = field;
-    const last = before().match(/(?: ?\d+\/\d+| mm|[^])$/);
+    const last = before().match(/(?: ?\d+\/\d+| mm| [-+\u00d7/] |[^])$/);
     if (start < end) type('');
     else if (last) change('', last.index, end);
   }
@@ -272,6 +285,13 @@
     within.querySelector(`li[data-of="${of}"], div[data-of="${of}"]`)?.scrollIntoView({ block: 'center' });
   }
 
+  // A mark of a list, on the tape that is drawn above it.
+  function showPin(mark) {
+    const run = mark.parentElement.parentElement.querySelector('.run'), pins = run.querySelectorAll('.pin');
+    run.scrollLeft = pins[[...mark.parentElement.children].indexOf(mark)].getAttribute('x') - run.clientWidth / 2;
+    run.scrollIntoView({ block: 'nearest' });
+  }
+
   document.addEventListener('pointerdown', event => {
     touched = event.pointerType === 'touch';
     // before it has the focus, or the phone's own keyboard comes up first
@@ -279,12 +299,16 @@
   }, { passive: true });
   document.addEventListener('focusin', ({ target }) => {
     if (target.closest('#inputs')) light(target.name);
-    if (!target.matches(LENGTHS)) return;
-    target.setAttribute('aria-keyshortcuts', 'Alt+ArrowDown');
+    if (!target.matches('input[data-kind]')) return;
+    if (target.matches(LENGTHS)) target.setAttribute('aria-keyshortcuts', 'Alt+ArrowDown');
     // the tap that gave the focus is over before anything moves under it
     if (touched && target !== field) requestAnimationFrame(() => document.activeElement === target && openAll(target));
   });
-  const openAll = target => { open(target); target.select(); };
+  // a value is typed anew; a length by the pad
+  function openAll(target) {
+    if (target.matches(LENGTHS)) open(target);
+    target.select();
+  }
   document.addEventListener('focusout', ({ target, relatedTarget }) => {
     if (target.closest('#inputs') && !relatedTarget?.closest('#inputs, .pad')) light('');
     if (target.matches(LENGTHS) && target !== field) target.removeAttribute('inputmode');
@@ -310,6 +334,8 @@
   document.addEventListener('click', ({ target, clientX, clientY }) => {
     if (target.closest('.grow')) return enlarge();
     if (touched && target.matches(LENGTHS) && target !== field) return openAll(target);
+    const mark = target.closest('.run ~ .marks li');
+    if (mark) return showPin(mark);
     const picture = target.closest('.picture svg'), word = picture && dimensionAt(picture, clientX, clientY);
     if (word) follow(word);
   });

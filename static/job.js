@@ -132,6 +132,8 @@ function typed(form, shop) {
 
 // `current` is the job chosen; the fields on the page belong to the job that `work.dataset.job` names.
 let current = '', draws = 0;
+// How far down each view of it was left.
+let places = {};
 
 async function choose(id) {
   const all = await everyJob();
@@ -141,7 +143,10 @@ async function choose(id) {
   find('job-choice').parentElement.classList.toggle('none', !all.length);
   find('job-keep').hidden = work.hidden = !current;
   find('job-code').replaceChildren();
-  if (work.dataset.job !== current) work.replaceChildren();
+  if (work.dataset.job !== current) {
+    work.replaceChildren();
+    places = {};
+  }
   if (current) await draw();
   find('job-choice').classList.add('ready');
 }
@@ -159,6 +164,7 @@ async function draw() {
   const mine = ++draws, job = await read(current);
   if (!job) return choose('');
   work.ariaBusy = true;
+  const first = work.dataset.job !== current;
   try {
     const response = await asked(job), text = await response.text();
     if (mine !== draws) return;
@@ -171,6 +177,7 @@ async function draw() {
     work.innerHTML = text;
     for (const link of work.querySelectorAll('a[href*="#item="]')) link.hash = link.hash.replace('=', `=${current}/`);
     markView();
+    if (first) turnTo(work.dataset.at);
     const field = id && find(id);
     field?.focus({ preventScroll: true });
     // what was marked to be typed over stays marked
@@ -186,6 +193,15 @@ async function draw() {
 // One view of the job at a time: at the saw only the order of work is wanted.
 function markView() {
   for (const button of work.querySelectorAll('[data-view]')) button.setAttribute('aria-pressed', button.dataset.view === work.dataset.at);
+}
+
+// Each view is found again where it was left, the order of work for the first time where the work goes on.
+function turnTo(view) {
+  const at = places[view], next = view === 'order' && work.querySelector('.done') && work.querySelector('.job-run:not(.done)');
+  work.dataset.at = view;
+  markView();
+  if (at == null && next) next.scrollIntoView({ behavior: 'instant' });
+  else scrollTo({ top: at ?? Math.min(scrollY, scrollY + work.getBoundingClientRect().top), behavior: 'instant' });
 }
 
 const textOf = html => new DOMParser().parseFromString(html, 'text/html').body.textContent.trim();
@@ -281,6 +297,7 @@ async function putBack() {
   say('');
   if (out.length) offerBack('It is back. The one taken out before it: ');
   await draw();
+  find(`label-${item.id}`)?.focus();
 }
 
 // The number after the largest, or where that is the last there is, the first that is free.
@@ -356,7 +373,12 @@ async function copyLink(job) {
 
 const DO = {
   start: async () => choose(await keepNew(blank('New job'))),
-  boathouse: async () => takeIn(await (await fetch('/static/boathouse.json')).text(), 'The boathouse'),
+  boathouse: async () => {
+    const text = await (await fetch('/static/boathouse.json')).text(), fresh = JSON.parse(text);
+    whole(fresh);
+    const same = (await everyJob()).find(([, job]) => JSON.stringify(job) === JSON.stringify(fresh));
+    return same ? choose(same[0]) : takeIn(text, 'The boathouse');
+  },
   save: job => download(JSON.stringify(job, null, 2), fileName(job, 'json'), 'application/json'),
   csv: async job => {
     const response = await asked(job, '.csv');
@@ -381,10 +403,10 @@ function startPage() {
   page.addEventListener('click', async event => {
     const { view } = event.target.dataset;
     if (view) {
-      work.dataset.at = view;
+      places[work.dataset.at] = scrollY;
       remember(VIEW, view);
       hush();
-      return markView();
+      return turnTo(view);
     }
     const button = event.target.closest('[data-do]');
     if (!button) return;

@@ -10,6 +10,10 @@ WIDTH = 340
 # Drawing units to the inch for each division: finer tapes are drawn larger, so that a tick stays a tick.
 INCH_WIDE = {"8": 104, "16": 136, "32": 208, "64": 340, "128": 512}
 CENTIMETRE_WIDE = 68
+# Of a numeral, in hundredths: room for a figure, in the widest letters that a phone may have, and between it and its tick.
+FIGURE_WIDE = 1200
+NUMERAL_OFF = 400
+NUMERAL_FREE = 300  # what a mark keeps from it
 LONGEST_RUN = 240  # inches or centimetres of tape that a thumb still swipes along
 TICK_TALL = {"1": 46, "2": 36, "4": 29, "8": 23, "16": 18, "32": 14, "64": 11, "128": 8}
 
@@ -32,13 +36,13 @@ def stretch(place, division, wide, direction, metric):
     first = nearest - shown // 2
     if first < 0:
         first = 0
+    mark = nearest_of((place * division - first) * wide * 100 / division)
     numerals = []
     for step in range(shown + 1):
         tick = first + step
         whole = tick // division
         if whole * division == tick and tick > 0:
-            numerals.append({"x": hundredths(step * wide * 100 // division), "text": str(tick) if metric else str(whole)})
-    mark = nearest_of((place * division - first) * wide * 100 / division)
+            numerals = numerals + numeral(step * wide * 100 // division, str(tick if metric else whole), [mark])
     return {
         "ticks": tick_path(first, shown + 1, division, wide, metric),
         "numerals": numerals,
@@ -47,6 +51,24 @@ def stretch(place, division, wide, direction, metric):
         "which": "the mark below, " if direction == "down" else "the mark above, " if direction == "up" else "nearest mark ",
         "between": floor_of(place * division) != nearest or floor_of(0 - place * division) != 0 - nearest,
     }
+
+
+def numeral(at, text, marks):
+    """The numeral of the tick at `at`, in hundredths as the `marks` are, in a list.
+
+    It stands before its tick, as on a tape; behind it where it would be cut off or a mark goes through it, and nowhere
+    where marks go through both.
+    """
+    wide = len(text) * FIGURE_WIDE + NUMERAL_OFF
+    before = at >= wide
+    behind = True
+    for mark in marks:
+        off = mark - at
+        if 0 - wide - NUMERAL_FREE < off and off < NUMERAL_FREE - NUMERAL_OFF:
+            before = False
+        if NUMERAL_OFF - NUMERAL_FREE < off and off < wide + NUMERAL_FREE:
+            behind = False
+    return [{"x": hundredths(at), "text": text, "behind": not before}] if before or behind else []
 
 
 def tick_path(first, count, division, wide, metric):
@@ -78,13 +100,14 @@ def draw_run(row, division, metric, units):
     count = ceiling_of(high) + 1 - first
     if count > LONGEST_RUN or above(0, low):
         return []
+    marks = [nearest_of((place - first) * wide * 100) for place in places]
     numerals = []
     for step in range(count - 1):
         here = first + step + 1
-        numerals.append({"x": str((step + 1) * wide), "text": str(here * 10 if metric else here)})
+        numerals = numerals + numeral((step + 1) * wide * 100, str(here * 10 if metric else here), marks)
     pins = []
-    for place in places:
-        pins.append({"x": hundredths(nearest_of((place - first) * wide * 100)), "text": str(len(pins) + 1)})
+    for mark in marks:
+        pins.append({"x": hundredths(mark), "text": str(len(pins) + 1)})
     ticks = tick_path(0, 10 if metric else division, 10 if metric else division, wide, metric)
     return [{"ticks": ticks, "unit": str(wide), "wide": str(count * wide), "numerals": numerals, "pins": pins}]
 

@@ -173,3 +173,23 @@ def test_the_job_breaks_no_rule_of_access(phone):
     page.locator("#job-kerf").press("Tab")
     page.locator("#note-job-kerf.wrong").wait_for()
     assert faults(page) == []
+
+
+FILLED = """all => all.filter(each => each.offsetWidth).map(each => getComputedStyle(each)).filter(style =>
+    style.forcedColorAdjust !== 'none' || style.color === style.backgroundColor).length"""
+
+
+@on("forced colours")
+def test_forced_colours_leave_the_words_on_what_is_filled(phone):
+    """The system lays no plate of the paper's colour under the letters of a key, a tab or a fraction."""
+    page = visit(phone, "/tenon")
+    page.locator("#in-stock").tap()
+    page.locator(".pad").wait_for()
+
+    assert page.locator("button, .number").evaluate_all(FILLED) == 0
+    page = phone.visit("/job")
+    until(page, "document.querySelector('#job-choice.ready') !== null")
+    page.get_by_role("button", name="Show the boathouse").click()
+    page.locator("#work .items li").first.wait_for()
+    assert page.locator("button").evaluate_all(FILLED) == 0
+    assert page.locator(".items .quiet").evaluate_all("all => all.filter(each => parseFloat(getComputedStyle(each).borderTopWidth)).length") == 0

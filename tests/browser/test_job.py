@@ -488,3 +488,91 @@ def test_a_screen_reader_can_tell_the_ticks_apart(shop: Phone) -> None:
 
     assert len(names) > 10
     assert len(names) == len(set(names))
+
+
+def test_each_view_is_found_again_where_it_was_left(shop: Phone) -> None:
+    """A view that is opened for the first time begins at its beginning."""
+    page = with_boathouse(shop)
+    # a thumb scrolls nothing on its way to a tab, as the test's own click would
+    tap = "view => { scrollTo({ top: 900, behavior: 'instant' }); document.querySelector(`[data-view=${view}]`).click(); }"
+    page.evaluate(tap, "cuts")
+    assert 0 < page.locator("#head-cuts").bounding_box()["y"] < 200
+    page.evaluate(tap, "order")
+
+    assert page.evaluate("scrollY") == 900
+
+
+def test_a_run_that_is_done_is_folded_to_its_first_line(shop: Phone) -> None:
+    """One tick opens it again."""
+    page = with_boathouse(shop)
+    run = page.locator(".job-run", has_text="Mill to thickness").first
+    assert run.locator(".set").is_visible()
+    run.locator(".tick").click()
+    page.locator(".job-run.done", has_text="Mill to thickness").wait_for()
+
+    assert not run.locator(".set").is_visible()
+    run.locator(".tick").click()
+    run.locator(".set").wait_for()
+
+
+def test_the_order_of_work_opens_where_the_work_goes_on(shop: Phone) -> None:
+    """What is done is above."""
+    page = with_boathouse(shop)
+    for _ in range(8):
+        before = page.locator(".job-run.done").count()
+        page.locator(".job-run:not(.done) .tick").first.click()
+        until(page, f"document.querySelectorAll('.job-run.done').length > {before}")
+    page.close()
+    again = job_page(shop)
+    next_run = again.locator(".job-run:not(.done)").first
+
+    until(again, "scrollY > 0")
+    assert 0 < next_run.bounding_box()["y"] < 300
+
+
+def test_what_is_put_back_has_the_focus(shop: Phone) -> None:
+    """Whoever goes by keyboard goes on from there."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.get_by_role("button", name="Take Side door out").click()
+    page.get_by_role("button", name="Put it back").click()
+
+    until(page, "document.activeElement.value === 'Side door'")
+
+
+def test_the_boathouse_is_shown_once(shop: Phone) -> None:
+    """A second tap opens the one that is there, unless it was changed."""
+    page = with_boathouse(shop)
+    page.get_by_role("button", name="New").click()
+    until(page, "document.querySelectorAll('#job-choice option').length === 2")
+    page.get_by_role("button", name="Show the boathouse").click()
+    until(page, "document.querySelector('#job-choice').selectedOptions[0].textContent === 'Boathouse'")
+    assert len(kept(page)) == 2
+
+    turn_to(page, "Items")
+    page.locator("#job-notes").fill("Mine")
+    page.locator("#job-notes").press("Tab")
+    page.get_by_role("button", name="Show the boathouse").click()
+    until(page, "document.querySelectorAll('#job-choice option').length === 3")
+
+
+def test_a_job_needs_no_introduction(shop: Phone) -> None:
+    """What a job is for is told until there is one; what to buy stands above what is to be typed."""
+    page = job_page(shop)
+    intro = page.get_by_text("Parts that share wood")
+    assert intro.is_visible()
+    page.get_by_role("button", name="Show the boathouse").click()
+    intro.wait_for(state="hidden")
+
+    turn_to(page, "Boards")
+    assert page.get_by_text("to buy,").first.bounding_box()["y"] < page.locator("#job-kerf").bounding_box()["y"]
+
+
+def test_a_file_is_opened_by_a_button_like_the_others(shop: Phone) -> None:
+    """The browser's own field lies unseen over it, and whoever tabs sees where one is."""
+    page = job_page(shop)
+    page.locator("#job-file").focus()
+
+    box, field = page.locator(".file").bounding_box(), page.locator("#job-file").bounding_box()
+    assert (min(box["width"], box["height"]) >= 44, field["width"] >= box["width"] - 5) == (True, True)
+    assert page.evaluate("getComputedStyle(document.querySelector('.file')).outlineStyle") == "solid"

@@ -2,7 +2,7 @@
 
 import pytest
 
-from .phone import readout, until, wait_for_card
+from .phone import borrowed, readout, until, wait_for_card
 
 pytestmark = pytest.mark.browser
 
@@ -22,15 +22,24 @@ NONE = "delete Navigator.prototype.wakeLock;"
 
 
 @pytest.fixture
-def page(installed):
+def phone(held):
+    """One phone for all of it, whose pages go with each test."""
+    with borrowed(held) as lent:
+        yield lent
+
+
+@pytest.fixture
+def page(phone):
     """The tenon's card with no play, on a phone whose screen can be kept awake."""
-    return card(installed, LOCK)
+    return card(phone, LOCK)
 
 
 def card(phone, script):
     """The tenon's card with no play, after a script that says what the phone can do."""
-    phone.context.add_init_script(script)
-    page = phone.visit("/tenon?groove_width=5/16&fit=0")
+    page = phone.context.new_page()
+    page.add_init_script(script)
+    page.goto("/tenon?groove_width=5/16&fit=0")
+    page.locator("#rest").wait_for(state="detached")
     wait_for_card(page)
     page.locator("html[data-hand]").wait_for(state="attached")
     return page
@@ -65,10 +74,11 @@ def test_a_tap_on_the_number_fills_the_screen_with_it(page):
 def test_the_whole_of_it_is_on_the_screen(page, size, typed):
     """However the phone is held and however long the number is, nothing of it is cut off."""
     page.set_viewport_size({"width": size[0], "height": size[1]})
-    page.locator("#in-stock").fill(typed)
-    page.wait_for_timeout(600)
-    enlarge(page)
-    boxes = [large(page).locator(part).bounding_box() for part in ("#sheet-label", ".number", ".small", "button")]
+    page.goto(f"/fractions?entry={typed}")
+    wait_for_card(page)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    readout(page).locator(".big .number").tap(force=True)
+    boxes = [page.get_by_role("dialog").locator(part).bounding_box() for part in ("#sheet-label", ".number", ".small", "button")]
 
     assert [] == [box for box in boxes if box["x"] < 0 or box["y"] < 0 or box["x"] + box["width"] > size[0] or box["y"] + box["height"] > size[1]]
 
@@ -92,9 +102,9 @@ def test_a_screen_that_was_looked_away_from_is_kept_awake_again(page):
 
 
 @pytest.mark.parametrize("script", [REFUSED, NONE], ids=["refused", "unknown"])
-def test_a_phone_that_cannot_stay_awake_shows_it_all_the_same(installed, script):
+def test_a_phone_that_cannot_stay_awake_shows_it_all_the_same(phone, script):
     """Neither a refusal nor a browser without the lock is an error."""
-    page = card(installed, script)
+    page = card(phone, script)
     enlarge(page)
     page.keyboard.press("Escape")
     large(page).wait_for(state="hidden")

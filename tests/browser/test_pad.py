@@ -160,6 +160,58 @@ def test_a_row_of_lengths_has_a_comma(held, page):
     assert text(page, "chippers") == "1/8, 1/4"
 
 
+def test_a_metric_pad_has_sums_where_the_fractions_stand(held, page):
+    """Three eighths would be read as three eighths of a millimetre."""
+    page = held.visit("/tenon?units=mm")
+    ready(page)
+    page.locator("#in-groove_width").tap()
+
+    assert not pad(page).get_by_role("button", name="three eighths").is_visible()
+    tap(page, "Clear", "open bracket", "3", "0", "minus", "1", "point", "5", "close bracket", "divided by", "3")
+    assert text(page, "groove_width") == "(30 - 1.5) / 3"
+    until(page, "document.getElementById('note-groove_width').textContent.includes('9.5 mm')")
+
+
+def test_a_row_in_a_metric_shop_has_its_comma(held, page):
+    """It stands under the sums."""
+    page = held.visit("/dado-stack?units=mm")
+    ready(page)
+    page.locator("#in-chippers").tap()
+    tap(page, "Clear", "3", "comma", "2")
+
+    assert text(page, "chippers") == "3, 2"
+
+
+def test_tape_arithmetic_is_built_by_thumb(held, page):
+    """Signs and brackets stand on a row of their own, delete takes a sign back whole, and the field is as wide as the screen."""
+    page = held.visit("/fractions")
+    ready(page)
+    page.locator("#in-entry").tap()
+    tap(page, "Clear", "open bracket", "3", "1", "one quarter", "minus", "three eighths", "plus", "Delete", "close bracket", "times", "2")
+
+    assert text(page, "entry") == "(31 1/4 - 3/8) \u00d7 2"
+    page.locator("#note-entry", has_text="5 ft").wait_for()
+    assert page.locator("#in-entry").bounding_box()["width"] > 340
+
+
+def test_a_size_has_no_row_of_signs(page):
+    """It would stand in the way of the field."""
+    page.locator("#in-stock").tap()
+
+    assert not pad(page).get_by_role("button", name="plus", exact=True).is_visible()
+
+
+def test_where_to_measure_is_told_in_the_pads_head(page):
+    """And not over the next field; a slip takes its place there."""
+    page.locator("#in-stock").tap()
+    pad(page).get_by_text("Calipers across the rail").wait_for()
+
+    assert not page.locator("#help-stock").is_visible()
+    tap(page, "slash")
+    pad(page).locator(".note.wrong").wait_for()
+    assert pad(page).locator(".where").count() == 0
+
+
 def test_done_closes_on_the_way_to_the_answer(page):
     """The pad goes, the answer is in sight and has the focus, and the field has its own keyboard again."""
     page.locator("#in-stock").tap()

@@ -102,3 +102,20 @@ def test_what_is_for_the_screen_stays_off_the_paper(phone):
     text = "".join(part for sheet in printed(phone, "/tenon", "Letter") for part in halves(sheet))
 
     assert [] == [each for each in ("Backtothe", "Theshop", "Howitisworkedout", "Needsasignal") if each in text]
+
+
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("slug", ["tenon", "hinge-layout", "gauge-stack", "groove"])
+def test_a_card_of_usual_length_takes_one_sheet(phone, slug, paper):
+    """Its cautions stand small, and its pictures are no larger than they need to be."""
+    assert len(printed(phone, f"/{slug}", paper)) == 1
+
+
+def test_what_is_set_is_printed_larger_than_what_is_done(phone):
+    """It is read at the machine, from where one stands."""
+    page = phone.visit("/tenon")
+    page.emulate_media(media="print")
+    sizes = "(each => parseFloat(getComputedStyle(document.querySelector(each)).fontSize))"
+
+    assert page.evaluate(f"{sizes}('.settings .fraction')") > 1.4 * page.evaluate(f"{sizes}('.steps li')")
+    assert page.evaluate(f"{sizes}('.cautions li')") < page.evaluate(f"{sizes}('.steps li')")

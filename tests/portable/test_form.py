@@ -70,3 +70,11 @@ def test_what_a_check_asks_for() -> None:
 def test_a_row_of_pieces_is_echoed_piece_by_piece(typed: str, note: str) -> None:
     """A piece is echoed as it is and never as a mark of the tape; what says so already needs no echo."""
     assert note == fields("dado-stack", shims=typed)["shims"]["note"]
+
+
+def test_a_field_says_which_keys_it_wants() -> None:
+    """Figures for a count or a part of a hundred, signs and brackets and the whole width for a sum."""
+    wanted = [fields(slug)[name] for slug, name in (("fractions", "entry"), ("slats", "count"), ("groove", "stock"))]
+
+    assert [(True, False, True), (False, True, False), (False, False, False)] == [(one["is_sum"], one["is_count"], one["is_wide"]) for one in wanted]
+    assert any(one["is_percent"] for one in fields("wood-movement").values())

@@ -1,10 +1,11 @@
 """A stretch of tape, drawn."""
 
 from fractions import Fraction
+from typing import Any
 
 import pytest
 
-from shopcalc.portable.tape import INCH_WIDE, LONGEST_RUN, TICK_TALL, WIDTH, draw_run, draw_tape, hundredths, metric_tall
+from shopcalc.portable.tape import INCH_WIDE, LONGEST_RUN, TICK_TALL, WIDTH, draw_run, draw_tape, hundredths, metric_tall, numeral
 
 from ..helpers import UNITS
 
@@ -107,3 +108,29 @@ def test_a_metric_run_is_numbered_in_millimetres() -> None:
 def test_what_no_thumb_would_swipe_along_is_not_drawn(row: list[Fraction]) -> None:
     """No marks, marks on twenty feet of tape and more, or a mark before the hook: the list of marks says it all."""
     assert [] == draw_run(row, 32, False, UNITS)
+
+
+def stood(tape: dict[str, Any]) -> list[tuple[str, bool]]:
+    """The numerals of a tape, each with whether it stands behind its tick."""
+    return [(each["text"], each["behind"]) for each in tape["numerals"]]
+
+
+@pytest.mark.parametrize(
+    ("inches", "division", "numerals"),
+    [
+        ("119/4", 32, [("29", True), ("30", False)]),
+        ("479/16", 16, [("29", False), ("30", True), ("31", False)]),
+        ("957/32", 32, [("30", True)]),
+        ("30", 32, [("30", False)]),
+        ("111/4", 32, [("27", True), ("28", False)]),
+    ],
+)
+def test_no_numeral_is_cut_or_crossed(inches: str, division: int, numerals: list[tuple[str, bool]]) -> None:
+    """A numeral stands before its tick, as on a tape, but behind it at the edge of the drawing and where the mark is."""
+    assert numerals == stood(draw_tape(Fraction(inches), division, "nearest", False, UNITS))
+
+
+@pytest.mark.parametrize(("marks", "behind"), [([], [False]), ([9000], [True]), ([11000], [False]), ([9000, 11000], []), ([10000], [False])])
+def test_a_numeral_goes_where_no_mark_is(marks: list[int], behind: list[bool]) -> None:
+    """With a mark on both sides of its tick it is left out; a mark on the tick touches it nowhere."""
+    assert behind == [each["behind"] for each in numeral(10000, "30", marks)]

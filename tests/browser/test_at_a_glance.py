@@ -1,0 +1,148 @@
+"""What the eye finds first on a phone: the number, the tape, what cannot be."""
+
+import pytest
+
+from .phone import borrowed, readout, until, wait_for_card
+
+pytestmark = pytest.mark.browser
+
+SMALL = {"width": 360, "height": 640}
+
+
+@pytest.fixture(scope="module")
+def phones(lasting):
+    """A phone that asks the server."""
+    made = lasting()
+    made.context.add_init_script("delete Navigator.prototype.serviceWorker")
+    return made
+
+
+@pytest.fixture
+def phone(phones):
+    """The same phone for each test; a wrong entry may be told to its console."""
+    with borrowed(phones) as held:
+        held.excuse("the server responded with a status of 422")
+        yield held
+
+
+def card(phone, path, size=None):
+    """A card with its scripts."""
+    page = phone.visit(path)
+    page.set_viewport_size(size or {"width": 390, "height": 844})
+    wait_for_card(page)
+    until(page, "'hand' in document.documentElement.dataset")
+    return page
+
+
+LETTERS = """() => {
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT), found = [];
+    while (walk.nextNode()) {
+        const at = walk.currentNode.parentElement, box = at.getBoundingClientRect();
+        if (walk.currentNode.data.trim() && box.width && box.top < innerHeight && !at.closest('.unseen, script, svg'))
+            found.push([parseFloat(getComputedStyle(at).fontSize), Boolean(at.closest('.big .number'))]);
+    }
+    return found;
+}"""
+
+
+@pytest.mark.parametrize("slug", ["tenon", "frame", "gauge-stack"])
+@pytest.mark.parametrize("padded", [False, True], ids=["", "with the keys"])
+def test_the_number_is_the_largest_thing_on_a_small_phone(phone, slug, padded):
+    """Also where it is a fraction alone; five sizes of letters are all that the first screen has."""
+    page = card(phone, f"/{slug}", SMALL)
+    if padded:
+        page.locator("#inputs [data-kind=length]").first.tap()
+        page.locator(".pad").wait_for()
+    letters = page.evaluate(LETTERS)
+    number, rest = ([size for size, is_number in letters if is_number is wanted] for wanted in (True, False))
+
+    assert min(number) > max(rest)
+    assert padded or len({size for size, _ in letters}) <= 5
+
+
+@pytest.mark.parametrize("slug", ["fractions", "tenon"])
+def test_the_answer_stays_in_sight_on_a_small_phone_with_the_keys(phone, slug):
+    """What the pad says of where to measure makes room for it."""
+    page = card(phone, f"/{slug}", SMALL)
+    page.locator("#inputs [data-kind=length]").first.tap()
+    page.locator(".pad").wait_for()
+    page.wait_for_timeout(500)
+
+    assert readout(page).bounding_box()["y"] > -3
+    assert readout(page).bounding_box()["height"] < 150
+
+
+def test_what_a_card_is_for_is_told_under_its_answer(phone):
+    """It costs the answer no room."""
+    page = card(phone, "/tenon")
+
+    assert page.locator(".what").bounding_box()["y"] > readout(page).bounding_box()["y"]
+    assert readout(page).bounding_box()["y"] < 100
+
+
+def test_the_other_settings_make_room_for_the_keys(phone):
+    """They stand under the number, but not while the pad is open on a phone; at a desk there is room for both."""
+    page = card(phone, "/frame")
+    others = page.locator("#answer .others li")
+
+    assert others.last.is_visible()
+    page.locator("#in-stile").tap()
+    page.locator(".pad").wait_for()
+    assert not others.first.is_visible()
+    page.set_viewport_size({"width": 1200, "height": 900})
+    page.keyboard.press("Escape")
+    assert others.last.is_visible()
+
+
+def test_a_stop_stands_once_and_in_red(phone):
+    """With what to change; a screen reader hears it once too."""
+    page = card(phone, "/tenon?stock=1/4&groove_width=3/8")
+    said = readout(page).locator(".halt")
+
+    assert said.get_by_role("link", name="Change: Groove width").is_visible()
+    assert not page.locator(".checks .check.stop").is_visible()
+    assert readout(page).evaluate("each => getComputedStyle(each).borderTopColor === getComputedStyle(each.querySelector('.halt')).color")
+
+
+NUMERALS = """() => [...document.querySelectorAll('#sheet .tape svg')].flatMap(tape => {
+    const whole = tape.getBoundingClientRect(), mark = tape.querySelector('.mark').getBoundingClientRect(), at = (mark.left + mark.right) / 2;
+    return [...tape.querySelectorAll('.numeral')].map(each => [each, each.getBoundingClientRect()])
+        .filter(([, box]) => box.left < whole.left || box.right > whole.right || box.left < at && at < box.right).map(([each]) => each.textContent);
+})"""
+
+
+@pytest.mark.parametrize("path", ["/frame?opening_width=33+7/16", "/frame?opening_width=33+5/8", "/frame?opening_width=33+19/32", "/hinge-layout"])
+def test_no_number_of_a_tape_is_cut_or_crossed_out(phone, path):
+    """A 9 that was a 29, or a mark through a 30, would be a wrong measurement."""
+    assert card(phone, path).evaluate(NUMERALS) == []
+
+
+def test_a_mark_of_a_list_is_found_on_the_tape(phone):
+    """A tap on it brings its pin into sight."""
+    page = card(phone, "/hinge-layout")
+    mark = page.locator(".settings .marks li").nth(2)
+    mark.tap()
+    pin = page.locator(".run").first.locator(".pin").nth(2)
+
+    until(page, "document.querySelector('.run').scrollLeft > 1000")
+    assert 0 < pin.bounding_box()["x"] < 390
+
+
+@pytest.mark.parametrize(("path", "mode"), [("/slats", "numeric"), ("/wood-movement", "decimal")])
+def test_a_number_brings_up_figures_and_is_typed_over(phone, path, mode):
+    """Counts and parts of a hundred have no pad: the phone's keys for figures come up, and what stood there is selected."""
+    page = card(phone, path)
+    entry = page.locator(f"#inputs [inputmode={mode}]").first
+    entry.tap()
+
+    until(page, "document.activeElement.selectionEnd > 0 && document.activeElement.selectionStart === 0")
+    assert not page.locator(".pad").is_visible()
+
+
+def test_a_pair_stands_on_one_level_whatever_is_said_of_one(phone):
+    """A note of two lines moves its neighbour's box nowhere."""
+    page = phone.visit("/tenon?stock=banana")
+    rows = [["stock", "groove_width"], ["fit", "groove_depth"]]
+    tops = [[page.locator(f"#in-{name}").bounding_box()["y"] for name in row] for row in rows]
+
+    assert [left for left, _ in tops] == [right for _, right in tops]
