@@ -93,17 +93,8 @@ UNIT_WORDS = {
 
 
 def characters(text):
-    """The characters of `text`, a surrogate pair as one (a phone's strings are UTF-16, Python's are not)."""
-    out = []
-    at = 0
-    while at < len(text):
-        one = text[at]
-        if 0xD800 <= ord(one) and ord(one) <= 0xDBFF and at + 1 < len(text):
-            one = one + text[at + 1]
-            at += 1
-        out.append(one)
-        at += 1
-    return out
+    """The characters of `text` in a list; a phone counts and cuts its texts in halves of the rare ones."""
+    return [one for one in text]
 
 
 def plain_marks(text):
