@@ -310,6 +310,8 @@ setup.picture(
     box("glass", stile, even_marks(bottom_rail, bay_height + mid_rail, mid_rails + 1), rail_shoulder, bay_height),
     box("wood", stile, shifted(mid_rail_marks, -horn), rail_shoulder, mid_rail),
     box("glass", stile + groove_depth, -shed_overhang, rail_shoulder - 2 * groove_depth, bottom_rail + shed_overhang, when=shed),
+    dimension(opening_width, (-gap_side, _height + gap_head), (_width + gap_side, _height + gap_head), "above"),
+    dimension(opening_height, (_width + gap_side, -gap_foot), (_width + gap_side, _height + gap_head), "right", row=2),
     dimension(frame_width, (0, -horn), (_width, -horn), "below", row=2),
     dimension(rail_shoulder, (stile, -horn), (_width - stile, -horn), "below"),
     dimension(frame_height, (0, 0), (0, _height), "left"),

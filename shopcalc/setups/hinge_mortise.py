@@ -290,6 +290,8 @@ setup.picture(
     area("metal", *_circle(_middle, _r, _r)),
     line("face", (-_side, 0), (-_in_moving, 0)),
     line("face", (gap + _in_fixed, 0), (gap + _side, 0)),
+    dimension(leaf, (-depth_moving, 0), (leaf - depth_moving, 0), "above", text="leaf"),
+    dimension(other_leaf, (gap + depth_fixed - other_leaf, 0), (gap + depth_fixed, 0), "above", row=2, text="other leaf"),
     dimension(gap, (0, -_long), (gap, -_long), "below", text="gap"),
     dimension(rout_moving, (-depth_moving, -leaf_width), (0, -leaf_width), "below", row=2, text="moving"),
     dimension(rout_fixed, (gap, -leaf_width), (gap + depth_fixed, -leaf_width), "below", row=3, text="fixed"),

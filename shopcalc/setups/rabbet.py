@@ -192,7 +192,7 @@ _wide = larger(width, exposed)
 _flat = larger(2 * _wide, 2 * stock)
 _left = larger(head, exposed) + stock / 2
 setup.picture(
-    "Dado head, seen from the end of the piece: it lies flat on its marked face beside the sacrificial fence; the last pass of several is broken.",
+    "Dado head, seen from the end of the piece: it lies flat on its marked face beside the sacrificial fence; the last pass of several dashed.",
     box("table", -_left, -stock / 6, _flat + _left, stock / 6),
     box("fence", -_left, 0, _left, 2 * stock),
     area("end-grain", (0, blade_height), (_wide, blade_height), (_wide, 0), (_flat, 0), (_flat, stock), (0, stock)),
@@ -201,6 +201,7 @@ setup.picture(
     box("ghost", second_pass, -stock / 6, exposed, blade_height + stock / 6),
     line("face", (_wide, 0), (_flat, 0)),
     dimension(exposed, (0, 0), (exposed, 0), "below"),
+    dimension(width, (0, 0), (_wide, 0), "below", row=2, text="rabbet"),
     dimension(second_pass, (exposed, 0), (_wide, 0), "below", text="fence"),
     dimension(blade_height, (_flat, 0), (_flat, blade_height), "right"),
     dimension(stock, (_flat, 0), (_flat, blade_height + lip), "right", row=2),
@@ -218,6 +219,7 @@ setup.picture(
     dimension(first_fence, (0, 0), (first_fence, 0), "below"),
     dimension(width, (0, 0), (first_fence + kerf, 0), "below", row=2),
     dimension(first_height, (_long, 0), (_long, first_height), "right"),
+    dimension(stock, (_long, 0), (_long, stock), "right", row=2),
     label("fence", (-stock / 2, 3 * stock / 2), when=first_fence > 0),
 )
 setup.picture(

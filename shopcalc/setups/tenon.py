@@ -181,7 +181,10 @@ setup.picture(
     line("face", (gauge_block, 0), (_reach, 0)),
     dimension(fence_to_blade, (0, 0), (fence_to_blade, 0), "below"),
     dimension(tenon_length, (gauge_block, stock), (gauge_block + tenon_length, stock), "above"),
+    dimension(gauge_block, (0, stock), (gauge_block, stock), "above", row=2),
+    dimension(kerf, (fence_to_blade, 0), (fence_to_blade + kerf, 0), "below", row=2),
     dimension(shoulder_height, (_reach, 0), (_reach, shoulder_height), "right"),
+    dimension(stock, (_reach, 0), (_reach, stock), "right", row=2),
     label("block", (gauge_block / 2, stock / 2)),
 )
 _tall = larger(3 * tenon_length, stock)
@@ -207,6 +210,7 @@ setup.picture(
     dimension(jig_to_blade, (0, 0), (jig_to_blade, 0), "below"),
     dimension(tenon_thickness, (shoulder_height, 0), (shoulder_height + tenon_thickness, 0), "below", row=2),
     dimension(cheek_height, (stock, 0), (stock, cheek_height), "right"),
+    dimension(stock, (0, _tall), (stock, _tall), "above"),
     label("jig", (-stock / 4, _tall / 2)),
 )
 
