@@ -10,6 +10,8 @@ from typing import Any
 
 import sympy
 
+from shopcalc.terms import cosd, number, sind
+
 Point = tuple[Any, Any]
 
 AREAS = ("wood", "end-grain", "waste", "cut", "blade", "fence", "table", "block", "ghost", "glass", "metal")
@@ -75,6 +77,23 @@ def slant(of: sympy.Symbol, start: Point, end: Point, away: Point, row: int = 1,
 def turn(of: sympy.Symbol, centre: Point, first: Point, second: Point, row: int = 1, when: sympy.Basic | None = None) -> Shape:
     """The arc of an angle at `centre` between two unit directions."""
     return Shape("turn", (centre,), of=of.name, row=row, directions=(first, second), when=when)
+
+
+def arc(centre: Point, reach: Any, angle: sympy.Basic) -> list[Point]:
+    """Points from straight up round to an angle to the right of it."""
+    turned = [angle * number(part) for part in ("0", "1/4", "1/2", "3/4", "1")]
+    return [(centre[0] + reach * sind(by), centre[1] + reach * cosd(by)) for by in turned]
+
+
+def slim_turn(of: sympy.Symbol, at: Point, when: sympy.Basic | None = None) -> Shape:
+    """The number alone of an angle too slim to hold it, to the left of a point."""
+    left = (-1, 0)
+    return turn(of, at, left, left, row=0, when=when)
+
+
+def leader(of: sympy.Symbol, at: Point, away: Point, row: int = 1, when: sympy.Basic | None = None) -> Shape:
+    """The number of a length too short to stand on its dimension, held off its middle in the unit direction `away`."""
+    return slant(of, at, at, away, row, when=when)
 
 
 def label(text: str, at: Point, side: str = "", when: sympy.Basic | None = None) -> Shape:

@@ -3,7 +3,10 @@
 import pytest
 import sympy
 
-from shopcalc.drawing import area, box, dimension, label, line, slant, turn
+from shopcalc.drawing import arc, area, box, dimension, label, leader, line, slant, slim_turn, turn
+from shopcalc.formulas import compile_exact
+from shopcalc.numbers import NUMBERS
+from shopcalc.terms import degrees
 
 a, b = sympy.symbols("a b", real=True)
 
@@ -42,3 +45,22 @@ def test_unknown_lines_are_refused() -> None:
     """A line that the style sheet cannot know is refused by name."""
     with pytest.raises(ValueError, match="no line is called 'wavy'"):
         line("wavy", (0, 0), (1, 1))
+
+
+def test_a_number_without_a_mark_stands_beside_its_point() -> None:
+    """Of an angle too slim to hold it, and of a length too short for its dimension, only the number is drawn."""
+    angle, length = sympy.symbols("angle length", real=True)
+
+    assert slim_turn(angle, (1, 2)).numbers() == [1, 2, -1, 0, -1, 0]
+    assert leader(length, (1, 2), (0, 1)).numbers() == [1, 2, 1, 2, 0, 1]
+
+
+def test_an_arc_goes_round_from_straight_up() -> None:
+    """To the right, at one distance from its centre."""
+    flat = compile_exact(
+        {f"{axis}{nth}": each for nth, point in enumerate(arc((1, 2), 3, degrees(90))) for axis, each in zip("xy", point, strict=True)}
+    )
+    found = {name: float(formula({}, NUMBERS)) for name, formula in flat.items()}
+
+    assert [1, 5, 4, 2] == pytest.approx([found["x0"], found["y0"], found["x4"], found["y4"]])
+    assert [9] * 5 == pytest.approx([(found[f"x{nth}"] - 1) ** 2 + (found[f"y{nth}"] - 2) ** 2 for nth in range(5)])

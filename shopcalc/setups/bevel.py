@@ -3,7 +3,7 @@
 from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import area, box, dimension, label, line, turn
+from shopcalc.drawing import arc, area, box, dimension, label, line, slim_turn, turn
 from shopcalc.terms import atand, cosd, degrees, inches, larger, number, pick, sind, tand
 
 setup = Setup(
@@ -138,7 +138,6 @@ _slot = thickness / 6  # a blade to look at: its kerf changes nothing here
 _foot = fence - narrow_face  # nothing, or the bevel of the edge that was ripped first
 _beyond = fence + offset + thickness / 2
 _high = thickness + _up / 2
-_LEFT = (-1, 0)
 setup.picture(
     "The rip seen from the end of the board: narrow face on the table, the blade tilted away from the fence, waste hatched.",
     box("table", -thickness, -thickness / 4, _beyond + 2 * thickness, thickness / 4),
@@ -159,9 +158,9 @@ setup.picture(
     dimension(thickness, (_beyond, 0), (_beyond, thickness), "right"),
     label("fence", (-thickness / 2, thickness * number("3/2")), when=narrow_face > 0),
     line("centre", (fence, 0), (fence, thickness * number("3/2")), when=tilt > 0),
-    line("edge", *((fence + _high * sind(by), _high * cosd(by)) for by in (tilt * number(part) for part in ("0", "1/3", "2/3", "1"))), when=tilt > 0),
-    # too slim an angle to hold its number, which stands left of the dashed line, off the blade, as a turn of nothing
-    turn(tilt, (fence, thickness * number("5/4")), _LEFT, _LEFT, row=0, when=And(tilt > 0, narrow_face > 0)),
+    line("edge", *arc((fence, 0), _high, tilt), when=tilt > 0),
+    # too slim an angle to hold its number, which stands left of the dashed line, off the blade
+    slim_turn(tilt, (fence, thickness * number("5/4")), when=And(tilt > 0, narrow_face > 0)),
 )
 setup.picture(
     "The line for the bevel gauge: base along a straight edge, rise square to it. The gauge is set between the line and the dashed one, square to the edge.",

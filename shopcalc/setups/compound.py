@@ -5,7 +5,7 @@ from typing import Any
 from sympy import And, Or
 
 from shopcalc.declare import Setup
-from shopcalc.drawing import Point, area, box, label, line, turn
+from shopcalc.drawing import Point, arc, area, box, label, line, slim_turn, turn
 from shopcalc.terms import asind, atand, cosd, degrees, inches, number, sind, smaller, tand
 
 setup = Setup(
@@ -163,12 +163,6 @@ def _on_side(hand: int, up: Any, out: Any = 0) -> Point:
     return (hand * (_wide / 2 + _out[0] * up + _square_to_it[0] * out), _out[1] * up + _square_to_it[1] * out)
 
 
-def _arc(centre: Point, reach: Any, angle: Any) -> list[Point]:
-    """From straight up round to an angle to the right of it."""
-    turned = [angle * number(part) for part in ("0", "1/4", "1/2", "3/4", "1")]
-    return [(centre[0] + reach * sind(by), centre[1] + reach * cosd(by)) for by in turned]
-
-
 _bite = _thick * tand(smaller(lean, degrees(75)))  # what a bevelled edge takes off a face; past 75 degrees it is more than the picture has
 _bevelled = And(_shown, lean > 0, lean <= degrees(75))
 setup.picture(
@@ -191,7 +185,6 @@ setup.picture(
 _slant = _wide * tand(mitre_gauge)
 _swung = mitre_gauge > 0
 # the angles of these two are often too slim to hold their number: it stands left of the dashed line, off the cut, as a turn of nothing
-_LEFT = (-1, 0)
 setup.picture(
     "One side seen on its outside face: both ends are cut at the mitre gauge's angle from square, so that the upper edge is the longer.",
     area("wood", (-_wide, 0), (_wide, 0), (_wide + _slant, _wide), (-_wide - _slant, _wide), when=_swung),
@@ -199,8 +192,8 @@ setup.picture(
     area("waste", (-_wide, 0), (-_wide - _slant, 0), (-_wide - _slant, _wide), when=_swung),
     line("face", (-_wide - _slant, _wide), (_wide + _slant, _wide), when=_swung),
     line("centre", (_wide, 0), (_wide, _wide), when=_swung),
-    line("edge", *_arc((_wide, 0), _wide * number("2/3"), mitre_gauge), when=_swung),
-    turn(mitre_gauge, (_wide, _wide * number("2/3")), _LEFT, _LEFT, row=0, when=_swung),
+    line("edge", *arc((_wide, 0), _wide * number("2/3"), mitre_gauge), when=_swung),
+    slim_turn(mitre_gauge, (_wide, _wide * number("2/3")), when=_swung),
     label("upper edge", (0, _wide), "above", when=And(_swung, lean < degrees(90))),
     label("lower edge", (0, 0), "below", when=And(_swung, lean < degrees(90))),
     label("outer edge", (0, _wide), "above", when=And(_swung, lean >= degrees(90))),
@@ -224,8 +217,8 @@ setup.picture(
     ),
     line("face", (-_wide, _deep), (_over, _deep), when=_tilted),
     line("centre", (0, 0), (0, _deep * 3 / 2), when=_tilted),
-    line("edge", *_arc((0, 0), _deep * number("4/3"), blade_tilt), when=_tilted),
-    turn(blade_tilt, (0, _deep * number("4/3")), _LEFT, _LEFT, row=0, when=_tilted),
+    line("edge", *arc((0, 0), _deep * number("4/3"), blade_tilt), when=_tilted),
+    slim_turn(blade_tilt, (0, _deep * number("4/3")), when=_tilted),
 )
 
 setup.source(

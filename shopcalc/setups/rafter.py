@@ -5,7 +5,7 @@ from typing import Any
 from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
-from shopcalc.drawing import Point, area, box, dimension, label, line, slant, turn
+from shopcalc.drawing import Point, area, box, dimension, label, leader, line, slant, turn
 from shopcalc.terms import cosd, degrees, inches, number, sind, smaller, tand
 
 setup = Setup(
@@ -244,7 +244,7 @@ setup.picture(
     line("face", _upper(-overhang), _upper(run)),
     slant(line_length, _upper(0), _upper(run), _out, row=2),
     # a tail is too short for its number to stand on its dimension: a leader holds it off the rafter
-    slant(tail, _upper(-overhang / 2), _upper(-overhang / 2), (number("-0.94"), number("0.34")), row=2, when=overhang > 0),
+    leader(tail, _upper(-overhang / 2), (number("-0.94"), number("0.34")), row=2, when=overhang > 0),
     dimension(overhang, (-overhang, 0), (0, 0), "below", row=2, when=overhang > 0),
     dimension(run, (0, 0), (run, 0), "below"),
     slant(rise, (run, 0), (run, rise), (1, 0)),

@@ -101,6 +101,14 @@ def lasting(chromium: Any, app: App) -> Iterator[Callable[..., Phone]]:
 
 
 @pytest.fixture(scope="module")
+def copyless(lasting: Callable[..., Phone]) -> Phone:
+    """A phone that keeps no copy and asks the server, which the tests of one chapter share."""
+    phone = lasting()
+    phone.context.add_init_script("delete Navigator.prototype.serviceWorker")
+    return phone
+
+
+@pytest.fixture(scope="module")
 def held(lasting: Callable[..., Phone]) -> Phone:
     """A phone with the app on it, which the tests of one chapter share."""
     phone = lasting()

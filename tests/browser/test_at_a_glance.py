@@ -9,18 +9,10 @@ pytestmark = pytest.mark.browser
 SMALL = {"width": 360, "height": 640}
 
 
-@pytest.fixture(scope="module")
-def phones(lasting):
-    """A phone that asks the server."""
-    made = lasting()
-    made.context.add_init_script("delete Navigator.prototype.serviceWorker")
-    return made
-
-
 @pytest.fixture
-def phone(phones):
-    """The same phone for each test; a wrong entry may be told to its console."""
-    with borrowed(phones) as held:
+def phone(copyless):
+    """One phone for all of it; a wrong entry may be told to its console."""
+    with borrowed(copyless) as held:
         held.excuse("the server responded with a status of 422")
         yield held
 

@@ -17,18 +17,10 @@ SHEETS = [*((slug, "Letter") for slug in setups()), *((slug, "A4") for slug in (
 MOST_SHEETS = 3
 
 
-@pytest.fixture(scope="module")
-def phones(lasting):
-    """A phone that prints what the server sends."""
-    made = lasting()
-    made.context.add_init_script("delete Navigator.prototype.serviceWorker")
-    return made
-
-
 @pytest.fixture
-def phone(phones):
-    """The same phone for each test; a wrong entry may be told to its console."""
-    with borrowed(phones) as held:
+def phone(copyless):
+    """A phone that prints what the server sends."""
+    with borrowed(copyless) as held:
         yield held
 
 
