@@ -183,7 +183,7 @@ setup.caution(
 )
 setup.caution(
     "thin_mid_rail",
-    (mid_rails >= 1) & (mid_rail - 2 * groove_depth < inches("3/8")),
+    (mid_rails >= 1) & (mid_rail > 2 * groove_depth) & (mid_rail - 2 * groove_depth < inches("3/8")),
     "Less than {3/8 in} is left between the two grooves of a mid rail {mid_rail} wide: it splits as it is cut or glued.",
     change=mid_rail,
 )

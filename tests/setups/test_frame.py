@@ -140,6 +140,11 @@ CHECKS = {
 }
 
 
+def test_a_mid_rail_that_is_cut_in_two_is_not_called_thin() -> None:
+    """Where the two grooves meet nothing is left between them, and the stop alone says so."""
+    assert {"mid_rail_through"} == raised(door(mid_rail="1")) - raised(door())
+
+
 @pytest.mark.parametrize("name", CHECKS)
 def test_checks_speak_when_they_should(name: str) -> None:
     """Each check holds for its own mistake and not for the door as it is."""
