@@ -76,6 +76,13 @@ class Phone:
         self.complaints.clear()
         self._excused = list(CALLED_OFF)
 
+    def forget(self) -> None:
+        """Remember nothing any more. The pages go first: a sheet that is still on its way to one would be remembered after all."""
+        self.put_away()
+        page = self.visit("/")
+        page.evaluate("localStorage.clear()")
+        page.close()
+
     def close(self) -> None:
         """Close every page and the profile."""
         self.context.close()
@@ -111,3 +118,9 @@ def wait_for_card(page: "Page") -> None:
     """Wait until the whole card stands there and its form is listened to."""
     page.locator("#sheet .cautions").wait_for()
     until(page, "window.htmx !== undefined && document.querySelector('.htmx-request') === null")
+
+
+def ready(page: "Page") -> None:
+    """Wait until the card is whole and the hand's script listens too."""
+    wait_for_card(page)
+    page.locator("html[data-hand]").wait_for(state="attached")

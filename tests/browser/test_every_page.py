@@ -92,17 +92,6 @@ def test_a_script_in_an_entry_is_text(phone):
 
 
 @on("narrow")
-@pytest.mark.parametrize("path", PAGES)
-def test_a_page_fits_a_phone_of_360_px(phone, path):
-    """Nothing makes the page wider than the screen, with every fold opened."""
-    page = phone.visit(path)
-    page.evaluate("document.querySelectorAll('details').forEach(each => { each.open = true; })")
-
-    assert page.evaluate("innerWidth") == 360
-    assert page.evaluate(OVERFLOW) <= 0
-
-
-@on("narrow")
 @pytest.mark.parametrize("slug", setups())
 def test_a_card_with_long_entries_fits_a_phone_of_360_px(phone, slug):
     """Entries that nobody could read, as long as the fields take them, make messages and not a wider page."""

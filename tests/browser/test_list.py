@@ -24,10 +24,8 @@ def phones(lasting):
 @pytest.fixture
 def phone(phones):
     """The phone, which remembers nothing yet."""
+    phones.forget()
     with borrowed(phones) as held:
-        page = held.visit("/")
-        page.evaluate("localStorage.clear()")
-        page.close()
         yield held
 
 

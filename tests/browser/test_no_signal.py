@@ -13,11 +13,10 @@ pytestmark = pytest.mark.browser
 
 @pytest.fixture
 def shop(carried):
-    """That phone, for one test, which leaves it remembering nothing."""
+    """That phone, for one test, remembering nothing."""
+    carried.forget()
     with borrowed(carried):
         yield carried
-        for page in carried.context.pages[-1:]:
-            page.evaluate("localStorage.clear()")
 
 
 def test_the_list_of_cards_opens_cold(shop):

@@ -4,7 +4,7 @@ import pytest
 
 from shopcalc.portable.tape import INCH_WIDE
 
-from .phone import readout, until, wait_for_card
+from .phone import readout, ready, until
 
 pytestmark = pytest.mark.browser
 
@@ -26,12 +26,6 @@ def page(held):
     complaints = list(held.complaints)
     held.put_away()
     assert [each for each in complaints if "status of 422" not in each] == []
-
-
-def ready(page):
-    """Wait until the card is whole and the hand's script listens."""
-    wait_for_card(page)
-    page.locator("html[data-hand]").wait_for(state="attached")
 
 
 def pad(page):
