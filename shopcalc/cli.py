@@ -215,13 +215,13 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
     if view["has_trial"]:
         click.echo(f"  Trial: {view['trial']}")
     for inner in view["inner"]:
-        for sheet, answers in zip(inner["sheets"], inner["answers"], strict=True):
+        for sheet in inner["sheets"]:
             click.echo(f"  {sheet['title']}")
             for row in [*sheet["settings"], *sheet["after"], *sheet["sizes"]]:
                 click.echo(f"    {row['label']:32} {row['text']}" + (f"   {row['small']}" if row["has_small"] else ""))
             for row in sheet["corrections"]:
                 click.echo(f"    {row['text']}")
-            for check in answers["checks"]:
+            for check in inner["checks"]:
                 click.echo(f"    {check['level'].upper()}: {check['text']}")
     for caution in view["cautions"]:
         click.echo(f"  ! {caution}")

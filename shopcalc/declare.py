@@ -32,11 +32,11 @@ from shopcalc.parts import (
     DeclarationError,
     Included,
     Input,
+    Line,
     Onward,
     Operation,
     Part,
     Result,
-    Step,
     symbols_of,
 )
 from shopcalc.portable.work import read_entry, starting_text
@@ -86,14 +86,15 @@ class Setup:
     inputs: dict[str, Input] = field(default_factory=dict)
     results: dict[str, Result] = field(default_factory=dict)
     checks: dict[str, Check] = field(default_factory=dict)
-    steps: list[Step] = field(default_factory=list)
+    steps: list[Line] = field(default_factory=list)
     pictures: list[Picture] = field(default_factory=list)
     sources: list[str] = field(default_factory=list)
     onwards: list[Onward] = field(default_factory=list)
     includes: list[Included] = field(default_factory=list)
     parts: list[Part] = field(default_factory=list)
     operations: dict[str, Operation] = field(default_factory=dict)
-    trial_text: str = ""
+    trials: list[Line] = field(default_factory=list)
+    sometimes: list[Line] = field(default_factory=list)
     program: list[str] = field(default_factory=list)
     heading: str = "What you measure"
 
@@ -107,11 +108,14 @@ class Setup:
         if self.slug in PAGES:
             self._refuse("the address is that of another page")
         for machine in self.machines:
-            if machine not in CAUTIONS:
-                self._refuse(f"nobody has written cautions for {machine!r}: use one of {', '.join(CAUTIONS)}")
+            self._has_cautions(machine)
 
     def _refuse(self, what: str) -> NoReturn:
         raise DeclarationError(f"{self.slug}: {what}")
+
+    def _has_cautions(self, machine: str) -> None:
+        if machine not in CAUTIONS:
+            self._refuse(f"nobody has written cautions for {machine!r}: use one of {', '.join(CAUTIONS)}")
 
     # What is measured.
 
@@ -324,7 +328,7 @@ class Setup:
 
     def _doubt(self, name: str, relation: Any, text: str, reading: sympy.Symbol) -> None:
         """The caution that a reading is a slip: while it holds, no way on carries the reading."""
-        self._check(f"{name}_far_off", "caution", relation, text, reading, (), "", doubts=reading.name)
+        self.caution(f"{name}_far_off", relation, text, change=reading, source="", doubts=reading)
 
     def ranking(self, name: str, formula: Any) -> sympy.Symbol:
         """A ranking of choices, from which results are taken; it is not shown itself."""
@@ -392,9 +396,11 @@ class Setup:
         """Impossible: the results it `spoils` (all of them, unless named) and what follows from them are not shown."""
         self._check(name, "stop", relation, text, change, spoils, source)
 
-    def caution(self, name: str, relation: Any, text: str, change: Any = None, source: str = NO_SOURCE) -> None:
-        """Possible but weak or unsafe."""
-        self._check(name, "caution", relation, text, change, (), source)
+    def caution(self, name: str, relation: Any, text: str, change: Any = None, source: str = NO_SOURCE, doubts: Any = None) -> None:
+        """Possible but weak or unsafe. It may say of the reading it `doubts` that it is a slip: then no way on carries that."""
+        if doubts is not None:
+            self._must_be_read(f"the caution {name}", doubts)
+        self._check(name, "caution", relation, text, change, (), source, "" if doubts is None else doubts.name)
 
     def note(self, name: str, relation: Any, text: str, change: Any = None, spoils: Sequence[Any] = (), source: str = "") -> None:
         """Worth knowing."""
@@ -415,13 +421,25 @@ class Setup:
 
     def step(self, text: str, when: Any = None) -> None:
         """A step in cutting order; `{name}` quotes a value, and a step whose value is absent is left out."""
-        if when is not None:
-            self._formula(f"step {len(self.steps) + 1} (when)", when, "truth")
-        self.steps.append(Step(text, None if when is None else sympy.sympify(when)))
+        self.steps.append(self._line(f"step {len(self.steps) + 1}", text, when))
 
-    def trial(self, text: str) -> None:
-        """What to cut on scrap and what to measure there."""
-        self.trial_text = text
+    def trial(self, text: str, when: Any = None) -> None:
+        """What to cut on scrap and what to measure there; `{name}` and `when` as for a step. Several stand one behind the other."""
+        self.trials.append(self._line(f"trial {len(self.trials) + 1}", text, when))
+
+    def machine(self, name: str, when: Any) -> None:
+        """A machine that is used while a relation holds: then the card shows its cautions behind those of `machines`."""
+        self._has_cautions(name)
+        self.sometimes.append(self._line(f"the machine {name}", name, when))
+
+    def _line(self, where: str, text: str, when: Any) -> Line:
+        if when is not None:
+            self._formula(f"{where} (when)", when, "truth")
+        return Line(text, None if when is None else sympy.sympify(when))
+
+    def at_machines(self) -> list[Line]:
+        """Every machine whose cautions the card can show, in their order."""
+        return [*(Line(name) for name in self.machines), *self.sometimes]
 
     def operation(
         self,

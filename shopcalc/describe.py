@@ -11,9 +11,10 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.parts import RUNS, STAGES, Check, Input, Operation, Part, Result, symbols_of
+from shopcalc.parts import RUNS, STAGES, Check, Input, Line, Operation, Part, Result, symbols_of
 from shopcalc.portable.own import OWN_RUNS
 from shopcalc.terms import constant_of, is_row
+from shopcalc.whole import lines_of
 from shopcalc.working import working_cases
 
 
@@ -25,18 +26,11 @@ def describe(setup: Setup) -> dict[str, Any]:
         "stand": setup.stand,
         "job": setup.job,
         "icon": setup.icon,
-        "inputs": [_describe_input(each) for each in setup.inputs.values()],
+        "inputs": [_describe_input(setup, each) for each in setup.inputs.values()],
         "results": {each.name: _describe_result(each) for each in setup.results.values()},
         "checks": {each.name: _describe_check(setup, each) for each in setup.checks.values()},
         "program": list(setup.program),
-        "steps": [
-            {
-                "text": step.text,
-                "when": step.when is not None,
-            }
-            for step in setup.steps
-        ],
-        "trial": setup.trial_text,
+        "lines": {word: _describe_lines(lines) for word, lines in lines_of(setup).items()},
         "pictures": [
             {
                 "caption": picture.caption,
@@ -44,7 +38,6 @@ def describe(setup: Setup) -> dict[str, Any]:
             }
             for picture in setup.pictures
         ],
-        "machines": list(setup.machines),
         "sources": list(setup.sources),
         "parts": [_describe_part(part) for part in setup.parts],
         "onwards": [
@@ -81,7 +74,11 @@ def _of(*formulas: Any) -> list[str]:
     return sorted({symbol.name for each in formulas if each is not None for symbol in symbols_of(each)})
 
 
-def _describe_input(declared: Input) -> dict[str, Any]:
+def _describe_lines(lines: Iterable[Line]) -> list[dict[str, Any]]:
+    return [{"text": line.text, "when": line.when is not None} for line in lines]
+
+
+def _describe_input(setup: Setup, declared: Input) -> dict[str, Any]:
     return {
         "name": declared.name,
         "kind": declared.kind,
@@ -98,7 +95,22 @@ def _describe_input(declared: Input) -> dict[str, Any]:
         "columns": [{"name": each.name, "kind": each.kind, "values": [_limit(value) for value in each.values]} for each in declared.columns],
         "shop": declared.shop,
         "when": declared.when is not None,
+        "drawn": drawn_for(setup, declared),
     }
+
+
+def drawn_for(setup: Setup, declared: Input) -> list[str]:
+    """The values on whose dimensions an input shows: its own, else those of the nearest results that follow from it.
+
+    A reading shows where that stands with which it is compared.
+    """
+    drawn = {shape.of for picture in setup.pictures for shape in picture.shapes}
+    names = {declared.name, *(column.name for column in declared.columns)}
+    while names and not names & drawn:
+        following = [each for each in setup.results.values() if names & {*_of(each.formula), each.reading}]
+        beside = {name for each in following for name in _of(each.formula) if each.role == "correction"}
+        names = beside if beside & drawn else {each.name for each in following} - names
+    return sorted(names & drawn)
 
 
 def _describe_part(part: Part) -> dict[str, Any]:

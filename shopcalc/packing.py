@@ -17,13 +17,13 @@ from shopcalc.portable.naming import short_name, value_names
 USUAL: dict[str, dict[str, Any]] = {
     "inputs": {
         "zero": False, "most": [], "options": [], "reading": False, "signed": False, "items": 0, "columns": [], "kind": "length",
-        "group": "What you measure", "shop": False, "when": False,
+        "group": "What you measure", "shop": False, "when": False, "drawn": [],
     },
     "results": {
         "role": "size", "kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": "",
     },
     "checks": {"level": "caution", "change": "", "spoils": [], "source": ""},
-    "steps": {"when": False},
+    "lines": {"when": False},
     "operations": {"machine": "table saw", "settings": [], "face": "", "parts": [], "reading": "", "when": False, "run": ""},
     "shapes": {"kind": "box", "style": "", "of": "", "text": "", "side": "", "row": 1, "when": False, "rows": []},
 }  # fmt: skip
@@ -32,7 +32,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "inputs": ("name", "label", "start", "help", *USUAL["inputs"]),
     "results": ("label", "working", *USUAL["results"]),
     "checks": ("text", *USUAL["checks"]),
-    "steps": ("text", *USUAL["steps"]),
+    "lines": ("text", *USUAL["lines"]),
     "operations": ("name", "stage", "label", *USUAL["operations"]),
     "shapes": tuple(USUAL["shapes"]),
 }
@@ -65,7 +65,7 @@ def _packed(about: dict[str, Any]) -> dict[str, Any]:
         # after how many results each check stands: with the order of both, that is the program
         "program": [sum(name in about["results"] for name in program[: program.index(check)]) for check in about["checks"]],
         "inputs": [_packed_line(each, "inputs") for each in about["inputs"]],
-        "steps": [_packed_line(each, "steps") for each in about["steps"]],
+        "lines": {word: [_packed_line(each, "lines") for each in lines] for word, lines in about["lines"].items()},
         "operations": [_packed_line(each, "operations") for each in about["operations"]],
         "results": {name: _packed_line(each, "results") for name, each in about["results"].items()},
         "checks": {name: _packed_line(_of_all(each, about), "checks") for name, each in about["checks"].items()},

@@ -94,8 +94,8 @@ class Check:
 
 
 @dataclass(frozen=True)
-class Step:
-    """One step at the machine, in cutting order."""
+class Line:
+    """What the card says, or a machine whose cautions it shows, while a relation holds; always, with none."""
 
     text: str
     when: sympy.Basic | None = None

@@ -9,7 +9,7 @@ import sympy
 from shopcalc.drawing import Picture
 from shopcalc.formulas import Formula
 from shopcalc.numbers import NUMBERS
-from shopcalc.parts import LITERAL, QUOTED, Part, Result, symbols_of
+from shopcalc.parts import LITERAL, QUOTED, Line, Part, Result, symbols_of
 from shopcalc.portable.reading import read_length
 from shopcalc.units import INNER, length_factors
 
@@ -23,7 +23,8 @@ def formulas_of(setup: "Setup") -> dict[str, Formula]:
     for result in setup.results.values():
         found |= _of_result(result)
     found |= {f"check {check.name}": check.relation for check in setup.checks.values()}
-    found |= {f"step {place}": step.when for place, step in enumerate(setup.steps) if step.when is not None}
+    for word, lines in lines_of(setup).items():
+        found |= {f"{word} {place}": line.when for place, line in enumerate(lines) if line.when is not None}
     for page, picture in enumerate(setup.pictures):
         found |= _of_picture(page, picture)
     for place, part in enumerate(setup.parts):
@@ -33,6 +34,11 @@ def formulas_of(setup: "Setup") -> dict[str, Formula]:
     found |= {f"run {place}": operation.when for place, operation in enumerate(setup.operations.values()) if operation.when is not None}
     found |= {f"used {declared.name}": declared.when for declared in setup.inputs.values() if declared.when is not None}
     return found
+
+
+def lines_of(setup: "Setup") -> dict[str, list[Line]]:
+    """What the card says while a relation holds, by the word under which its conditions are kept."""
+    return {"step": setup.steps, "trial": setup.trials, "machine": setup.at_machines()}
 
 
 def _of_result(result: Result) -> dict[str, Formula]:
@@ -69,7 +75,7 @@ def faults_of(setup: "Setup") -> Iterator[str]:
     yield from _unused_inputs(setup)
     if not setup.sources:
         yield "no source is given"
-    if any(each.reading for each in setup.inputs.values()) and not setup.trial_text and not setup.includes:
+    if any(each.reading for each in setup.inputs.values()) and not setup.trials and not setup.includes:
         yield "a reading is taken, but no trial cut is described"
 
 
@@ -92,7 +98,7 @@ def _texts(setup: "Setup") -> list[tuple[str, str]]:
     texts += [(f"the check {check.name}", check.text) for check in setup.checks.values()]
     # {size} in a correction is the correction itself, without its sign
     texts += [(f"the correction {each.name}", (each.more + each.less).replace("{size}", "")) for each in setup.results.values()]
-    texts += [("the trial", setup.trial_text)]
+    texts += [("the trial", trial.text) for trial in setup.trials]
     texts += [(f"the operation {each.name}", each.face) for each in setup.operations.values()]
     texts += [("a picture", shape.text) for picture in setup.pictures for shape in picture.shapes]
     return texts

@@ -24,7 +24,8 @@ function withFormulas(about, made) {
 function readParts(texts) {
   const about = {};
   for (const part in texts) about[part] = JSON.parse(texts[part]);
-  for (const part of ['inputs', 'steps', 'results', 'checks', 'operations']) unpack(about[part], part);
+  for (const part of ['inputs', 'results', 'checks', 'operations']) unpack(about[part], part);
+  for (const lines of Object.values(about.lines)) unpack(lines, 'lines');
   for (const check of Object.values(about.checks)) if (check.spoils === '*') check.spoils = Object.keys(about.results).sort();
   const results = Object.keys(about.results), checks = Object.keys(about.checks), after = about.program;
   about.program = [];

@@ -29,6 +29,12 @@ def small() -> Setup:
 stock, tilt, nothing = (sympy.Symbol(name, real=True) for name in ("stock", "tilt", "nothing"))
 
 IMPOSSIBLE: dict[str, tuple[Callable[[Setup], Any], str]] = {
+    "a machine used while an unknown name holds": (
+        lambda s: s.machine("dado head", when=nothing > inches(1)), "small: the machine dado head (when) uses 'nothing'"),
+    "a trial while an unknown name holds": (
+        lambda s: s.trial("Cut.", when=nothing > inches(1)), "small: trial 1 (when) uses 'nothing'"),
+    "a caution that doubts what is no reading": (
+        lambda s: s.caution("no", stock > inches(1), "No.", doubts=stock), "small: the caution no is read by 'stock', which is no reading"),
     "an unknown name": (lambda s: s.setting("fence", "Fence", stock - nothing), "small: fence uses 'nothing', which is declared nowhere above it"),
     "a result used before it is there": (lambda s: s.setting("a", "A", sympy.Symbol("b", real=True)),
     "small: a uses 'b', which is declared nowhere above it"),
@@ -150,6 +156,12 @@ def test_a_machine_without_cautions_is_refused() -> None:
     """A machine for which nobody has written cautions cannot be named."""
     with pytest.raises(DeclarationError, match="small: nobody has written cautions for 'bandsaw': use one of table saw, "):
         Setup(slug="small", title="Small", stand="at the bench", job="A job.", machines=("table saw", "bandsaw"))
+
+
+def test_a_machine_used_sometimes_needs_cautions_too() -> None:
+    """The same for one that is used only while a relation holds."""
+    with pytest.raises(DeclarationError, match="small: nobody has written cautions for 'bandsaw': use one of table saw, "):
+        small().machine("bandsaw", when=stock > inches(1))
 
 
 def test_what_has_no_limit_is_always_near() -> None:

@@ -38,7 +38,7 @@ def test_a_way_on_names_the_checks_that_doubt_a_reading() -> None:
     """Beside each value that may be carried stand the checks that keep it here."""
     (way,) = describe(setups()["groove"])["onwards"]
 
-    assert ["groove_width", [["measured_groove", ["fence_move_far_off"]], ["groove_width", []]]] == way["carry"][1]
+    assert ["groove_width", [["measured_groove", ["fence_move_far_off", "one_pass_far_off"]], ["groove_width", []]]] == way["carry"][1]
 
 
 def test_a_tilted_blade_leans_away_from_the_fence() -> None:
@@ -66,3 +66,32 @@ def test_the_program_is_in_declared_order() -> None:
     program = describe(setups()["groove"])["program"]
 
     assert program.index("cheek") < program.index("thin_cheek") < program.index("fence_move")
+
+
+@pytest.mark.parametrize(
+    ("slug", "name", "drawn"),
+    [
+        ("tenon", "stock", ["stock"]),
+        ("tenon", "groove_width", ["tenon_thickness"]),
+        ("ridge-cap", "pitch_left", ["inside_angle"]),
+        ("boards", "kerf", []),
+        ("slats", "measured_spacer", ["even_gap"]),
+        ("groove", "measured_groove", ["groove_width"]),
+        ("frame", "measured_groove", ["groove_found"]),
+    ],
+    ids=["its own", "what follows", "what follows of two", "nothing", "a reading", "beside the stock", "as found"],
+)
+def test_an_input_is_seen_on_the_drawing(slug: str, name: str, drawn: list[str]) -> None:
+    """By its own dimension, else by those of what follows from it; a reading by that of what it is compared with."""
+    (declared,) = (each for each in describe(setups()[slug])["inputs"] if each["name"] == name)
+
+    assert drawn == declared["drawn"]
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_whatever_an_input_lights_is_drawn(slug: str) -> None:
+    """Every name is that of a dimension of some picture of the card."""
+    about = describe(setups()[slug])
+    drawn = {shape["of"] for picture in about["pictures"] for shape in picture["shapes"]}
+
+    assert {name for each in about["inputs"] for name in each["drawn"]} <= drawn

@@ -29,8 +29,9 @@ def test_the_phone_has_the_same_data() -> None:
 def test_every_line_says_what_its_sort_says(slug: str) -> None:
     """The phone unpacks a line by the keys of its sort: it has all of them, and no others."""
     about = describe(setups()[slug])
-    lines = {"inputs": about["inputs"], "steps": about["steps"], "results": about["results"].values(), "checks": about["checks"].values()}
+    lines = {"inputs": about["inputs"], "results": about["results"].values(), "checks": about["checks"].values()}
     lines["operations"] = about["operations"]
+    lines["lines"] = [line for lines in about["lines"].values() for line in lines]
     lines["shapes"] = [shape for picture in about["pictures"] for shape in picture["shapes"]]
 
     assert [] == [(sort, line) for sort, keys in KEYS.items() for line in lines[sort] if set(keys) != set(line)]

@@ -5,8 +5,8 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 `answer`, the settings at once at every key, then the `sheet`, all that is read when the fingers rest.
 """
 
-from shopcalc.portable.bench import inner_benches, is_stopped, read_and_set
-from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps
+from shopcalc.portable.bench import inner_benches, read_and_set
+from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps, shown_trial
 from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
 from shopcalc.portable.form import grouped, input_fields, tape_options
 from shopcalc.portable.job import joins_jobs, read_job
@@ -14,7 +14,6 @@ from shopcalc.portable.jobdata import cut_list_csv, job_data
 from shopcalc.portable.jobview import job_view
 from shopcalc.portable.laying import laid_layouts, layout_data, shown_boards
 from shopcalc.portable.links import encoded, shop_query, with_parts, with_shop
-from shopcalc.portable.sentences import fill_known
 from shopcalc.portable.shop import shop_fields
 from shopcalc.portable.snap import nearest_of
 from shopcalc.portable.work import read_shop, shop_faults
@@ -218,7 +217,7 @@ def card_data(bench):
         "steps": [one["text"] for one in shown_steps(bench)],
         "includes": included_data(bench),
         "trial": {
-            "text": "" if is_stopped(bench) else fill_known(about["trial"], bench),
+            "text": shown_trial(bench),
             "corrections": [one["text"] for one in shown_corrections(bench)],
         },
     }

@@ -5,7 +5,7 @@ from shopcalc.portable.cuts import shown_parts
 from shopcalc.portable.form import change_label
 from shopcalc.portable.laying import laid_layouts, shown_boards
 from shopcalc.portable.links import shown_onwards
-from shopcalc.portable.naming import case_key
+from shopcalc.portable.naming import case_key, line_key
 from shopcalc.portable.pictures import draw_picture
 from shopcalc.portable.sentences import fill, fill_known, quoted_names, spell, unbroken, value_text
 from shopcalc.portable.snap import above
@@ -82,6 +82,7 @@ def shown_tapes(bench):
     """The settings, each length with its stretch of tape, each row of marks with its run of it."""
     settings = shown_results(bench, "setting")
     for one in settings:
+        one["has_large"] = not one["is_row"] and not one["pieces"]
         one["tape"] = []
         one["run"] = []
         result = bench["about"]["results"][one["name"]]
@@ -128,15 +129,23 @@ def own_checks(bench):
 
 def shown_steps(bench):
     """The steps that apply, with the numbers in them."""
+    return [] if is_stopped(bench) else [{"text": each} for each in said("step", bench)]
+
+
+def shown_trial(bench):
+    """What to cut on scrap, with the numbers in it; nothing where nothing can be cut."""
+    return "" if is_stopped(bench) else " ".join(said("trial", bench))
+
+
+def said(word, bench):
+    """The lines of a kind that apply and whose values are there, with the numbers in them."""
     numbers = bench["world"]["numbers"]
-    steps = []
-    if is_stopped(bench):
-        return steps
-    for place, step in enumerate(bench["about"]["steps"]):
-        if all_in(quoted_names(step["text"]), bench["known"]):
-            if not step["when"] or holds("step " + str(place), bench["formulas"], bench["known"], numbers):
-                steps.append({"text": fill(step["text"], bench, False)})
-    return steps
+    told = []
+    for place, line in enumerate(bench["about"]["lines"][word]):
+        if all_in(quoted_names(line["text"]), bench["known"]):
+            if not line["when"] or holds(line_key(word, place), bench["formulas"], bench["known"], numbers):
+                told.append(fill(line["text"], bench, False))
+    return told
 
 
 def shown_corrections(bench):
@@ -246,14 +255,14 @@ def show_answer(bench):
     settings = shown_results(bench, "setting")
     checks = shown_checks(bench)
     others = [counted(one) for one in settings[1:] + included_firsts(bench)]
-    # with a setting left to make, what cannot be is said among the checks
-    stopped = [one for one in checks if one["level"] == "stop" and len(settings) == 0]
+    # with a setting left to make, what cannot be is said among the checks, else in the place of the first setting
+    stopped = checks[0:1] if len(settings) == 0 and len(checks) > 0 and checks[0]["level"] == "stop" else []
     return {
         "first": [shortened(one) for one in settings[0:1]],
         "others": others,
         "has_others": len(others) > 0,
-        "stopped": stopped[0:1],
-        "checks": checks,
+        "stopped": stopped,
+        "checks": checks[len(stopped) :],
         "corrections": shown_corrections(bench),
     }
 
@@ -291,6 +300,7 @@ def show_sheet(bench):
     onwards = shown_onwards(bench)
     settings = shown_tapes(bench)
     parts = shown_parts(bench)
+    trial = shown_trial(bench)
     boards = boards_drawn(bench)
     return {
         "title": about["title"],
@@ -302,8 +312,8 @@ def show_sheet(bench):
         "pictures": drawn,
         "steps": steps,
         "has_steps": len(steps) > 0,
-        "trial": fill_known(about["trial"], bench),
-        "has_trial": len(about["trial"]) > 0 and not is_stopped(bench),
+        "trial": trial,
+        "has_trial": len(trial) > 0,
         "corrections": corrections,
         "after": after,
         "has_after": len(after) > 0,
@@ -335,10 +345,11 @@ def boards_drawn(bench):
 
 
 def shown_cautions(bench):
-    """The usual cautions of every machine the card is for."""
+    """The usual cautions of every machine the card is for, and the cards inside it, each once."""
     shown = []
-    for machine in bench["about"]["machines"]:
-        shown = shown + bench["world"]["cautions"][machine]
+    for one in [bench] + inner_benches(bench):
+        for machine in said("machine", one):
+            shown = shown + [each for each in bench["world"]["cautions"][machine] if each not in shown]
     return shown
 
 
@@ -346,7 +357,7 @@ def included_cards(bench):
     """The cards that stand inside this one, worked out from this one's values."""
     cards = []
     for inner in inner_benches(bench):
-        cards.append({"slug": inner["about"]["slug"], "answers": [show_answer(inner)], "sheets": [show_sheet(inner)]})
+        cards.append({"slug": inner["about"]["slug"], "checks": shown_checks(inner), "sheets": [show_sheet(inner)]})
     return cards
 
 

@@ -31,6 +31,7 @@ def input_fields(about, entries, shop, world):
                 "is_reading": declared["reading"],
                 "group": declared["group"],
                 "is_shop": declared["shop"],
+                "drawn": " ".join(declared["drawn"]),
                 "wrong": len(error) > 0,
                 "idle": idle,
                 "note": error if len(error) > 0 else "not used" if idle else echo(declared, entries, shop, world),

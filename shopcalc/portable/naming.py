@@ -46,9 +46,10 @@ def formula_keys(about):
             keys.append(case_key(name, place))
     for name in about["checks"]:
         keys.append("check " + name)
-    for place, step in enumerate(about["steps"]):
-        if step["when"]:
-            keys.append("step " + str(place))
+    for word in about["lines"]:
+        for place, line in enumerate(about["lines"][word]):
+            if line["when"]:
+                keys.append(line_key(word, place))
     for page, picture in enumerate(about["pictures"]):
         for place, shape in enumerate(picture["shapes"]):
             keys.append("shape " + str(page) + " " + str(place))
@@ -74,6 +75,11 @@ def other_keys(about):
         if one["when"]:
             keys.append("used " + one["name"])
     return keys
+
+
+def line_key(word, place):
+    """The key of the condition of a step, of a sentence of the trial, of a machine."""
+    return word + " " + str(place)
 
 
 def case_key(name, place):

@@ -201,9 +201,11 @@ width_again = setup.after("width_again", "As it should then cut", total_of(stack
 second_pass_again = setup.after(
     "second_pass_again", "Fence away from the cutter, next trial", second_pass - _off, when=And(setup.near(fence_move), second_pass > _off)
 )
+setup.trial("Cut a scrap of the same stuff at full depth, try the piece, type in the width: the next stack allows for it.", when=_one)
 setup.trial(
-    "Cut a scrap of the same stuff at full depth, in as many passes as the work. Try the piece, type in the width: "
-    "the next stack allows for it, or the last move of the fence."
+    "Cut a scrap of the same stuff at full depth, in as many passes as the work. Try the piece, type in the width: the last move of the fence "
+    "allows for it.",
+    when=passes > 1,
 )
 
 # At the machine

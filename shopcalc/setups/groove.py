@@ -1,6 +1,6 @@
 """A centred groove, cut in two passes by turning the piece end for end at one fence setting."""
 
-from sympy import And, Ne
+from sympy import Abs, And, Ne
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import area, box, dimension, label, line
@@ -103,15 +103,23 @@ fence_move = setup.correction(
 cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=And(setup.near(fence_move), measured_groove < stock))
 setup.caution(
     "one_pass_off",
-    And(groove_width <= cutter, Ne(measured_groove, groove_width)),
+    And(groove_width <= cutter, Ne(measured_groove, groove_width), Abs(measured_groove - groove_width) <= inches("1/16")),
     "With one pass the width is the cutter's own, and does not say which way the fence is off: move the fence by half the difference of the cheeks, "
     "away from the cutter if the cheek that ran against the fence is the thinner.",
     change=measured_groove,
     source="",
 )
-setup.trial(
-    "On a scrap planed with the stock cut both ways and type in the width. Two passes: half the error goes on the fence. One pass: compare the cheeks."
+setup.caution(
+    "one_pass_far_off",
+    And(groove_width <= cutter, Abs(measured_groove - groove_width) > inches("1/16")),
+    "One pass, and the groove is off by more than {1/16 in}: it is another cutter than {cutter}, or a slip of the calipers. Measure both again.",
+    change=measured_groove,
+    source="",
+    doubts=measured_groove,
 )
+setup.trial("On a scrap planed with the stock cut both ways and type in the width.")
+setup.trial("Half the error goes on the fence.", when=groove_width > cutter)
+setup.trial("One pass: compare the cheeks.", when=groove_width <= cutter)
 
 # At the machine
 

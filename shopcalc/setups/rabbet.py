@@ -11,7 +11,7 @@ setup = Setup(
     title="Rabbet",
     stand="at the saw",
     job="A step along an edge: one pass of a dado head beside a sacrificial fence, or two cuts of one blade, flat and then on edge.",
-    machines=("table saw", "non-through cut", "dado head", "on edge"),
+    machines=("table saw", "non-through cut"),
     icon="M4 4h8v8h8v8H4z",
 )
 
@@ -46,6 +46,9 @@ second_fence = setup.setting("second_fence", "Second cut, on edge: fence to near
 second_height = setup.setting("second_height", "Second cut, on edge: blade height", width, when=_two)
 lip = setup.size("lip", "Lip left under the rabbet", stock - depth)
 passes = setup.size("passes", "Passes", larger(whole_above(width / head), 2), kind="count", when=_passes)
+
+setup.machine("dado head", when=_dado)
+setup.machine("on edge", when=_two)
 
 # What can go wrong
 

@@ -4,7 +4,8 @@ from typing import Any
 
 import pytest
 
-from shopcalc.portable.card import correction, show_answer, show_sheet, show_value
+from shopcalc.portable.card import correction, show_answer, show_sheet, show_value, shown_checks
+from shopcalc.reference.cautions import CAUTIONS
 
 from ..helpers import INCH_SHOP, UNITS, bench_of, exactly
 
@@ -59,13 +60,14 @@ def test_a_stop_stands_in_the_answer() -> None:
 
     assert ["The cutter, 1/2 in, is wider than the groove, 3/8 in."] == [one["text"] for one in found["stopped"]]
     assert [] == found["first"]
+    assert "stop" not in [one["level"] for one in found["checks"]]
 
 
 def test_stops_come_before_cautions_and_notes() -> None:
     """Checks are listed by how much they forbid."""
-    levels = [one["level"] for one in answer("tenon", fit="0", groove_width="1/8", end_play="1/2", gauge_block="1/2")["checks"]]
+    bench = bench_of("tenon", fit="0", groove_width="1/8", end_play="1/2", gauge_block="1/2")
 
-    assert ["stop", "caution", "note"] == list(dict.fromkeys(levels))
+    assert ["stop", "caution", "note"] == list(dict.fromkeys(one["level"] for one in shown_checks(bench)))
 
 
 def test_a_check_says_what_to_change_and_why() -> None:
@@ -167,6 +169,28 @@ def test_cautions_and_sources_are_on_every_card() -> None:
     found = sheet("groove")
 
     assert ("Guard and riving knife on for every cut that goes through.", 1) == (found["cautions"][0], len(found["sources"]))
+
+
+def test_a_machine_that_is_not_used_adds_no_caution() -> None:
+    """A rabbet by the dado head says nothing of work on its edge, and by one blade nothing of a dado head."""
+    texts = [sheet("rabbet", method=method)["cautions"] for method in ("dado", "two cuts")]
+
+    assert [(True, False), (False, True)] == [(CAUTIONS["dado head"][0] in each, CAUTIONS["on edge"][0] in each) for each in texts]
+
+
+def test_a_card_has_the_cautions_of_the_cards_inside_it() -> None:
+    """The frame's grooves and tenons are cut by the same hands: each caution of theirs stands there, once."""
+    found = sheet("frame")["cautions"]
+
+    assert {*sheet("groove")["cautions"], *sheet("tenon")["cautions"]} <= set(found)
+    assert len(set(found)) == len(found)
+
+
+def test_the_trial_says_what_belongs_to_this_cut() -> None:
+    """A groove of one pass is told nothing of two."""
+    trials = [sheet("groove", groove_width="1/4", cutter=cutter)["trial"] for cutter in ("1/8", "1/4")]
+
+    assert [(True, False), (False, True)] == [("Half the error" in trial, "One pass" in trial) for trial in trials]
 
 
 def test_pieces_stand_in_one_line() -> None:

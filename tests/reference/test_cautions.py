@@ -9,8 +9,7 @@ from shopcalc.reference.cautions import CAUTIONS
 @pytest.mark.parametrize("slug", setups())
 def test_every_setup_has_its_cautions(slug: str) -> None:
     """The machines of every setup have cautions written."""
-    assert set() == set(setups()[slug].machines) - set(CAUTIONS)
-    assert [] != [text for machine in setups()[slug].machines for text in CAUTIONS[machine]]
+    assert [] != [text for machine in setups()[slug].at_machines() for text in CAUTIONS[machine.text]]
 
 
 def test_no_caution_is_written_twice() -> None:
@@ -27,4 +26,4 @@ def test_cautions_are_sentences() -> None:
 
 def test_every_machine_with_cautions_is_used() -> None:
     """No caution waits for a machine that no setup names."""
-    assert set(CAUTIONS) == {machine for setup in setups().values() for machine in setup.machines}
+    assert set(CAUTIONS) == {machine.text for setup in setups().values() for machine in setup.at_machines()}
