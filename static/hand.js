@@ -3,6 +3,7 @@
 (() => {
   const LENGTHS = '[data-kind^="length"]';
   const ONES = { 1: 'one', 3: 'three', 5: 'five', 7: 'seven', 9: 'nine', 11: 'eleven', 13: 'thirteen', 15: 'fifteen' };
+  const LEAST_STRETCH = 120;
   const PARTS = { 2: 'half', 4: 'quarter', 8: 'eighth', 16: 'sixteenth' };
   const byId = id => document.getElementById(id);
   const root = document.documentElement, readout = () => document.querySelector('#answer .readout, #work .views');
@@ -13,8 +14,8 @@
     return made;
   }
 
-  // The pad: `field` is the one it serves, `found` what stood in it.
-  let field = null, found = '', pad, title, heard, quiet, touched = false;
+  // The pad: `field` is the one it serves, `found` what stood in it, `lit` the values whose dimensions are lit.
+  let lit = [], field = null, found = '', pad, stretch, title, heard, quiet, touched = false;
   const key = (face, name, act, more) => {
     const made = make('button', { type: 'button', onclick: act, ...more }, face);
     if (name) made.setAttribute('aria-label', name);
@@ -38,7 +39,9 @@
     heard = make('p', { className: 'unseen' });
     heard.setAttribute('role', 'status');
     const group = (name, ...keys) => make('div', { className: name }, ...keys);
+    stretch = make('figure', { className: 'picture stretch', ariaHidden: 'true' });
     pad = make('div', { className: 'pad', id: 'pad', hidden: true },
+      stretch,
       group('pad-top', title, heard, key('abc', 'The phone\u2019s own keyboard', turn, { className: 'turn' }), key('Done', '', done, { className: 'done' })),
       group('digits', ...Array.from('1234567890./', put)),
       group('parts', ...parts, between()),
@@ -83,7 +86,21 @@
     const answer = document.querySelector('#answer .readout');
     if (answer) root.style.setProperty('--held', `${answer.offsetHeight}px`);
     tell();
+    showStretch();
     keepInSight();
+  }
+
+  // The drawing is out of sight while its numbers are typed: the stretch of it where the dimension stands, over the keys.
+  function showStretch() {
+    const drawn = document.querySelector('#sheet > .picture svg:has(.lit)');
+    stretch.hidden = !drawn;
+    stretch.replaceChildren(drawn ? drawn.cloneNode(true) : '');
+    if (!drawn) return;
+    const [copy] = stretch.children, boxes = [...copy.querySelectorAll('.lit')].map(each => each.getBBox()), { y, width, height } = drawn.viewBox.baseVal;
+    const top = Math.min(...boxes.map(each => each.y)), bottom = Math.max(...boxes.map(each => each.y + each.height));
+    // at the size of the drawing, unless the dimension is longer than that
+    const high = Math.min(height, Math.max(LEAST_STRETCH, bottom - top + 16));
+    copy.setAttribute('viewBox', `0 ${Math.min(Math.max((top + bottom - high) / 2, y), y + height - high)} ${width} ${high}`);
   }
 
   // An answer that would take half the screen, as large lettering makes it, does not stick to the top of it.
@@ -98,7 +115,8 @@
     const held = () => answer && getComputedStyle(answer).position === 'sticky' ? answer.offsetHeight : 0;
     const isTight = () => pad.offsetHeight + part.offsetHeight + held() > innerHeight;
     // the field has its note: what the pad says can be spared, then the answer
-    pad.classList.remove('brief');
+    pad.classList.remove('brief', 'blind');
+    if (isTight()) pad.classList.add('blind');
     if (isTight()) pad.classList.add('brief');
     if (isTight()) root.classList.add('tall');
     const room = innerHeight - pad.offsetHeight, top = held() + 8;
@@ -212,12 +230,15 @@
     return whole && part ? `${whole} ${part}` : part || `${whole}`;
   }
 
-  // The answer as large as the screen, awake while it is looked at.
-  let sheet, lock, seen;
+  // A setting as large as the screen, awake while it is looked at: first the answer's, then the others of the sheet.
+  let sheet, lock, seen, at = 0, began = 0;
+  const first = () => document.querySelector('#sheet > .settings > li');
+  const large = () => [readout(), ...[...document.querySelectorAll('#sheet .settings li')].filter(each => each !== first() && each.querySelector('.grow'))];
 
-  function enlarge() {
+  function enlarge(button) {
+    at = began = Math.max(0, large().indexOf(button.closest('li')));
     if (!sheet) {
-      sheet = make('dialog', { className: 'sheet', onclick: () => sheet.close(), onclose: put });
+      sheet = make('dialog', { className: 'sheet', onclick: ({ target }) => target.matches('.next') || sheet.close(), onclose: put });
       sheet.setAttribute('aria-labelledby', 'sheet-label');
       seen = new MutationObserver(draw);
       document.body.append(sheet);
@@ -230,11 +251,18 @@
   }
 
   function draw() {
-    const copy = part => document.querySelector(part)?.cloneNode(true) ?? '';
-    const number = make('p', { className: 'huge' }, copy('#answer .big .number, #answer .halt'), copy('#answer .big .unseen'));
-    sheet.replaceChildren(make('p', { id: 'sheet-label' }, document.querySelector('#answer .label')?.textContent ?? ''), number,
-      make('p', {}, copy('#answer .big .small')), copy('#sheet .settings li:first-child .tape'), make('button', { type: 'button' }, 'Close'));
-    sheet.lastChild.focus();
+    const all = large(), from = all[at] ?? all[0], next = (at + 1) % all.length;
+    const copy = (part, place = from) => place?.querySelector(part)?.cloneNode(true) ?? '';
+    const number = make('p', { className: 'huge' }, copy('.big .number, .value .number, .halt'), copy('.big .unseen, .value .unseen'));
+    const buttons = make('div', { className: 'ways' }, make('button', { type: 'button' }, 'Close'));
+    if (all.length > 1) {
+      const label = all[next].querySelector('.label').textContent;
+      buttons.prepend(make('button', { type: 'button', className: 'next', ariaLabel: `Next: ${label}`, onclick: () => { at = next; draw(); } }, label));
+    }
+    sheet.replaceChildren(make('p', { id: 'sheet-label' }, from.querySelector('.label')?.textContent ?? ''), number,
+      make('p', {}, copy('.big .small, .value .small')), copy('.tape', at ? from : first()), buttons);
+    // a tap goes on to the next, and a second tap to the one behind it
+    (at === began ? buttons.lastChild : buttons.firstChild).focus();
     // as large as fits the room that the rest leaves it: measured at one size, then set in proportion
     const [letters] = number.children;
     if (!letters) return;
@@ -248,7 +276,7 @@
     lock?.release();
     lock = null;
     if (history.state === 'large') history.back();
-    document.querySelector('#answer .grow')?.focus({ preventScroll: true });
+    large()[began]?.querySelector('.grow')?.focus({ preventScroll: true });
   }
 
   async function stayAwake() {
@@ -260,10 +288,9 @@
   }
 
   // A field and its dimensions, in either direction.
-  let lit = '';
-  function light(of) {
+  function light(...of) {
     lit = of;
-    for (const each of document.querySelectorAll('#sheet [data-of]')) each.classList.toggle('lit', Boolean(of) && each.dataset.of === of && !each.closest('.inner'));
+    for (const each of document.querySelectorAll('#sheet [data-of]')) each.classList.toggle('lit', of.includes(each.dataset.of) && !each.closest('.inner'));
   }
 
   // A finger is wider than a number on a drawing: the nearest within half a finger is meant.
@@ -298,7 +325,7 @@
     if (touched && event.target.matches(LENGTHS) && event.target !== field) event.target.inputMode = 'none';
   }, { passive: true });
   document.addEventListener('focusin', ({ target }) => {
-    if (target.closest('#inputs')) light(target.name);
+    if (target.closest('#inputs')) light(...target.dataset.drawn ? target.dataset.drawn.split(' ') : []);
     if (!target.matches('input[data-kind]')) return;
     if (target.matches(LENGTHS)) target.setAttribute('aria-keyshortcuts', 'Alt+ArrowDown');
     // the tap that gave the focus is over before anything moves under it
@@ -310,7 +337,7 @@
     target.select();
   }
   document.addEventListener('focusout', ({ target, relatedTarget }) => {
-    if (target.closest('#inputs') && !relatedTarget?.closest('#inputs, .pad')) light('');
+    if (target.closest('#inputs') && !relatedTarget?.closest('#inputs, .pad')) light();
     if (target.matches(LENGTHS) && target !== field) target.removeAttribute('inputmode');
     if (field && !turning && document.hasFocus() && relatedTarget !== field && !relatedTarget?.closest('.pad')
       && !(touched && relatedTarget?.matches(LENGTHS))) close();
@@ -332,14 +359,14 @@
     } else if (event.key === 'Enter' && target === field) done();
   });
   document.addEventListener('click', ({ target, clientX, clientY }) => {
-    if (target.closest('.grow')) return enlarge();
+    if (target.matches('.grow')) return enlarge(target);
     if (touched && target.matches(LENGTHS) && target !== field) return openAll(target);
     const mark = target.closest('.run ~ .marks li');
     if (mark) return showPin(mark);
     const picture = target.closest('.picture svg'), word = picture && dimensionAt(picture, clientX, clientY);
     if (word) follow(word);
   });
-  document.addEventListener('htmx:afterRequest', () => { tell(); if (lit) light(lit); });
+  document.addEventListener('htmx:afterRequest', () => { tell(); light(...lit); if (field) showStretch(); });
   document.addEventListener('visibilitychange', () => { if (!document.hidden && sheet?.open) stayAwake(); });
   addEventListener('popstate', () => { if (sheet?.open) sheet.close(); });
   addEventListener('resize', () => { if (field) keepInSight(); else roomFor(readout()); if (sheet?.open) draw(); });

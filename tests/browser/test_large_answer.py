@@ -2,7 +2,7 @@
 
 import pytest
 
-from .phone import borrowed, readout, until, wait_for_card
+from .phone import borrowed, readout, ready, until, wait_for_card
 
 pytestmark = pytest.mark.browser
 
@@ -40,8 +40,7 @@ def card(phone, script):
     page.add_init_script(script)
     page.goto("/tenon?groove_width=5/16&fit=0")
     page.locator("#rest").wait_for(state="detached")
-    wait_for_card(page)
-    page.locator("html[data-hand]").wait_for(state="attached")
+    ready(page)
     return page
 
 
@@ -75,8 +74,7 @@ def test_the_whole_of_it_is_on_the_screen(page, size, typed):
     """However the phone is held and however long the number is, nothing of it is cut off."""
     page.set_viewport_size({"width": size[0], "height": size[1]})
     page.goto(f"/fractions?entry={typed}")
-    wait_for_card(page)
-    page.locator("html[data-hand]").wait_for(state="attached")
+    ready(page)
     readout(page).locator(".big .number").tap(force=True)
     boxes = [page.get_by_role("dialog").locator(part).bounding_box() for part in ("#sheet-label", ".number", ".small", "button")]
 
@@ -129,9 +127,43 @@ def test_it_is_left_the_way_one_expects(page, leave):
     assert page.url == address
 
 
+def test_the_next_setting_is_one_tap_away(page):
+    """The settings follow each other in the order of the cuts, and after the last comes the first; the way back leads to where it began."""
+    enlarge(page)
+    seen = []
+    for _ in range(5):
+        seen.append(page.get_by_role("dialog").locator(":is(#sheet-label, .unseen)").all_inner_texts())
+        page.get_by_role("dialog").get_by_role("button", name="Next: ").tap()
+
+    assert seen[0] == seen[4] == ["Blade height for the shoulder", "seventeen thirty-seconds"]
+    assert [label for label, _ in seen[1:4]] == ["Fence to near side of blade", "Blade height for the cheek", "Jig face to near side of blade"]
+    page.keyboard.press("Escape")
+    until(page, "document.activeElement.matches('#answer .grow')")
+
+
+def test_every_setting_of_the_sheet_fills_the_screen(page):
+    """Tapped where it stands, with its own tape."""
+    cheek = page.locator("#sheet .settings li[data-of=cheek_height]")
+    cheek.get_by_role("button", name="Show Blade height for the cheek large").tap()
+    shown = page.get_by_role("dialog", name="Blade height for the cheek")
+
+    assert shown.locator(".number").inner_text() == cheek.locator(".number").inner_text()
+    assert shown.locator("figcaption").inner_text() == cheek.locator("figcaption").inner_text()
+    page.keyboard.press("Escape")
+    until(page, "document.activeElement.closest('li')?.dataset.of === 'cheek_height'")
+
+
+def test_a_row_of_marks_is_read_on_its_own_tape(phone):
+    """It is swiped along, and not enlarged; the numbers beside it are."""
+    page = phone.visit("/hinge-layout?door_height=79")
+    wait_for_card(page)
+
+    assert page.locator("#sheet .settings li:has(.marks) .grow").count() == 0
+
+
 def test_by_keyboard_only(page):
     """The number is a button of its own, with a name, and opens and closes by keys."""
-    page.get_by_role("button", name="Show Blade height for the shoulder large").focus()
+    page.locator("#answer").get_by_role("button", name="Show Blade height for the shoulder large").focus()
     page.keyboard.press("Enter")
     large(page).wait_for()
     page.keyboard.press("Enter")

@@ -2,7 +2,7 @@
 
 import pytest
 
-from .phone import borrowed, until, wait_for_card
+from .phone import borrowed, ready, until
 
 pytestmark = pytest.mark.browser
 
@@ -12,8 +12,7 @@ def page(held):
     """The hinge layout's card, by an address with an entry: a bare one would have those of the last time filled in meanwhile."""
     with borrowed(held):
         page = held.visit("/hinge-layout?door_height=77+1%2F2")
-        wait_for_card(page)
-        page.locator("html[data-hand]").wait_for(state="attached")
+        ready(page)
         yield page
 
 
@@ -39,6 +38,47 @@ def test_a_field_reached_by_keyboard_lights_its_dimensions(page):
     assert page.evaluate(LIT) == ["door_height"]
     page.locator("#in-top_offset").focus()
     assert page.evaluate(LIT) == ["top_offset"]
+
+
+def test_a_field_that_is_not_drawn_lights_what_follows_from_it(page):
+    """The head's gap is not drawn, nor is what follows from it: nothing lights. The hinges' length moves the next hinge."""
+    page.locator("#in-gap_head").focus()
+    assert page.evaluate(LIT) == []
+    page.locator("#in-hinge_length").focus()
+    assert page.evaluate(LIT) == ["spacing"]
+
+
+def test_the_dimension_is_seen_over_the_keys(page):
+    """The drawing is far below while its numbers are typed: the stretch of it where the dimension stands is shown above the pad's keys."""
+    page.locator("#in-top_offset").tap()
+    stretch = page.locator(".pad .stretch svg")
+    stretch.wait_for()
+
+    assert stretch.locator("text.lit").text_content() == "top 7"
+    number, shown = stretch.locator("text.lit").bounding_box(), stretch.bounding_box()
+    assert shown["y"] <= number["y"] < number["y"] + number["height"] <= shown["y"] + shown["height"]
+    page.locator("#in-top_offset").fill("8")
+    stretch.locator("text.lit", has_text="top 8").wait_for()
+
+
+def test_a_dimension_over_the_keys_leads_to_its_field(page):
+    """A tap on another number there goes on to its field, whose dimension is then lit."""
+    page.goto("/hinge-mortise?leaf=3/32")
+    ready(page)
+    page.locator("#in-leaf").tap()
+    page.locator(".pad .stretch text[data-of=other_leaf]").tap()
+
+    until(page, "document.activeElement.id === 'in-other_leaf'")
+    page.locator(".pad .stretch text.lit[data-of=other_leaf]").wait_for()
+
+
+def test_on_a_small_phone_the_field_has_the_room(page):
+    """Where answer, field and keys fill the screen there is no picture."""
+    page.set_viewport_size({"width": 360, "height": 640})
+    page.locator("#in-top_offset").tap()
+    page.locator(".pad .digits").wait_for()
+
+    assert not page.locator(".pad .stretch").is_visible()
 
 
 def test_the_light_goes_with_the_focus(page):
