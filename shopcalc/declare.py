@@ -8,7 +8,6 @@ Each method that declares a value returns its SymPy symbol, for use in the formu
 true is refused with a DeclarationError that names it: at once where one line shows it, else by `finish`.
 """
 
-import keyword
 import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
@@ -18,14 +17,11 @@ import sympy
 
 from shopcalc.drawing import Picture, Shape
 from shopcalc.formulas import Formula
-from shopcalc.numbers import NUMBERS
 from shopcalc.parts import (
     MACHINES,
     NO_SOURCE,
-    ROUNDINGS,
     RUNS,
     STAGES,
-    STANDS,
     Check,
     Choice,
     Column,
@@ -39,25 +35,20 @@ from shopcalc.parts import (
     Result,
     symbols_of,
 )
-from shopcalc.portable.work import read_entry, starting_text
 from shopcalc.portable.writing import TAPES
-from shopcalc.reference.cautions import CAUTIONS
-from shopcalc.terms import constant_of, degrees, forbidden, is_row
-from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of, length_factors
+from shopcalc.proving import (
+    fault_of_card,
+    fault_of_formula,
+    fault_of_input,
+    fault_of_machine,
+    fault_of_name,
+    fault_of_result,
+    fault_of_start,
+    limit_text,
+)
+from shopcalc.terms import degrees, is_row
+from shopcalc.units import INNER
 from shopcalc.whole import faults_of, formulas_of, passing_faults
-
-# Names of the query that belong to the shop and not to a setup, and the one plain word that every object in JavaScript has
-# of its own. Words of that language itself may be names: in formulas on the phone values have short names.
-RESERVED = {"tape", "units", "constructor"}
-
-# What a form in the browser and the list of its fields have of their own: a field of that name would hide it, or be hidden.
-FORM_WORDS = {"elements", "length", "item"}
-
-# Addresses of pages that are no cards.
-PAGES = {"job", "shop"}
-
-# What can be read on a scrap, and corrected.
-READABLE = ("length", "angle", "count", "percent")
 
 
 class Row(Protocol):
@@ -99,23 +90,16 @@ class Setup:
     heading: str = "What you measure"
 
     def __post_init__(self) -> None:
-        if self.stand not in STANDS:
-            self._refuse(f"nobody stands {self.stand!r}: use one of {', '.join(STANDS)}")
-        if not re.fullmatch(r"[MLHVCQAZmlhvcqaz0-9 .-]*", self.icon):
-            self._refuse("its icon is not the data of a path")
-        if not re.fullmatch(r"[a-z][a-z0-9]*(-[a-z0-9]+)*", self.slug):
-            self._refuse("the address is not of small letters and digits with hyphens between")
-        if self.slug in PAGES:
-            self._refuse("the address is that of another page")
+        self._check_for(fault_of_card(self.slug, self.stand, self.icon))
         for machine in self.machines:
-            self._has_cautions(machine)
+            self._check_for(fault_of_machine(machine))
 
     def _refuse(self, what: str) -> NoReturn:
         raise DeclarationError(f"{self.slug}: {what}")
 
-    def _has_cautions(self, machine: str) -> None:
-        if machine not in CAUTIONS:
-            self._refuse(f"nobody has written cautions for {machine!r}: use one of {', '.join(CAUTIONS)}")
+    def _check_for(self, fault: str) -> None:
+        if fault:
+            self._refuse(fault)
 
     # What is measured.
 
@@ -202,16 +186,11 @@ class Setup:
 
     def _input(self, declared: Input) -> sympy.Symbol:
         self._claim(declared.name)
-        if declared.name in FORM_WORDS:
-            self._refuse(f"{declared.name!r} cannot be the name of an input: a form has that word for itself")
-        if declared.reading and declared.kind not in READABLE:
-            self._refuse(f"the reading {declared.name} cannot be of the kind {declared.kind!r}")
-        if not declared.help:
-            self._refuse(f"{declared.name} has no help: say where to put the calipers")
+        self._check_for(fault_of_input(declared))
         if declared.most is not None:
             self._formula(declared.name, declared.most, declared.kind)
         if not declared.reading:
-            self._check_start(declared)
+            self._check_for(fault_of_start(declared))
         if declared.when is not None:
             self._formula(f"{declared.name} (when)", declared.when, "truth")
             if {symbol.name for symbol in symbols_of(declared.when)} - set(self.inputs):
@@ -219,31 +198,8 @@ class Setup:
         self.inputs[declared.name] = replace(declared, group=self.heading)
         return sympy.Symbol(declared.name, real=True)
 
-    def _check_start(self, declared: Input) -> None:
-        """Refuse a start that cannot be read, or that the input's own limits do not allow: a card opens with its starts."""
-        most = [] if declared.most is None else self._constant(declared.name, declared.most).as_numer_denom()
-        about = {**vars(declared), "most": [int(each) for each in most]}
-        started = []
-        for metric in (False, True):
-            shop = {"metric": metric, "division": 32}
-            text = starting_text(about, shop)  # type: ignore[no-untyped-call]
-            got = read_entry(about, text, shop, {"numbers": NUMBERS, "units": length_factors()})  # type: ignore[no-untyped-call]
-            if not got["ok"]:
-                self._refuse(f"{declared.name} cannot start with {text!r}: {got['message']}")
-            started.append(got["value"])
-        if started[0] != started[1]:
-            self._refuse(f"{declared.name} starts with {declared.start!r}, which is something else in a metric shop: say the unit")
-
-    def _constant(self, name: str, constant: Any) -> sympy.Rational:
-        try:
-            return constant_of(constant)
-        except ValueError as reason:
-            raise DeclarationError(f"{self.slug}: {name}: {reason}") from reason
-
     def _claim(self, name: str) -> None:
-        # an input is given to an included card, and carried on, as a keyword argument, which a word of Python cannot be
-        if not re.fullmatch(r"[a-z][a-z0-9_]*", name) or name in RESERVED or keyword.iskeyword(name):
-            self._refuse(f"{name!r} cannot be a name")
+        self._check_for(fault_of_name(name))
         if name in self.kinds() or name in self.checks:
             self._refuse(f"{name!r} is declared twice")
 
@@ -289,12 +245,10 @@ class Setup:
 
     def _far_text(self, name: str, far: Any, kind: str) -> str:
         """`{1/16 in}` or `5\u00b0`; what cannot be said just so is refused."""
-        limit = self._constant(name, far)
-        if kind == "angle":
-            return f"{limit}\u00b0"
-        if kind != "length" or (limit * 128).q != 1:
-            self._refuse(f"{name} cannot be far off by {far}: that is no angle, and no whole number of 128ths of an inch")
-        return f"{{{limit} in}}"
+        try:
+            return limit_text(far, kind)
+        except ValueError as reason:
+            raise DeclarationError(f"{self.slug}: {name} cannot be far off by {far}: {reason}") from reason
 
     def near(self, follower: sympy.Symbol) -> Any:
         """The condition under which a trial is followed, by a correction or a size as found: a slip of the calipers should move nothing else."""
@@ -349,16 +303,7 @@ class Setup:
 
     def _result(self, declared: Result) -> sympy.Symbol:
         self._claim(declared.name)
-        if declared.name == "parts":
-            self._refuse("'parts' cannot be a name: among the results it is the cut list")
-        if declared.kind not in KIND_UNITS or (declared.kind in INNER) != (declared.role == "inner"):
-            self._refuse(f"{declared.name} cannot be of the kind {declared.kind!r}")
-        if declared.role == "correction" and declared.kind not in READABLE:
-            self._refuse(f"the correction {declared.name} cannot be of the kind {declared.kind!r}")
-        if declared.rounding not in ROUNDINGS or (declared.rounding == "none" and declared.kind not in ("length", "lengths")):
-            self._refuse(f"{declared.name} cannot be rounded {declared.rounding!r}")
-        if declared.division and declared.division not in (*self.inputs, *TAPES):
-            self._refuse(f"{declared.name} is to be rounded to {declared.division!r}, which is no input")
+        self._check_for(fault_of_result(declared, self.inputs))
         self._formula(declared.name, declared.formula, declared.kind)
         if declared.when is not None:
             self._formula(f"{declared.name} (when)", declared.when, "truth")
@@ -374,21 +319,7 @@ class Setup:
 
     def _formula(self, name: str, formula: Any, kind: str) -> None:
         """Refuse a formula with unknown names, terms that only one side knows, or units that do not add up."""
-        expression = sympy.sympify(formula)
-        kinds = self.kinds()
-        for symbol in sorted(each.name for each in expression.free_symbols):
-            if symbol not in kinds:
-                self._refuse(f"{name} uses {symbol!r}, which is declared nowhere above it")
-        fault = forbidden(expression)
-        if fault:
-            self._refuse(f"{name} uses {fault}, which cannot be worked out exactly")
-        try:
-            found = dimension_of(expression, kinds)
-        except UnitsError as disagreement:
-            raise DeclarationError(f"{self.slug}: {name}: {disagreement}") from disagreement
-        wanted = kind if kind in (*KINDS, "truth") else "number"
-        if found != wanted and (expression != 0 or wanted == "truth") and expression not in (sympy.true, sympy.false):
-            self._refuse(f"{name} should be a {wanted} and comes out as a {found}")
+        self._check_for(fault_of_formula(name, sympy.sympify(formula), kind, self.kinds()))
 
     # What can go wrong.
 
@@ -429,7 +360,7 @@ class Setup:
 
     def machine(self, name: str, when: Any) -> None:
         """A machine that is used while a relation holds: then the card shows its cautions behind those of `machines`."""
-        self._has_cautions(name)
+        self._check_for(fault_of_machine(name))
         self.sometimes.append(self._line(f"the machine {name}", name, when))
 
     def _line(self, where: str, text: str, when: Any) -> Line:

@@ -63,7 +63,7 @@ IMPOSSIBLE: dict[str, tuple[Callable[[Setup], Any], str]] = {
     "a correction far off by no 128th": (lambda s: s.correction("move", "Move", stock, "M.", "L.", far=inches("1/20")),
     "small: move cannot be far off"),
     "a correction far off by a sum": (lambda s: s.correction("move", "Move", stock, "M.", "L.", far=2 * inches("1/16")),
-    "small: move: 2*inch_constant"),
+    "small: move cannot be far off by 2*inch_constant(1/16): "),
     "a row as a reading": (lambda s: s.reading("rows", "Rows", "R.", kind="lengths"), "small: the reading rows cannot be of the kind 'lengths'"),
     "an angle as it is": (lambda s: s.size("bevel", "Bevel", tilt, kind="angle", rounding="none"), "small: bevel cannot be rounded 'none'"),
     "twice a row": (lambda s: s.size("rows", "Rows", 2 * row_of(stock), kind="lengths"), "small: rows: 2*row_of(stock): a row is no quantity"),

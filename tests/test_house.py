@@ -16,7 +16,7 @@ FLOORS = [
     {"files", "numbers", "script", "terms", "reference.cautions"},
     {"formulas", "units", "drawing", "reference"},
     {"parts", "working"},
-    {"whole"},
+    {"proving", "whole"},
     {"declare"},
     {"setups"},
     {"catalogue", "describe"},
