@@ -35,6 +35,7 @@ KEPT = (
     "/static/memory.js",
     "/static/vendor/htmx-2.0.11.min.js",
     "/static/job.js",
+    "/static/jobs.js",
     "/static/vendor/idb-keyval-6.2.2.js",
     "/static/boathouse.json",
     "/static/icons/icon.svg",

@@ -1,134 +1,10 @@
-// Keeps jobs on this device, and carries them off it. What a job says is decided where every answer is: it is sent
-// along, and comes back as a page.
-import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.2.js';
+// The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
+import { LAST, blank, change, everyJob, find, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved, whole } from './jobs.js';
 
-const store = createStore('shopcalc', 'jobs');
-const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
-const LAST = 'shopcalc.job', VIEW = 'shopcalc.view', LARGEST = 1e6, MOST_ITEMS = 200, LAST_NUMBER = 999999, FIRST_PART = 1000000;
-const find = id => document.getElementById(id);
+const VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
 const page = find('job'), work = find('work');
 
-// What the storage would not take is kept here until it does: nothing that was typed is lost while the tab is open.
-const unsaved = new Map();
-
-function say(text) {
-  const line = find(page ? 'job-says' : 'job-added');
-  line.textContent = text;
-  line.hidden = !text;
-}
-
-// What was said goes when something else is done, but not that something could not be kept.
-function hush() {
-  if (!unsaved.size) say('');
-}
-
-function remember(key, value) {
-  try { localStorage[key] = value; } catch { /* the choice is only forgotten */ }
-}
-
-function recall(key) {
-  try { return localStorage[key] ?? ''; } catch { return ''; }
-}
-
-async function read(id) {
-  if (unsaved.has(id)) return unsaved.get(id);
-  try { return await get(id, store); } catch { return undefined; }
-}
-
-// Every change is made to what is stored now, in one transaction, so two tabs with one job lose nothing.
-async function change(id, edit, usual) {
-  let job, gone = false;
-  try {
-    await update(id, kept => {
-      job = unsaved.get(id) ?? kept ?? usual;
-      gone = !job;
-      if (gone) throw new Error('deleted');
-      edit(job);
-      return job;
-    }, store);
-    if (unsaved.delete(id)) say('Saved again.');
-  } catch (fault) {
-    if (gone) return say('This job was deleted in another tab: nothing is kept of what you type here.');
-    if (!job) edit(job = structuredClone(unsaved.get(id) ?? usual ?? EMPTY));
-    unsaved.set(id, job);
-    say(fault.name === 'QuotaExceededError'
-      ? 'Not saved: the storage of this device is full. Save the job as a file before you close this page.'
-      : 'Not saved: this browser keeps nothing for this page. Save the job as a file before you close it.');
-  }
-  others?.postMessage(id);
-}
-
-async function everyJob() {
-  let kept = [];
-  try { kept = await entries(store); } catch { /* no storage: only what this tab holds */ }
-  const all = new Map([...kept, ...unsaved]);
-  return [...all].sort((one, other) => String(one[1].title).localeCompare(String(other[1].title)));
-}
-
-// What a job may leave out; a shop that it does not name is the usual one, and not this device's.
-const EMPTY = { format: 'shopcalc job', version: 1, title: 'Job', notes: '', shop: {}, items: [], parts: [], readings: {}, ticks: {}, lumber: [] };
-const blank = title => ({ ...structuredClone(EMPTY), title, shop: shopNow() });
-
-function shopNow() {
-  try { return Object.fromEntries(JSON.parse(recall('shopcalc.shop.1') || '[]')); } catch { return {}; }
-}
-
-async function keepNew(job) {
-  const id = crypto.randomUUID?.() ?? String(Date.now());
-  await change(id, () => {}, job);
-  remember(LAST, id);
-  navigator.storage?.persist?.().catch(() => {});
-  return id;
-}
-
 const asked = (job, kind = '') => fetch(`/job${kind}`, { method: 'POST', body: JSON.stringify(job), headers: { 'Content-Type': 'application/json' } });
-
-// On a card: its entries become an item of the job.
-
-async function offerToAdd() {
-  const button = find('add-to-job'), form = find('inputs');
-  const [, job, item] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
-  const kept = job && await read(job);
-  const known = kept?.items.find(each => String(each.id) === item);
-  const keep = async () => {
-    const id = known ? job : await jobForNew();
-    let saved = null, why = '';
-    await change(id, doc => {
-      saved = doc;
-      const inputs = typed(form, doc.shop ?? {}), line = known && doc.items.find(each => String(each.id) === item);
-      if (line) line.inputs = inputs;
-      else if (known) why = 'This item was taken out of its job: nothing is kept of what you type here.';
-      else if (doc.items.length >= MOST_ITEMS) why = `A job holds at most ${MOST_ITEMS} items.`;
-      else doc.items.push({ id: freeNumber(doc), setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
-    });
-    if (!saved || unsaved.has(id)) return;
-    if (why) return say(why);
-    find('job-added').replaceChildren(`${known ? 'Saved to' : 'Added to'} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
-    find('job-added').hidden = false;
-  };
-  button.hidden = Boolean(known);
-  button.addEventListener('click', keep);
-  // the card of an item is kept as its job is, at every key
-  if (known) form.addEventListener('input', keep);
-}
-
-async function jobForNew() {
-  const id = recall(LAST);
-  return await read(id) ? id : keepNew(blank('My job'));
-}
-
-// Bare numbers keep their meaning in a job whose bare numbers are of another unit.
-function typed(form, shop) {
-  const inputs = {}, unit = form.elements.units.value;
-  for (const [name, text] of new FormData(form)) {
-    const { kind } = form.elements[name].dataset ?? {};
-    if (name === 'tape' || name === 'units' || (!text && form.elements[name].closest('.read'))) continue;
-    inputs[name] = unit === (shop.units ?? 'in') ? text : meantIn(unit, kind, text);
-  }
-  return inputs;
-}
-
-// On the page of the jobs.
 
 // `current` is the job chosen; the fields on the page belong to the job that `work.dataset.job` names.
 let current = '', draws = 0;
@@ -241,10 +117,6 @@ const LINES = {
   parts: { label: '', count: 1, length: '', width: '', thickness: '' },
 };
 
-function whole(job) {
-  for (const [name, usual] of Object.entries(EMPTY)) job[name] ??= structuredClone(usual);
-}
-
 async function fieldChanged(event, ended) {
   const field = event.target.closest('[data-set]');
   if (!field) return;
@@ -298,15 +170,6 @@ async function putBack() {
   if (out.length) offerBack('It is back. The one taken out before it: ');
   await draw();
   find(`label-${item.id}`)?.focus();
-}
-
-// The number after the largest, or where that is the last there is, the first that is free.
-function freeNumber({ items }) {
-  const taken = new Set(items.map(each => each.id)), next = Math.max(0, ...taken) + 1;
-  if (next <= LAST_NUMBER) return next;
-  let free = 1;
-  while (taken.has(free)) free += 1;
-  return free;
 }
 
 // A job from outside is checked field by field before anything here changes.
@@ -390,9 +253,7 @@ const DO = {
   print: () => print(),
   delete: async () => {
     if (!confirm(`Delete “${find('job-choice').selectedOptions[0].textContent}” from this device? Save it as a file first if it may be wanted again.`)) return;
-    await del(current, store).catch(() => {});
-    unsaved.delete(current);
-    others?.postMessage(current);
+    await forget(current);
     await choose('');
   },
 };
@@ -437,5 +298,4 @@ async function fromAddress() {
   if (await takeIn(text, 'The link') || !text) history.replaceState(null, '', '/job');
 }
 
-if (page) startPage();
-else if (find('add-to-job')) offerToAdd();
+startPage();

@@ -36,7 +36,7 @@ def test_every_file_a_page_loads_is_kept() -> None:
 
 def loaded() -> set[str]:
     """The addresses that the page's scripts load."""
-    texts = files.static_text("app.js") + files.static_text("job.js").replace("'./vendor/", "'/static/vendor/")
+    texts = "".join(files.static_text(name).replace("'./", "'/static/") for name in ("app.js", "job.js", "jobs.js"))
     # the drawer of codes is fetched when a code is asked for, on a desk
     return set(re.findall(r"'(/[\w./-]+)'", texts)) - {"/job", "/static/vendor/uqr-0.1.2.mjs"}
 
@@ -54,7 +54,7 @@ def test_scripts_that_scripts_load_are_kept() -> None:
     assert set() == loaded() - {*phone.KEPT, "/worker.js"}
 
 
-OWN = ["worker.js", "app.js", "hand.js", "job.js", "memory.js", "brain.js", "numbers.js"]
+OWN = ["worker.js", "app.js", "hand.js", "job.js", "jobs.js", "memory.js", "brain.js", "numbers.js"]
 
 
 @pytest.mark.parametrize("name", OWN)

@@ -63,7 +63,7 @@ def test_the_whole_flow_with_only_a_thumb(installed: Phone) -> None:
 
     page.locator("#answer .grow").tap()
     page.locator("dialog.sheet").wait_for()
-    page.locator("dialog.sheet button").tap()
+    page.get_by_role("dialog").get_by_role("button", name="Close").tap()
     page.locator("dialog.sheet").wait_for(state="hidden")
 
     page.locator("#in-measured_tenon").tap()

@@ -1,0 +1,149 @@
+// Keeps the jobs on this device, for the page of the jobs and for the cards that put their entries there.
+import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.2.js';
+
+const store = createStore('shopcalc', 'jobs');
+export const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
+// where the job worked on last is remembered
+export const LAST = 'shopcalc.job';
+const MOST_ITEMS = 200, LAST_NUMBER = 999999;
+export const find = id => document.getElementById(id);
+
+// What the storage would not take is kept here until it does: nothing that was typed is lost while the tab is open.
+export const unsaved = new Map();
+
+export function say(text) {
+  const line = find('job-says') ?? find('job-added');
+  line.textContent = text;
+  line.hidden = !text;
+}
+
+// What was said goes when something else is done, but not that something could not be kept.
+export function hush() {
+  if (!unsaved.size) say('');
+}
+
+export function remember(key, value) {
+  try { localStorage[key] = value; } catch { /* the choice is only forgotten */ }
+}
+
+export function recall(key) {
+  try { return localStorage[key] ?? ''; } catch { return ''; }
+}
+
+export async function read(id) {
+  if (unsaved.has(id)) return unsaved.get(id);
+  try { return await get(id, store); } catch { return undefined; }
+}
+
+// Every change is made to what is stored now, in one transaction, so two tabs with one job lose nothing.
+export async function change(id, edit, usual) {
+  let job, gone = false;
+  try {
+    await update(id, kept => {
+      job = unsaved.get(id) ?? kept ?? usual;
+      gone = !job;
+      if (gone) throw new Error('deleted');
+      edit(job);
+      return job;
+    }, store);
+    if (unsaved.delete(id)) say('Saved again.');
+  } catch (fault) {
+    if (gone) return say('This job was deleted in another tab: nothing is kept of what you type here.');
+    if (!job) edit(job = structuredClone(unsaved.get(id) ?? usual ?? EMPTY));
+    unsaved.set(id, job);
+    say(fault.name === 'QuotaExceededError'
+      ? 'Not saved: the storage of this device is full. Save the job as a file before you close this page.'
+      : 'Not saved: this browser keeps nothing for this page. Save the job as a file before you close it.');
+  }
+  others?.postMessage(id);
+}
+
+export async function everyJob() {
+  let kept = [];
+  try { kept = await entries(store); } catch { /* no storage: only what this tab holds */ }
+  const all = new Map([...kept, ...unsaved]);
+  return [...all].sort((one, other) => String(one[1].title).localeCompare(String(other[1].title)));
+}
+
+// What a job may leave out; a shop that it does not name is the usual one, and not this device's.
+const EMPTY = { format: 'shopcalc job', version: 1, title: 'Job', notes: '', shop: {}, items: [], parts: [], readings: {}, ticks: {}, lumber: [] };
+export const blank = title => ({ ...structuredClone(EMPTY), title, shop: shopNow() });
+
+function shopNow() {
+  try { return Object.fromEntries(JSON.parse(recall('shopcalc.shop.1') || '[]')); } catch { return {}; }
+}
+
+export async function keepNew(job) {
+  const id = crypto.randomUUID?.() ?? String(Date.now());
+  await change(id, () => {}, job);
+  remember(LAST, id);
+  navigator.storage?.persist?.().catch(() => {});
+  return id;
+}
+
+export async function forget(id) {
+  await del(id, store).catch(() => {});
+  unsaved.delete(id);
+  others?.postMessage(id);
+}
+
+// The number after the largest, or where that is the last there is, the first that is free.
+export function freeNumber({ items }) {
+  const taken = new Set(items.map(each => each.id)), next = Math.max(0, ...taken) + 1;
+  if (next <= LAST_NUMBER) return next;
+  let free = 1;
+  while (taken.has(free)) free += 1;
+  return free;
+}
+
+// A document may leave out what is as usual.
+export function whole(job) {
+  for (const [name, usual] of Object.entries(EMPTY)) job[name] ??= structuredClone(usual);
+}
+
+// On a card: its entries become an item of the job.
+
+async function offerToAdd() {
+  const button = find('add-to-job'), form = find('inputs');
+  const [, job, item] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
+  const kept = job && await read(job);
+  const known = kept?.items.find(each => String(each.id) === item);
+  const keep = async () => {
+    const id = known ? job : await jobForNew();
+    let saved = null, why = '';
+    await change(id, doc => {
+      saved = doc;
+      const inputs = typed(form, doc.shop ?? {}), line = known && doc.items.find(each => String(each.id) === item);
+      if (line) line.inputs = inputs;
+      else if (known) why = 'This item was taken out of its job: nothing is kept of what you type here.';
+      else if (doc.items.length >= MOST_ITEMS) why = `A job holds at most ${MOST_ITEMS} items.`;
+      else doc.items.push({ id: freeNumber(doc), setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
+    });
+    if (!saved || unsaved.has(id)) return;
+    if (why) return say(why);
+    find('job-added').replaceChildren(`${known ? 'Saved to' : 'Added to'} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
+    find('job-added').hidden = false;
+  };
+  button.hidden = Boolean(known);
+  button.addEventListener('click', keep);
+  // the card of an item is kept as its job is, at every key
+  if (known) form.addEventListener('input', keep);
+}
+
+async function jobForNew() {
+  const id = recall(LAST);
+  return await read(id) ? id : keepNew(blank('My job'));
+}
+
+// Bare numbers keep their meaning in a job whose bare numbers are of another unit.
+function typed(form, shop) {
+  const inputs = {}, unit = form.elements.units.value;
+  for (const [name, text] of new FormData(form)) {
+    const { kind } = form.elements[name].dataset ?? {};
+    if (name === 'tape' || name === 'units' || (!text && form.elements[name].closest('.read'))) continue;
+    inputs[name] = unit === (shop.units ?? 'in') ? text : meantIn(unit, kind, text);
+  }
+  return inputs;
+}
+
+if (find('add-to-job')) offerToAdd();
