@@ -39,7 +39,7 @@ def card(path: str) -> Response:
 
 def job(kind: str = "") -> Response:
     """What is said of the job that is sent along: its page, its data or its cut list. Nothing of it is kept."""
-    return respond(exact.answer_document(f"/job{kind}", request.get_data(as_text=True)))
+    return respond(exact.answer_document(f"/job{kind}", request.get_data(as_text=True).removeprefix("\ufeff")))
 
 
 def respond(found: dict[str, Any]) -> Response:

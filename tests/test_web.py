@@ -6,6 +6,7 @@ import json
 import pytest
 from flask.testing import FlaskClient
 
+from shopcalc import files
 from shopcalc.catalogue import setups
 from shopcalc.render import escape
 
@@ -43,7 +44,7 @@ def test_a_card_as_json(client: FlaskClient) -> None:
     assert {"value": 0.3125, "text": "5/16"} == data["inputs"]["groove_width"]
     assert {"value": 0.53125, "text": "17/32", "kind": "length", "decimal": 0.531, "mm": 13.5} == data["results"]["fence"]
     assert {"level": "caution", "name": "narrow_groove", "text": "The groove is narrower than a quarter of the stock, 1 3/8 in."} == data["checks"][0]
-    assert "Raise the cutter 1/2 in above the table." in data["steps"]
+    assert "Set the cutter 1/2 in above the table." in data["steps"]
 
 
 def test_errors_as_json(client: FlaskClient) -> None:
@@ -168,3 +169,11 @@ def test_a_name_given_twice_is_refused_as_data_and_not_on_a_page(client: FlaskCl
 
     assert (422, {"errors": {"stock": "This is given twice."}}) == (refused.status_code, refused.get_json())
     assert client.get("/tenon?stock=1").text == client.get("/tenon?stock=1&stock=2").text
+
+
+def test_a_job_may_begin_with_a_byte_order_mark(client: FlaskClient) -> None:
+    """Some editors write one before everything else; a browser's worker never sees it."""
+    job = files.static_text("boathouse.json")
+    plain, marked = (client.post("/job.json", data=(mark + job).encode()) for mark in ("", "\ufeff"))
+
+    assert (200, plain.get_json()) == (marked.status_code, marked.get_json())

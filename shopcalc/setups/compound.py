@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Or
+from sympy import And, Not, Or
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Point, arc, area, box, label, line, slim_turn, turn
@@ -90,13 +90,13 @@ setup.correction(
     kind="angle",
     look="See whether it was read from the other face.",
 )
-setup.trial(
-    "Cut one end of a scrap as wide as the sides and read both angles. Then tape a whole ring of scrap together: the last joint shows all errors added up."
-)
+setup.trial("Cut one end of a scrap as wide as the sides and read both angles.")
+setup.trial("Then tape a whole ring of scrap together: the last joint shows all errors added up.")
 
 # At the machine
 
 _flat = lean >= degrees(90)
+_sawn = blade_tilt <= degrees(45)
 setup.step("Plane all sides to one thickness and rip them to one width. Mark the outside face and the upper edge of each.", when=lean < degrees(90))
 setup.step("Plane all sides to one thickness and rip them to one width. Mark the face that is to show and the outer edge of each.", when=_flat)
 setup.step(
@@ -109,29 +109,36 @@ setup.step(
 )
 setup.step(
     "Unplug the saw. Tilt the blade {blade_tilt} from square. Check it with a bevel gauge set to {edge_angle}: stock on the table, on the side the blade leans to.",
-    when=blade_tilt > 0,
+    when=And(blade_tilt > 0, _sawn),
 )
-setup.step("Unplug the saw. Blade square to the table: try square against it between two teeth.", when=blade_tilt <= 0)
-setup.step("Swing the mitre gauge {mitre_gauge} from square: {face_angle} between its face and the line of the blade.", when=mitre_gauge > 0)
-setup.step("Mitre gauge square to the blade.", when=mitre_gauge <= 0)
+setup.step("Unplug the saw. Blade square to the table: try square against it between two teeth.", when=And(blade_tilt <= 0, _sawn))
+setup.step(
+    "Swing the mitre gauge {mitre_gauge} from square: {face_angle} between its face and the line of the blade.", when=And(mitre_gauge > 0, _sawn)
+)
+setup.step("Mitre gauge square to the blade.", when=And(mitre_gauge <= 0, _sawn))
 setup.step(
     "Lay the sides so that the outside face comes out longer: outside up where the blade leans away from the piece, outside down where it leans over it.",
-    when=blade_tilt > 0,
+    when=And(blade_tilt > 0, _sawn),
 )
-setup.step("Cut an end of the scrap. Read both angles, correct, cut again.")
-setup.step("One end of every side, the upper edge against the gauge, swung so that this edge comes out the longer.", when=_leaning)
-setup.step("One end of every side, the upper edge against the gauge.", when=lean <= 0)
-setup.step("One end of every side, the outer edge against the gauge, swung so that this edge comes out the longer.", when=_flat)
+setup.step("Cut an end of the scrap. Read both angles, correct, cut again.", when=_sawn)
+setup.step("One end of every side, the upper edge against the gauge, swung so that this edge comes out the longer.", when=And(_leaning, _sawn))
+setup.step("One end of every side, the upper edge against the gauge.", when=And(lean <= 0, _sawn))
+setup.step("One end of every side, the outer edge against the gauge, swung so that this edge comes out the longer.", when=And(_flat, _sawn))
 setup.step(
     "Swing the gauge {mitre_gauge} to the other side of square. Turn each side end for end, the same face up, the lower edge now against the gauge; "
     "cut to length against a stop block.",
-    when=_leaning,
+    when=And(_leaning, _sawn),
 )
-setup.step("Turn each side end for end, the same face up, and cut to length against a stop block.", when=lean <= 0)
+setup.step("Turn each side end for end, the same face up, and cut to length against a stop block.", when=And(lean <= 0, _sawn))
 setup.step(
     "Swing the gauge {mitre_gauge} to the other side of square. Turn each side end for end, the same face up, the inner edge now against the gauge; "
     "cut to length against a stop block.",
-    when=_flat,
+    when=And(_flat, _sawn),
+)
+setup.step(
+    "No saw tilts {blade_tilt}. Knife both ends of every side: {face_angle} on the wide faces, between edge and cut, and {edge_angle} between face and cut across the edges. "
+    "Saw beside the lines by hand and plane to them.",
+    when=Not(_sawn),
 )
 setup.step(
     "Lay the sides outside up, ends touching, tape across the joints, turn over, glue, and fold the ring shut. Check every corner: {corner}, the gauge held level.",
@@ -184,7 +191,7 @@ setup.picture(
 )
 _slant = _wide * tand(mitre_gauge)
 _swung = mitre_gauge > 0
-# the angles of these two are often too slim to hold their number: it stands left of the dashed line, off the cut, as a turn of nothing
+# the angles of these two are often too slim to hold their number: it stands left of the dashed line, off the cut
 setup.picture(
     "One side seen on its outside face: both ends are cut at the mitre gauge's angle from square, so that the upper edge is the longer.",
     area("wood", (-_wide, 0), (_wide, 0), (_wide + _slant, _wide), (-_wide - _slant, _wide), when=_swung),

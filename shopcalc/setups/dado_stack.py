@@ -14,14 +14,13 @@ from shopcalc.terms import (
     count_in,
     inches,
     joined,
-    larger,
     number,
     pick,
     row_of,
     smaller,
     starts_of,
     total_of,
-    whole_above,
+    whole_below,
 )
 
 setup = Setup(
@@ -103,7 +102,7 @@ width = setup.setting("width", "Stack, as wide as it cuts", outer_pair + total_o
 stack = setup.setting("stack", "On the arbor: outer pair, chippers, shims", _stack_of(_chosen, 0), kind="lengths", rounding="none")
 second_pass = setup.setting("second_pass", "Last pass: fence away from the cutter, in all", wanted - width, when=choices_in(_in_one) < 1)
 error = setup.size("error", "Stack less the dado wanted", width - wanted, rounding="none")
-passes = setup.size("passes", "Passes", pick((1, _one), otherwise=larger(whole_above(wanted / width), 2)), kind="count")
+passes = setup.size("passes", "Passes", pick((1, _one), otherwise=whole_below(wanted / width) + 1), kind="count")
 chippers_used = setup.size("chippers_used", "Chippers in it", _chippers, kind="lengths", rounding="none", when=count_in(_chippers) > 0)
 shims_used = setup.size("shims_used", "Shims in it", _shims, kind="lengths", rounding="none", when=count_in(_shims) > 0)
 
@@ -142,8 +141,8 @@ setup.note(
 )
 setup.note(
     "more_than_two",
-    second_pass > width,
-    "The fence is moved by more than one stack: move it by less than {width} at a time, {second_pass} in all, or a rib stays.",
+    second_pass >= width,
+    "The fence is moved by a whole stack or more: move it by less than {width} at a time, {second_pass} in all, or a rib stays.",
     change=target,
 )
 setup.caution(
@@ -151,6 +150,12 @@ setup.caution(
     error > inches("0.005"),
     "The nearest stack is {error} too wide: a loose joint. A shim or a chipper more, or one pass less wide and a second beside it.",
     change=shims,
+)
+setup.caution(
+    "much_clearance",
+    clearance > inches("1/32"),
+    "A clearance of {clearance} is no fit: a few thousandths are usual. Look where the point stands.",
+    change=clearance,
 )
 setup.caution(
     "tighter_than_piece",
@@ -223,10 +228,10 @@ setup.step("Throat plate for a dado head in. Turn the stack once by hand: nothin
 setup.step("Cut the scrap and measure. Wanted: {wanted}.", when=_one)
 setup.step("One pass: piece against fence or mitre gauge, held down all the way.", when=_one)
 setup.step("First pass on the scrap and on every piece, the near side of the cut where the dado begins.", when=passes > 1)
-setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass <= width)
+setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass < width)
 setup.step(
     "Move the fence away from the cutter by less than {width} at a time, {second_pass} in all. Run scrap and pieces after each move but the last.",
-    when=second_pass > width,
+    when=second_pass >= width,
 )
 setup.step("Run the scrap and measure. Wanted: {wanted}. Correct the fence, then run every piece.", when=passes > 1)
 

@@ -49,7 +49,7 @@ far_corner = setup.size("far_corner", "Swing of the corner on the stop face", sq
 clearance = setup.size("clearance", "Clearance as it swings", pin_to_jamb - larger(near_corner, far_corner))
 # pin_to_edge - sqrt(pin_to_jamb^2 - far_side^2), multiplied out so that no small difference of large numbers is left
 _back = (_far_side**2 - gap_latch * (pin_to_edge + pin_to_jamb)) / (pin_to_edge + sqrt(pin_to_jamb**2 - _far_side**2))
-least_bevel = setup.setting("least_bevel", "Least bevel that swings clear", atand(larger(0, _back) / thickness), kind="angle")
+least_bevel = setup.setting("least_bevel", "Least bevel that swings clear", atand(larger(0, _back) / thickness), kind="angle", rounding="up")
 foul = setup.size("foul", "Too far into the jamb by", -clearance, when=clearance < 0)
 back_width = setup.size("back_width", "Door width on the stop face", door_width - taper)
 
@@ -151,7 +151,7 @@ setup.step(
     when=_worth_cutting,
 )
 setup.step(
-    "Tilt the blade {bevel} from square and try it on the scrap: opening face down or up, just as the door will lie.",
+    "Tilt the blade {bevel} from square, and set the fence so that it just leaves the line: try it on the scrap, opening face down or up as the door will lie.",
     when=_worth_cutting,
 )
 setup.step(

@@ -146,7 +146,6 @@ setup.stop(
     groove_depth >= smaller(stile, top_rail, bottom_rail),
     "A groove {groove_depth} deep goes through the narrowest of the stiles and rails.",
     change=groove_depth,
-    spoils=(rail_length, *_panes),
 )
 setup.stop(
     "mid_rail_through",
@@ -189,8 +188,8 @@ setup.caution(
 )
 setup.caution(
     "groove_too_deep",
-    groove_depth > stile / 2,
-    "A groove {groove_depth} deep takes more than half of a stile {stile} wide.",
+    groove_depth > smaller(stile, top_rail, bottom_rail) / 2,
+    "A groove {groove_depth} deep takes more than half of the narrowest of the stiles and rails.",
     change=groove_depth,
 )
 setup.caution(
@@ -249,7 +248,8 @@ setup.step("Apart again, drill weep holes through the groove of every rail on wh
 setup.step("Cut the panes {panel_width} by {panel_height}, edges sealed as the maker of the pane says.")
 setup.step(
     "Cut the lowest pane {panel_width} by {shed_panel_height}. Notch its lower corners {notch_width} wide and {notch_height} high: "
-    "over the ends of the rail that stayed whole, it stands in their groove.",
+    "over the ends of the rail that stayed whole, it stands in their groove. A square inside corner starts a crack: bore a hole there first and cut to it; "
+    "a pane of glass comes notched from the glazier.",
     when=shed,
 )
 setup.step(

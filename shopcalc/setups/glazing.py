@@ -220,8 +220,8 @@ setup.step("Cut the pane smaller than {cut_width} by {cut_height}, by what it ta
 setup.step("Edges dressed, seal chosen as the pane's maker says: a soft seal, never glue.")
 setup.step("Weep holes through the lower rail wherever water can stand in the groove.")
 setup.step(
-    "Stand the pane on two soft blocks in the lower groove, soft spacers at the other edges: at least {edge_clearance} on every side. "
-    "{bite_cold} is still held when it is coldest.",
+    "Hold the pane in the middle of its grooves, {edge_clearance} on every side, by soft foam that the heat can press flat: what stays thick takes its room, "
+    "and for firm blocks it is cut smaller by as much. {bite_cold} is still held when it is coldest.",
     when=edge_clearance > 0,
 )
 setup.step(

@@ -1,6 +1,6 @@
 """A centred groove, cut in two passes by turning the piece end for end at one fence setting."""
 
-from sympy import Abs, And, Ne
+from sympy import Abs, And, Ne, Not
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import area, box, dimension, label, line
@@ -30,11 +30,13 @@ cutter = setup.length(
 
 fence = setup.setting("fence", "Fence to near side of cutter", (stock - groove_width) / 2)
 blade_height = setup.setting("blade_height", "Cutter height", groove_depth)
+# the second fence is the same distance inside what was cut and past the middle, so that each pass runs over the last
+_one_move = groove_width <= cutter * number("7/2")
 rib = setup.size("rib", "Rib left in the middle", larger(groove_width - 2 * cutter, 0))
 rib_fence = setup.setting(
     "rib_fence",
     "Fence once more, to clear the rib",
-    smaller(fence + cutter, (stock - cutter) / 2),
+    smaller(stock / 2 - groove_width / 4, fence + cutter * number("7/8")),
     when=groove_width > 2 * cutter,
 )
 cheek = setup.size("cheek", "Cheek left each side", fence)
@@ -74,8 +76,8 @@ setup.caution(
 )
 setup.caution(
     "narrow_cutter",
-    groove_width > 4 * cutter,
-    "A rib of {rib} is wider than two passes of this cutter: use a wider one, or move the fence by less than {cutter} at a time.",
+    Not(_one_move),
+    "A rib of {rib} is more than two passes of this cutter clear: use a wider one, or move the fence by less than {cutter} at a time.",
     change=cutter,
     source="",
 )
@@ -125,7 +127,7 @@ setup.trial("One pass: compare the cheeks.", when=groove_width <= cutter)
 
 setup.step("Mill every piece that gets this groove together, to one thickness of {stock}: at a fixed fence the groove grows one for one with it.")
 setup.step("Mark one face of every piece as the reference face.")
-setup.step("Raise the cutter {blade_height} above the table.")
+setup.step("Set the cutter {blade_height} above the table.")
 setup.step("Set the fence {fence} from the near side of the cutter, teeth that lean toward the fence.")
 setup.step("Cut the scrap with its reference face against the fence, turn it end for end, and cut again. Measure.", when=groove_width > cutter)
 setup.step(
@@ -134,10 +136,10 @@ setup.step(
 )
 setup.step("First pass on every piece, reference face against the fence.")
 setup.step("Turn each piece end for end, the other face against the fence, and run them all again.", when=groove_width > cutter)
-setup.step("Move the fence to {rib_fence} and run both ways once more to clear the rib of {rib}.", when=groove_width <= 4 * cutter)
+setup.step("Move the fence to {rib_fence} and run both ways once more to clear the rib of {rib}.", when=_one_move)
 setup.step(
     "Move the fence to {rib_fence}, run both ways, and go on by less than {cutter} at a time until the rib of {rib} is gone.",
-    when=groove_width > 4 * cutter,
+    when=Not(_one_move),
 )
 
 # What is run

@@ -74,14 +74,15 @@ depth_fixed = setup.size(
 
 # What to set
 
-rout_moving = setup.setting("rout_moving", "Mortise depth, moving part", depth_moving, when=depth_moving > 0)
-rout_fixed = setup.setting("rout_fixed", "Mortise depth, fixed part", depth_fixed, when=depth_fixed > 0)
-shim_moving = setup.setting("shim_moving", "No mortise: shim under the leaf, moving part", -depth_moving, when=depth_moving < 0)
-shim_fixed = setup.setting("shim_fixed", "No mortise: shim under the leaf, fixed part", -depth_fixed, when=depth_fixed < 0)
-template_offset = setup.size("template_offset", "Bushing to cut, each side", (collar - bit) / 2)
+rout_moving = setup.setting("rout_moving", "Mortise depth, moving part", depth_moving, division="64", when=depth_moving > 0)
+rout_fixed = setup.setting("rout_fixed", "Mortise depth, fixed part", depth_fixed, division="64", when=depth_fixed > 0)
+shim_moving = setup.setting("shim_moving", "No mortise: shim under the leaf, moving part", -depth_moving, rounding="none", when=depth_moving < 0)
+shim_fixed = setup.setting("shim_fixed", "No mortise: shim under the leaf, fixed part", -depth_fixed, rounding="none", when=depth_fixed < 0)
+_let_in = _total > 0
+template_offset = setup.size("template_offset", "Bushing to cut, each side", (collar - bit) / 2, when=_let_in)
 template_length = setup.setting("template_length", "Template opening, length", hinge_length + 2 * template_offset)
 template_width = setup.setting("template_width", "Template opening, from the face inward", leaf_width + template_offset)
-corner_radius = setup.size("corner_radius", "Radius left in the corners", bit / 2)
+corner_radius = setup.size("corner_radius", "Radius left in the corners", bit / 2, when=_let_in)
 
 # What can go wrong
 
@@ -198,29 +199,33 @@ setup.trial("Hang the hinge on scraps of both parts, shims too. Leaves parallel,
 
 # At the bench
 
-_only_fixed = And(depth_fixed > 0, depth_moving <= 0)
+_routed = And(_let_in, collar > bit, bit <= hinge_length)
+_only_fixed = And(_routed, depth_moving <= 0)
 setup.step("Mark the ends of the hinge on both parts together, one against the other, and knife the lines: {hinge_length} apart.")
 setup.step(
     "Cut the template opening {template_length} long and {template_width} deep, open at the edge that lies along the face. "
     "Fix a strip under that edge as a fence against the face of the part.",
-    when=_total > 0,
+    when=_routed,
 )
-setup.step("Fit the bit of {bit} in the bushing of {collar}: the cut stays {template_offset} inside the template all round.", when=_total > 0)
+setup.step("Fit the bit of {bit} in the bushing of {collar}: the cut stays {template_offset} inside the template all round.", when=_routed)
 # let into both parts, both mortises have one depth
-setup.step("Router on the template, bit just touching the wood: that is zero. Set the depth stop {rout_moving} below it.", when=depth_moving > 0)
+setup.step(
+    "Router on the template, bit just touching the wood: that is zero. Set the depth stop {rout_moving} below it.",
+    when=And(_routed, depth_moving > 0),
+)
 setup.step("Router on the template, bit just touching the wood: that is zero. Set the depth stop {rout_fixed} below it.", when=_only_fixed)
-setup.step("Rout a scrap with the template's fence against its face. Hang the hinge on the scraps, measure, correct.", when=_total > 0)
+setup.step("Rout a scrap with the template's fence against its face. Hang the hinge on the scraps, measure, correct.", when=_routed)
 setup.step(
     "Moving part: template's fence against its face, opening on the knife lines. Rout from the open face inward, and back along the template.",
-    when=depth_moving > 0,
+    when=And(_routed, depth_moving > 0),
 )
-setup.step("Fixed part: the same, fence against the face that comes flush with it.", when=And(depth_fixed > 0, depth_moving > 0))
+setup.step("Fixed part: the same, fence against the face that comes flush with it.", when=And(_routed, depth_fixed > 0, depth_moving > 0))
 setup.step(
     "Fixed part: template's fence against the face that comes flush with the moving part, opening on the knife lines. "
     "Rout from the open face inward, and back along the template.",
     when=_only_fixed,
 )
-setup.step("Square the corners with a chisel: the bit leaves a radius of {corner_radius}. Or take a hinge whose corners have it.", when=_total > 0)
+setup.step("Square the corners with a chisel: the bit leaves a radius of {corner_radius}. Or take a hinge whose corners have it.", when=_routed)
 setup.step("Moving part: no mortise; put a shim of {shim_moving} under the whole leaf.")
 setup.step("Fixed part: no mortise; put a shim of {shim_fixed} under the whole leaf.")
 setup.step("One screw in each leaf, close it, look at the gap: {gap} from end to end. Then drill and drive the rest.")
@@ -236,7 +241,7 @@ setup.operation(
     machine="bench",
     face="Open at the edge along the face.",
     reading=measured_length,
-    when=_total > 0,
+    when=_routed,
 )
 setup.operation(
     "rout",
@@ -247,6 +252,7 @@ setup.operation(
     machine="router",
     face="Template's fence to the face of the part.",
     reading=measured_gap,
+    when=_routed,
 )
 setup.operation("shim", "hinges", "Shim the hinges", shim_moving, shim_fixed, machine="bench", face="Under the whole leaf.", reading=measured_gap)
 

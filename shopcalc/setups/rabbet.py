@@ -4,7 +4,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
-from shopcalc.terms import inches, larger, smaller, whole_above
+from shopcalc.terms import inches, larger, smaller, whole_below
 
 setup = Setup(
     slug="rabbet",
@@ -45,7 +45,7 @@ first_height = setup.setting("first_height", "First cut, flat: blade height", de
 second_fence = setup.setting("second_fence", "Second cut, on edge: fence to near side of blade", stock - depth, when=_two)
 second_height = setup.setting("second_height", "Second cut, on edge: blade height", width, when=_two)
 lip = setup.size("lip", "Lip left under the rabbet", stock - depth)
-passes = setup.size("passes", "Passes", larger(whole_above(width / head), 2), kind="count", when=_passes)
+passes = setup.size("passes", "Passes", whole_below(width / head) + 1, kind="count", when=_passes)
 
 setup.machine("dado head", when=_dado)
 setup.machine("on edge", when=_two)
@@ -62,6 +62,19 @@ setup.stop(
 )
 setup.caution("thin_lip", lip < inches("1/4"), "A lip of {lip} is thinner than {1/4 in}: it splits off along the corner.", change=depth)
 setup.caution("deep_rabbet", depth > 2 * stock / 3, "The rabbet is deeper than two thirds of the stock, {stock}.", change=depth)
+# common practice: an 8 in dado head, a 10 in blade
+setup.caution(
+    "past_the_head",
+    And(_dado, depth > inches(2)),
+    "Cutter height {blade_height}: an 8 in dado head stands some {2 in} out of the table. Look at the depth.",
+    change=depth,
+)
+setup.caution(
+    "past_the_blade",
+    And(_two, larger(depth, width) > inches(3)),
+    "Blade heights {first_height} and {second_height}: a 10 in blade stands little more than {3 in} out of the table. Look at width and depth.",
+    change=width,
+)
 setup.note(
     "wide_for_dado",
     _passes,
@@ -148,19 +161,19 @@ setup.step("Set the fence so that {exposed} of the cutter stands out beside it, 
 setup.step("Marked face down, marked edge against the fence: cut the scrap, measure, correct. Then cut every piece.", when=_one)
 setup.step("Set the fence so that the whole cutter, {exposed}, stands out beside it, just grazing it.", when=_passes)
 setup.step("First pass, the outer part. Marked face down, marked edge against the fence: the scrap and every piece.", when=_passes)
-setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass <= head)
+setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass < head)
 setup.step(
     "Move the fence away from the cutter by less than {head} at a time, {second_pass} in all. Run scrap and pieces after each move but the last.",
-    when=second_pass > head,
+    when=second_pass >= head,
 )
 setup.step("Run the scrap, measure, correct. Then run every piece.", when=_passes)
 setup.step(
-    "First cut. Raise the blade {first_height}; set the fence {first_fence} from its near side. Marked face down, marked edge against the fence: "
+    "First cut. Set the blade {first_height} high and the fence {first_fence} from its near side. Marked face down, marked edge against the fence: "
     "this cuts the shoulder."
 )
 setup.step("Cut the shoulder on the scrap and on every piece before anything is moved.", when=_two)
 setup.step(
-    "Second cut. Raise the blade {second_height}, just to the shoulder cut; set the fence {second_fence} from its near side, a tall board screwed to it."
+    "Second cut. Set the blade {second_height} high, just to the shoulder cut, and the fence {second_fence} from its near side, a tall board screwed to it."
 )
 setup.step(
     "Marked edge down, the face opposite the marked one against the fence: the waste is outside the blade and falls free. Try the scrap, measure, correct.",

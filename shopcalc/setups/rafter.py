@@ -6,7 +6,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, leader, line, slant, turn
-from shopcalc.terms import cosd, degrees, inches, number, sind, smaller, tand
+from shopcalc.terms import cosd, degrees, inches, number, pick, sind, smaller, tand
 
 setup = Setup(
     slug="rafter",
@@ -137,7 +137,8 @@ saw_move = setup.correction(
 open_joint = setup.after(
     "open_joint",
     "The joint at the ridge would stand open by",
-    rafter_depth / cosd(measured_plumb) * sind(abs(plumb_angle - measured_plumb)),
+    # two rafters alike meet where there is no ridge board, and each is off
+    pick((2, ridge <= 0), otherwise=1) * rafter_depth / cosd(measured_plumb) * sind(abs(plumb_angle - measured_plumb)),
     rounding="up",
     when=measured_plumb <= degrees(89),
 )

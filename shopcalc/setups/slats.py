@@ -182,7 +182,11 @@ setup.step(
     "Hook the tape once, at one end of the run, and leave it there. Tick every mark, with a cross on the far side of each, where the slat lies."
 )
 setup.step("Do the same on the other bearers from the same end, or tick one lath and carry it across.")
-setup.step("Rip a block of {spacer} and measure it.", when=even_gap > 0)
+setup.step("Rip a block of {spacer} and measure it.", when=even_gap >= inches("1/8"))
+setup.step(
+    "A gap of {spacer} is too thin for a block: cards or veneer, measured in one stack, stand in for it.",
+    when=And(even_gap > 0, even_gap < inches("1/8")),
+)
 setup.step("First slat: its near edge {end_gap} from the end of the run.", when=end_gap > 0)
 setup.step("First slat flush with the end of the run, last slat flush with the other: fix these two.", when=end_gap <= 0)
 setup.step("Each slat to its own mark; the block only keeps it parallel.", when=And(even_gap > 0, gaps > 1))

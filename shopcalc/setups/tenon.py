@@ -96,6 +96,12 @@ setup.caution(
     "Shoulder {shoulder_height} and cheek {cheek_height}: a 10 in blade stands little more than {3 in} out of the table. Look at the sizes.",
     change=stock,
 )
+setup.caution(
+    "loose_fit",
+    fit > inches("1/32"),
+    "A play of {fit} is no fit: a few thousandths are usual. Look where the point stands.",
+    change=fit,
+)
 setup.note("press_fit", fit <= 0, "No play at all is a press fit, and glue swells it: leave a few thousandths.", change=fit, source=NO_SOURCE)
 
 # The trial cut
@@ -133,14 +139,14 @@ setup.trial(
 # At the machine
 
 setup.step("Cut every rail to length with square ends. Mark one face of each as the reference face.")
-setup.step("Shoulders. Raise the blade {shoulder_height}. Set the fence {fence_to_blade} from the near side of the blade.")
+setup.step("Shoulders. Set the blade {shoulder_height} high, the fence {fence_to_blade} from the near side of the blade.")
 setup.step(
     "Clamp the gauge block to the fence, its end well before the blade. Hold the rail square against the mitre gauge, end on the block, and push both past the blade: the rail is clear of the block before the cut."
 )
 setup.step("Try it on the scrap, reference face down, then the other face. Measure, correct, try again.")
 setup.step("Cut both shoulders on both ends of every rail before anything is moved.")
 setup.step(
-    "Cheeks. Raise the blade {cheek_height}, just to the shoulder cut. Set the jig {jig_to_blade} from the near side of the blade, with the waste outside."
+    "Cheeks. Set the blade {cheek_height} high, just to the shoulder cut, the jig {jig_to_blade} from the near side of the blade, with the waste outside."
 )
 setup.step("Rail on end in the jig, reference face to it; cut, turn the other face to the jig, cut again. The waste falls free, away from the jig.")
 setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.")

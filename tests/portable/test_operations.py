@@ -86,7 +86,7 @@ def test_a_condition_that_does_not_hold_leaves_a_run_out() -> None:
 def test_settings_without_a_value_are_left_out() -> None:
     """A run with no setting left is no run: one pass leaves no rib, and a dado head cuts no rabbet in two."""
     assert "rib" not in names("groove")
-    assert ["5/8", "1/2"] == marks(named("rib", "groove", stock="1 1/2", groove_width="3/4"))
+    assert ["9/16", "1/2"] == marks(named("rib", "groove", stock="1 1/2", groove_width="3/4"))
     assert ["mill_stock", "height", "rabbet"] == names("rabbet")
     assert ["mill_stock", "first", "second"] == names("rabbet", method="two cuts")
     assert ["rout_fixed"] == [setting["name"] for setting in named("rout", "hinge-mortise", cut_in="fixed part")["settings"]]

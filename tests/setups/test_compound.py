@@ -129,6 +129,15 @@ def test_the_steps_are_those_of_the_frame_asked_for(entries, said, unsaid):
     assert [words for words in unsaid if words in steps] == []
 
 
+def test_a_tilt_that_no_saw_has_is_sawn_by_hand():
+    """Past 45 degrees nothing is said of tilting a blade or swinging a gauge: both angles are knifed and planed to."""
+    sawn, by_hand = (" ".join(ask("compound", sides=sides)["steps"]) for sides in ("4", "3"))
+
+    assert ("Tilt the blade" in sawn, "by hand" in sawn) == (True, False)
+    assert ("Tilt the blade" in by_hand, "gauge 1" in by_hand, "16.74" in by_hand, "by hand" in by_hand) == (False, False, False, True)
+    assert "73.26\u00b0 on the wide faces, between edge and cut, and 31.47\u00b0 between face and cut" in by_hand
+
+
 def test_steep_edges_are_bevelled_on_edge():
     """Past 45 degrees the saw takes what the lean leaves of a right angle, the sides standing on edge."""
     steps = " ".join(ask("compound", lean="60")["steps"])

@@ -16,9 +16,10 @@ CHECKS = [
     ("arbor_too_short", {"arbor": "0.249"}, {"arbor": "1/4"}),
     ("arbor_short", {"arbor": "0.7"}, {"arbor": "0.72275"}),
     ("wider_than_widest", {"target": "0.828", "arbor": "2"}, {"target": "0.82725", "arbor": "2"}),
-    ("more_than_two", {"target": "0.747", **NONE}, {"target": "0.496", **NONE}),
+    ("more_than_two", {"target": "0.496", **NONE}, {"target": "0.495", **NONE}),
     ("loose", {"target": "0.365", **FEW}, {"target": "0.366", **FEW}),
     ("tighter_than_piece", {"target": "0.376", "clearance": "0", **FEW}, {"target": "0.375", "clearance": "0", **FEW}),
+    ("much_clearance", {"clearance": "0.032"}, {"clearance": "1/32"}),
     ("many_shims", {"target": "0.255", **TINY}, {"target": "0.254", **TINY}),
     ("shim_move_far_off", {"measured_dado": "0.848"}, {"measured_dado": "0.84775"}),
 ]

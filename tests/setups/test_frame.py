@@ -131,7 +131,7 @@ CHECKS = {
     "no_shed": {"foot": "shed", "stile": "15"},
     "thin_mid_rail": {"mid_rail": "1 5/16"},
     "little_hold": {"panel_clearance": "5/16"},
-    "groove_too_deep": {"groove_depth": "2 3/8"},
+    "groove_too_deep": {"top_rail": "7/8"},
     "tall_without_rail": {"mid_rails": "0"},
     "through_groove": {"groove_depth": "4 1/2"},
     "groove_found_far_off": {"measured_groove": "1/2"},

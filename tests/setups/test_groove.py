@@ -31,15 +31,14 @@ def test_a_narrow_cutter_leaves_a_rib_and_says_how_to_clear_it() -> None:
     """With a cutter under half the groove a rib is left, and a second fence clears it from both sides."""
     data = worked("groove", stock="2", groove_width="3/4", cutter="1/4")
 
-    assert (0.25, 0.625 + 0.25) == (value(data, "rib"), value(data, "rib_fence"))
+    assert (0.25, 1 - 0.1875) == (value(data, "rib"), value(data, "rib_fence"))
     assert "rib_fence" not in worked("groove")["results"]
 
 
-def test_the_second_fence_clears_a_wide_rib_only_as_far_as_the_middle() -> None:
-    """The second fence never passes the middle, where both ways cut the same."""
-    data = worked("groove", stock="2", groove_width="1/2", cutter="0.2")
-
-    assert close((2 - 0.2) / 2, value(data, "rib_fence"))
+def test_the_second_fence_runs_over_what_was_cut() -> None:
+    """As far inside the first cut as past the middle; with a rib that is too wide an eighth of the cutter inside it."""
+    assert close(1 - 0.5 / 4, value(worked("groove", stock="2", groove_width="1/2", cutter="0.2"), "rib_fence"))
+    assert close(0.5 + 0.25 * 7 / 8, value(worked("groove", stock="2", groove_width="1", cutter="1/4"), "rib_fence"))
 
 
 FIRES = {
@@ -49,7 +48,7 @@ FIRES = {
     "narrow_groove": ({"stock": "1 9/16"}, {"stock": "1 1/2"}),
     "wide_groove": ({"stock": "23/32"}, {"stock": "3/4"}),
     "past_the_blade": ({"groove_depth": "2.001"}, {"groove_depth": "2"}),
-    "narrow_cutter": ({"cutter": "0.09"}, {"cutter": "0.1", "groove_width": "0.4"}),
+    "narrow_cutter": ({"cutter": "0.1", "groove_width": "0.36"}, {"cutter": "0.1", "groove_width": "0.35"}),
     "fence_move_far_off": ({"measured_groove": "0.501"}, {"measured_groove": "1/2"}),
     "one_pass_far_off": ({"cutter": "3/8", "measured_groove": "0.438"}, {"cutter": "3/8", "measured_groove": "7/16"}),
 }

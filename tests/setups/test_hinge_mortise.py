@@ -2,7 +2,7 @@
 
 import pytest
 
-from ..published.asking import ask, results_of
+from ..published.asking import ask, results_of, texts_of
 
 MOVING = {"cut_in": "moving part"}
 FIXED = {"cut_in": "fixed part"}
@@ -168,3 +168,15 @@ def test_the_steps_are_those_of_the_work_chosen(entries, said, unsaid):
 
     assert [words for words in said if words not in steps] == []
     assert [words for words in unsaid if words in steps] == []
+
+
+def test_a_shim_is_as_thick_as_it_measures():
+    """It is no mark on a tape: rounded to one it would be twice as thick."""
+    assert texts_of("hinge-mortise", gap="1/4")["shim_moving"] == "1/64"
+    assert texts_of("hinge-mortise", leaf=".085", other_leaf=".085", closed_gap=".03")["rout_moving"].startswith("3/64")
+
+
+def test_where_nothing_is_cut_no_template_is_made():
+    """On the surface there is no template, no corner to square and no mortise to measure; nor with a bit that fits no bushing."""
+    assert not {"template_offset", "template_length", "template_width", "corner_radius"} & set(texts_of("hinge-mortise", gap="7/32"))
+    assert not any("Router" in step or "template" in step for step in ask("hinge-mortise", bit="1", collar="3/4")["steps"])

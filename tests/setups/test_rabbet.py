@@ -22,6 +22,9 @@ CHECKS = [
     ("unsteady_on_edge", {"method": "two cuts", "stock": "3/8", "depth": "1/8"}, {"stock": "3/8", "depth": "1/8"}),
     ("loose_strip", {"method": "two cuts", "depth": "9/64"}, {"method": "two cuts", "depth": "1/8"}),
     ("exposed_move_far_off", {"measured_width": "33/64"}, {"measured_width": "1/2"}),
+    ("past_the_head", {"depth": "2.001", "stock": "4"}, {"depth": "2", "stock": "4"}),
+    ("past_the_head", {"depth": "2.5", "stock": "4"}, {"depth": "2.5", "stock": "4", "method": "two cuts"}),
+    ("past_the_blade", {"width": "3.001", "method": "two cuts"}, {"width": "3", "method": "two cuts"}),
     ("height_move_far_off", {"measured_depth": "15/64"}, {"measured_depth": "1/4"}),
 ]
 
@@ -155,4 +158,13 @@ def test_the_steps_go_with_the_method():
     assert "Second cut" not in dado
     assert "sacrificial" not in " ".join(two)
     assert [step.partition(".")[0] for step in two if "cut." in step][:2] == ["First cut", "Second cut"]
-    assert "set the fence 3/8 in" in two[1]
+    assert "the fence 3/8 in" in two[1]
+
+
+def test_a_rabbet_of_two_heads_needs_a_third_pass():
+    """Where two passes only touch, a fin as thin as the fence is off stays between them: the fence is moved by less than the head."""
+    just, less = (ask("rabbet", width=width, head="3/4") for width in ("1 1/2", "1 15/32"))
+
+    assert [card["results"]["passes"]["value"] for card in (just, less)] == [3, 2]
+    assert any("by less than 3/4 in at a time" in step for step in just["steps"])
+    assert any(step == "Move the fence 23/32 in away from the cutter." for step in less["steps"])

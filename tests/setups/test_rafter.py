@@ -117,7 +117,8 @@ def test_the_trial_says_how_far_and_which_way(measured, words):
 def test_a_reading_goes_on_to_the_joint():
     """How far the joint would stand open appears with the reading, and not before."""
     assert results_of("rafter", pitch="30", measured_plumb="30")["open_joint"] == 0
-    assert results_of("rafter", pitch="30", measured_plumb="31")["open_joint"] > 0
+    with_ridge, without = (results_of("rafter", pitch="30", measured_plumb="31", ridge=ridge)["open_joint"] for ridge in ("3/4", "0"))
+    assert without == 2 * with_ridge > 0  # with no ridge board two rafters meet, each as far off
     assert "open_joint" not in results_of("rafter", pitch="30") | results_of("rafter", pitch="30", measured_plumb="90")
 
 

@@ -43,6 +43,7 @@ FIRES = {
     "fence_in_blade": ({"gauge_block": "1/16", "groove_depth": "3/32"}, {"gauge_block": "1/16", "groove_depth": "0.094"}),
     "thin_tenon": ({"groove_width": "0.255"}, {"groove_width": "0.256"}),
     "thin_cheek": ({"stock": "0.868", "fit": "0"}, {"stock": "7/8", "fit": "0"}),
+    "loose_fit": ({"fit": "0.032"}, {"fit": "1/32"}),
     "short_block": ({"gauge_block": "0.749"}, {"gauge_block": "3/4"}),
     "press_fit": ({"fit": "0"}, {"fit": "0.001"}),
     "will_not_enter": ({"measured_tenon": "0.376"}, {"measured_tenon": "3/8"}),
@@ -106,8 +107,8 @@ def test_a_tenon_that_will_not_enter_has_no_play() -> None:
 def test_steps_cut_the_shoulders_first() -> None:
     """The shoulders come before the cheeks, each with its numbers."""
     steps = worked("tenon", groove_width="5/16", fit="0")["steps"]
-    shoulders = "Raise the blade 17/32 in. Set the fence 1 11/32 in"
-    cheeks = "Raise the blade 15/32 in, just to the shoulder cut. Set the jig 27/32 in"
+    shoulders = "Set the blade 17/32 in high, the fence 1 11/32 in"
+    cheeks = "Set the blade 15/32 in high, just to the shoulder cut, the jig 27/32 in"
 
     assert [[1], [5]] == [[place for place, step in enumerate(steps) if text in step] for text in (shoulders, cheeks)]
 
