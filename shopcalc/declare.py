@@ -33,6 +33,7 @@ from shopcalc.parts import (
     Operation,
     Part,
     Result,
+    limit_text,
     symbols_of,
 )
 from shopcalc.portable.writing import TAPES
@@ -44,7 +45,6 @@ from shopcalc.proving import (
     fault_of_name,
     fault_of_result,
     fault_of_start,
-    limit_text,
 )
 from shopcalc.terms import degrees, is_row
 from shopcalc.units import INNER

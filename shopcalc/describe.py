@@ -108,7 +108,7 @@ def drawn_for(setup: Setup, declared: Input) -> list[str]:
     names = {declared.name, *(column.name for column in declared.columns)}
     while names and not names & drawn:
         following = [each for each in setup.results.values() if names & {*_of(each.formula), each.reading}]
-        beside = {name for each in following for name in _of(each.formula) if each.role == "correction"}
+        beside = {name for each in following for name in _of(each.formula) if declared.reading and each.role == "correction"}
         names = beside if beside & drawn else {each.name for each in following} - names
     return sorted(names & drawn)
 

@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING, Any
 
 import sympy
 
+from shopcalc.terms import constant_of
+
 if TYPE_CHECKING:
     from shopcalc.declare import Setup
 
@@ -193,3 +195,13 @@ def symbols_of(formula: Any) -> set[sympy.Symbol]:
     """The free symbols of a formula or of a list of them."""
     parts = formula if isinstance(formula, (list, tuple)) else [formula]
     return {symbol for part in parts for symbol in sympy.sympify(part).free_symbols}
+
+
+def limit_text(limit: Any, kind: str) -> str:
+    """A limit as a text quotes it: `{1/16 in}` or `5\u00b0`. Raises ValueError where it cannot be said just so."""
+    value = constant_of(limit)
+    if kind == "angle":
+        return f"{value}\u00b0"
+    if kind != "length" or (value * 128).q != 1:
+        raise ValueError("that is no angle, and no whole number of 128ths of an inch")
+    return f"{{{value} in}}"

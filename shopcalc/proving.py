@@ -3,7 +3,6 @@
 import keyword
 import re
 from collections.abc import Collection, Mapping
-from typing import Any
 
 import sympy
 
@@ -111,13 +110,3 @@ def fault_of_formula(name: str, expression: sympy.Basic, kind: str, kinds: Mappi
     if found != wanted and (expression != 0 or wanted == "truth") and expression not in (sympy.true, sympy.false):
         return f"{name} should be a {wanted} and comes out as a {found}"
     return ""
-
-
-def limit_text(limit: Any, kind: str) -> str:
-    """A limit as a text quotes it: `{1/16 in}` or `5\u00b0`. Raises ValueError where it cannot be said just so."""
-    value = constant_of(limit)
-    if kind == "angle":
-        return f"{value}\u00b0"
-    if kind != "length" or (value * 128).q != 1:
-        raise ValueError("that is no angle, and no whole number of 128ths of an inch")
-    return f"{{{value} in}}"

@@ -74,8 +74,15 @@ const seesNoQuery = Boolean(document.querySelector('meta[name="shopcalc-static"]
 function afterRequest(event) {
   const { xhr, requestConfig } = event.detail;
   if (isLate(xhr) || (xhr.status !== 200 && xhr.status !== 422)) return;
-  if (requestConfig.triggeringEvent?.type === 'input') history.replaceState(null, '', event.detail.pathInfo.finalRequestPath);
+  if (requestConfig.triggeringEvent?.type === 'input') setAddress(event.detail.pathInfo.finalRequestPath);
   markWrong();
+}
+
+// What stands behind the # says whose item the card is, and the state whether the number is large: then the address waits.
+let waiting = '';
+function setAddress(path) {
+  if (history.state === 'large') waiting = path;
+  else history.replaceState(history.state, '', path + location.hash);
 }
 
 // A sheet that was under way when another key was pressed belongs to what was typed before.
@@ -266,6 +273,10 @@ const { htmx: HTMX, hand: HAND } = document.currentScript.dataset;
 document.addEventListener('htmx:beforeSwap', beforeSwap);
 document.addEventListener('htmx:afterRequest', afterRequest);
 for (const name of ['htmx:sendError', 'htmx:timeout']) document.addEventListener(name, () => leaving || noAnswer('sheet'));
+addEventListener('popstate', () => {
+  if (waiting) setAddress(waiting);
+  waiting = '';
+});
 addEventListener('pagehide', () => { leaving = true; });
 addEventListener('pageshow', () => { leaving = false; });
 document.addEventListener('input', event => {

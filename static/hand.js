@@ -3,7 +3,7 @@
 (() => {
   const LENGTHS = '[data-kind^="length"]';
   const ONES = { 1: 'one', 3: 'three', 5: 'five', 7: 'seven', 9: 'nine', 11: 'eleven', 13: 'thirteen', 15: 'fifteen' };
-  const LEAST_STRETCH = 120;
+  const STRETCH = 120;
   const PARTS = { 2: 'half', 4: 'quarter', 8: 'eighth', 16: 'sixteenth' };
   const byId = id => document.getElementById(id);
   const root = document.documentElement, readout = () => document.querySelector('#answer .readout, #work .views');
@@ -92,15 +92,20 @@
 
   // The drawing is out of sight while its numbers are typed: the stretch of it where the dimension stands, over the keys.
   function showStretch() {
-    const drawn = document.querySelector('#sheet > .picture svg:has(.lit)');
+    const drawn = document.querySelector('#sheet > .picture svg:has(text.lit)'), had = !stretch.hidden;
     stretch.hidden = !drawn;
     stretch.replaceChildren(drawn ? drawn.cloneNode(true) : '');
-    if (!drawn) return;
-    const [copy] = stretch.children, boxes = [...copy.querySelectorAll('.lit')].map(each => each.getBBox()), { y, width, height } = drawn.viewBox.baseVal;
+    if (drawn) stretch.firstChild.setAttribute('viewBox', stretchOf(drawn));
+    // with a slip there is no drawing: one that comes back takes no room from the field
+    if (had !== Boolean(drawn)) keepInSight();
+  }
+
+  // As large as on the drawing, the number in the middle: of a long dimension the ends may be out of sight.
+  function stretchOf(drawn) {
+    const { y, width, height } = drawn.viewBox.baseVal, boxes = [...drawn.querySelectorAll('text.lit')].map(each => each.getBBox());
     const top = Math.min(...boxes.map(each => each.y)), bottom = Math.max(...boxes.map(each => each.y + each.height));
-    // at the size of the drawing, unless the dimension is longer than that
-    const high = Math.min(height, Math.max(LEAST_STRETCH, bottom - top + 16));
-    copy.setAttribute('viewBox', `0 ${Math.min(Math.max((top + bottom - high) / 2, y), y + height - high)} ${width} ${high}`);
+    const high = Math.min(height, Math.max(STRETCH, bottom - top + 16));
+    return `0 ${Math.min(Math.max((top + bottom - high) / 2, y), y + height - high)} ${width} ${high}`;
   }
 
   // An answer that would take half the screen, as large lettering makes it, does not stick to the top of it.
@@ -250,16 +255,24 @@
     stayAwake();
   }
 
+  // A card inside another gives its settings its own name.
+  function labelled(place) {
+    const label = place.querySelector('.label')?.textContent ?? '', inner = place.closest('.inner')?.querySelector('h2').textContent;
+    return inner ? `${inner}: ${label}` : label;
+  }
+
   function draw() {
     const all = large(), from = all[at] ?? all[0], next = (at + 1) % all.length;
+    // the answer is gone: no old number stays on the screen
+    if (!from) return sheet.close();
     const copy = (part, place = from) => place?.querySelector(part)?.cloneNode(true) ?? '';
     const number = make('p', { className: 'huge' }, copy('.big .number, .value .number, .halt'), copy('.big .unseen, .value .unseen'));
     const buttons = make('div', { className: 'ways' }, make('button', { type: 'button' }, 'Close'));
     if (all.length > 1) {
-      const label = all[next].querySelector('.label').textContent;
+      const label = labelled(all[next]);
       buttons.prepend(make('button', { type: 'button', className: 'next', ariaLabel: `Next: ${label}`, onclick: () => { at = next; draw(); } }, label));
     }
-    sheet.replaceChildren(make('p', { id: 'sheet-label' }, from.querySelector('.label')?.textContent ?? ''), number,
+    sheet.replaceChildren(make('p', { id: 'sheet-label' }, labelled(from)), number,
       make('p', {}, copy('.big .small, .value .small')), copy('.tape', at ? from : first()), buttons);
     // a tap goes on to the next, and a second tap to the one behind it
     (at === began ? buttons.lastChild : buttons.firstChild).focus();

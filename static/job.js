@@ -273,6 +273,8 @@ function startPage() {
     if (!button) return;
     const { do: name, id } = button.dataset;
     hush();
+    // a tap also ends an entry: what is printed, saved or sent has its answer
+    while (underWay.size) await Promise.allSettled(underWay);
     if (name === 'remove') return remove(id);
     DO[name](await read(current));
   });

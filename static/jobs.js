@@ -127,7 +127,9 @@ async function offerToAdd() {
   button.hidden = Boolean(known);
   button.addEventListener('click', keep);
   // the card of an item is kept as its job is, at every key
-  if (known) form.addEventListener('input', keep);
+  if (!known) return;
+  form.addEventListener('input', keep);
+  if (typedNames.size) keep();
 }
 
 async function jobForNew() {

@@ -134,4 +134,5 @@
     document.addEventListener('click', startAnew);
     if (!location.search && isRead) fillForm();
   }
+  document.documentElement.dataset.memory = '';
 })();

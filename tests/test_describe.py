@@ -5,7 +5,8 @@ import json
 import pytest
 
 from shopcalc.catalogue import setups
-from shopcalc.describe import describe
+from shopcalc.describe import describe, drawn_for
+from shopcalc.parts import symbols_of
 
 from .helpers import worked
 
@@ -95,3 +96,16 @@ def test_whatever_an_input_lights_is_drawn(slug: str) -> None:
     drawn = {shape["of"] for picture in about["pictures"] for shape in picture["shapes"]}
 
     assert {name for each in about["inputs"] for name in each["drawn"]} <= drawn
+
+
+@pytest.mark.parametrize("slug", setups())
+def test_an_input_lights_itself_or_what_follows_from_it(slug: str) -> None:
+    """What only stands beside it in a formula stays dark, unless it is a reading, which is compared with just that."""
+    setup = setups()[slug]
+    for declared in (each for each in setup.inputs.values() if not each.reading):
+        following = {declared.name, *(column.name for column in declared.columns)}
+        for result in setup.results.values():
+            if following & {symbol.name for symbol in symbols_of(result.formula)}:
+                following.add(result.name)
+
+        assert set(drawn_for(setup, declared)) <= following, declared.name

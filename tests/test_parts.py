@@ -5,7 +5,8 @@ import dataclasses
 import pytest
 import sympy
 
-from shopcalc.parts import QUOTED, Choice, DeclarationError, Input, symbols_of
+from shopcalc.parts import QUOTED, Choice, DeclarationError, Input, limit_text, symbols_of
+from shopcalc.terms import degrees, inches
 
 a, b = sympy.symbols("a b", real=True)
 
@@ -35,3 +36,11 @@ def test_a_choice_is_compared_by_its_place() -> None:
     assert sympy.Eq(a, 1) == choice.is_("mitred")
     with pytest.raises(DeclarationError, match="a has no option 'glued'"):
         choice.is_("glued")
+
+
+def test_a_limit_is_quoted_in_its_own_unit() -> None:
+    """A length stands between braces, to be written in the shop's unit; an angle has its sign."""
+    assert ("{1/16 in}", "5\u00b0") == (limit_text(inches("1/16"), "length"), limit_text(degrees(5), "angle"))
+    for limit, kind in ((inches("1/100"), "length"), (inches(1), "percent"), (2 * inches(1), "length")):
+        with pytest.raises(ValueError, match="no"):
+            limit_text(limit, kind)

@@ -12,9 +12,8 @@ from shopcalc.proving import (
     fault_of_name,
     fault_of_result,
     fault_of_start,
-    limit_text,
 )
-from shopcalc.terms import degrees, inches
+from shopcalc.terms import inches
 
 stock = sympy.Symbol("stock", real=True)
 
@@ -52,11 +51,3 @@ def test_a_start_is_read_as_an_entry_is(start: str, most: sympy.Expr | None, fau
 def test_a_start_means_one_thing_in_both_shops(kind: str) -> None:
     """Written for the shop that opens the card, it is the same in both."""
     assert "" == fault_of_start(Input("it", kind, "It", "70", "Read it.", zero=True))
-
-
-def test_a_limit_is_quoted_in_its_own_unit() -> None:
-    """A length stands between braces, to be written in the shop's unit; an angle has its sign."""
-    assert ("{1/16 in}", "5\u00b0") == (limit_text(inches("1/16"), "length"), limit_text(degrees(5), "angle"))
-    for limit, kind in ((inches("1/100"), "length"), (inches(1), "percent"), (2 * inches(1), "length")):
-        with pytest.raises(ValueError, match="no"):
-            limit_text(limit, kind)

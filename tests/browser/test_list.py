@@ -35,8 +35,7 @@ def remembering(phone, last=(), shop=(), path="/"):
     page.evaluate("([last, shop]) => { localStorage.setItem('shopcalc.last.1', last); localStorage.setItem('shopcalc.shop.1', shop); }", [
         as_text(last), as_text(shop)])  # fmt: skip
     page.goto(path)
-    until(page, "document.getElementById('last').hidden === false || JSON.parse(localStorage.getItem('shopcalc.last.1')).length === 0")
-    page.wait_for_timeout(150)
+    page.locator("html[data-memory]").wait_for(state="attached")
     return page
 
 

@@ -251,7 +251,7 @@ def test_a_card_opens_with_its_answer_and_the_form_follows(shop):
     page.evaluate("goOn()")
     page.locator("#in-stock").fill("1 1/2")
     page.evaluate("goOn()")
-    readout(page).get_by_text("0.5").first.wait_for()
+    readout(page).get_by_text("0.566 in").first.wait_for()
     wait_for_card(page)
 
 

@@ -61,6 +61,55 @@ def test_the_dimension_is_seen_over_the_keys(page):
     stretch.locator("text.lit", has_text="top 8").wait_for()
 
 
+def test_a_choice_lights_what_follows_from_it(page):
+    """How the slats are given changes their gap."""
+    page.goto("/slats?run=16")
+    ready(page)
+    page.locator("#in-by").focus()
+
+    until(page, f"{LIT}.includes('even_gap')")
+
+
+def test_the_field_keeps_its_place_when_the_drawing_comes_back(held, page):
+    """While an entry is a slip there is no drawing; it comes back with the entry that can be read, and covers nothing."""
+    held.excuse("the server responded with a status of 422")
+    page.goto("/hinge-layout?top_offset=x")
+    page.locator("html[data-hand]").wait_for(state="attached")
+    field, pad = page.locator("#in-top_offset"), page.locator(".pad")
+    field.tap()
+    pad.wait_for()
+    field.fill("8")
+    pad.locator(".stretch text.lit", has_text="top 8").wait_for()
+
+    until(
+        page,
+        "document.querySelector('#note-top_offset').getBoundingClientRect().bottom <= document.querySelector('.pad').getBoundingClientRect().top",
+    )
+
+
+def test_the_right_stretch_is_shown_after_the_phones_own_keyboard(page):
+    """It has no place for the drawing; back at the keys the number is in sight again."""
+    page.locator("#in-bottom_offset").tap()
+    page.locator(".pad .turn").tap()
+    page.locator("#in-bottom_offset").fill("12")
+    page.locator("#sheet .picture text[data-of=bottom_offset]", has_text="12").first.wait_for(state="attached")
+    page.locator(".pad .turn").tap()
+    number = page.locator(".pad .stretch text.lit", has_text="12")
+    number.wait_for()
+
+    shown, box = page.locator(".pad .stretch svg").bounding_box(), number.bounding_box()
+    assert shown["y"] <= box["y"] <= box["y"] + box["height"] <= shown["y"] + shown["height"]
+
+
+def test_the_number_of_a_long_dimension_is_as_large_as_on_the_drawing(page):
+    """Of the dimension of a whole door only the middle is shown over the keys, with the number."""
+    page.locator("#in-door_height").tap()
+    number = page.locator(".pad .stretch text.lit")
+    number.wait_for()
+
+    assert number.bounding_box()["height"] > 10
+
+
 def test_a_dimension_over_the_keys_leads_to_its_field(page):
     """A tap on another number there goes on to its field, whose dimension is then lit."""
     page.goto("/hinge-mortise?leaf=3/32")

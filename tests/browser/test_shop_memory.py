@@ -69,8 +69,7 @@ def opened(phone, path):
         until(page, "window.htmx !== undefined")
     else:
         wait_for_card(page)
-    until(page, "performance.getEntriesByName(new URL('/static/memory.js', location).href).length > 0")
-    page.wait_for_timeout(100)
+    page.locator("html[data-memory]").wait_for(state="attached")
     return page
 
 
