@@ -110,6 +110,7 @@ setup.part("Lowest pane, at most as thick", 1, shed_panel_height, panel_width, g
 
 # What can go wrong
 
+_held = groove_depth < smaller(stile, top_rail, bottom_rail)  # what is grooved through is no frame
 _panes = (panel_width, panel_height, shed_panel_height, notch_width, notch_height)
 
 setup.stop("no_frame", 2 * gap_side >= opening_width, "The gaps at the sides leave no frame in an opening {opening_width} wide.", change=gap_side)
@@ -143,9 +144,10 @@ setup.stop(
 )
 setup.stop(
     "through_groove",
-    groove_depth >= smaller(stile, top_rail, bottom_rail),
+    ~_held,
     "A groove {groove_depth} deep goes through the narrowest of the stiles and rails.",
     change=groove_depth,
+    spoils=(rail_length, *_panes),
 )
 setup.stop(
     "mid_rail_through",
@@ -228,12 +230,13 @@ setup.step("Cut two stiles {stile_length} long: a horn of {horn} at each end sta
 setup.step("Cut two stiles {stile_length} long.", when=horn <= 0)
 setup.step("Cut every rail {rail_length} against one stop, with square ends. Mark one face of every piece as the reference face.")
 setup.step(
-    "Groove every inner edge, and both of a mid rail: the groove's card stands below. Type in the trial groove as it measures: tenons and panes follow."
+    "Groove every inner edge, and both of a mid rail: the groove's card stands below. Type in the trial groove as it measures: tenons and panes follow.",
+    when=_held,
 )
 setup.step(
     "Hook the tape on the foot of one stile and tick {mid_rail_marks}; square the ticks across both stiles at once. Each mid rail stands above its tick."
 )
-setup.step("Cut the tenons: the tenon's card stands below. Shoulder to shoulder every rail is {rail_shoulder}.")
+setup.step("Cut the tenons: the tenon's card stands below. Shoulder to shoulder every rail is {rail_shoulder}.", when=_held)
 setup.step(
     "Bottom rail only, tenons cut: saw the outer cheek and the groove away, but stop {groove_depth} short of each shoulder, or the tenons come off with them. "
     "{shed_rail_thickness} is left, and the pane passes outside it.",

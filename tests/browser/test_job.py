@@ -173,7 +173,7 @@ def test_what_is_printed_has_its_answer(shop: Phone) -> None:
     """A tap on Print also ends an entry: the sheet waits for the bill that goes with it."""
     page = with_boathouse(shop)
     turn_to(page, "Boards")
-    page.evaluate("window.print = () => { window.printed = document.getElementById('work').innerText; }")
+    page.evaluate("() => { window.print = () => { window.printed = document.getElementById('work').innerText; }; }")
     before = page.locator("#work").inner_text()
     page.locator("#job-kerf").fill("1")
     page.get_by_role("button", name="Print").click()

@@ -80,7 +80,7 @@ def test_a_changed_entry_changes_the_answer(shop):
 
     readout(page).get_by_text("thirteen thirty-seconds").first.wait_for()  # (1 1/8 - 5/16) / 2
     page.locator("#note-stock", has_text="1.125 in").wait_for()
-    page.locator("#sheet .steps", has_text="Raise the blade 13/32 in").wait_for()
+    page.locator("#sheet .steps", has_text="Set the blade 13/32 in high").wait_for()
     until(page, "new URL(location).searchParams.get('stock') === '1 1/8'")
 
 
