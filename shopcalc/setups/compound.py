@@ -148,13 +148,13 @@ setup.step("Lay the sides flat, glue the joints, and draw the frame together wit
 
 # What is run
 
-setup.operation("tilt", "crosscut", "Blade tilt, on scrap", blade_tilt, face="Flat on the table.", reading=measured_edge)
+setup.operation("tilt", "crosscut", "Blade tilt, on scrap", blade_tilt, face="Flat on the table.", reading=measured_edge, when=_sawn)
 for _name, _face, _when in (
     ("mitre", "Outside face up or down so that it comes out longer; upper edge to the gauge, then the lower, the gauge swung over.", _leaning),
     ("upright", "Outside face up or down so that it comes out longer; the other end with the same face up, the gauge square.", lean <= 0),
     ("flat", "The same face up at both ends; outer edge to the gauge, then the inner, the gauge swung over.", _flat),
 ):
-    setup.operation(_name, "crosscut", "Compound mitre", mitre_gauge, blade_tilt, face=_face, reading=measured_face, when=_when)
+    setup.operation(_name, "crosscut", "Compound mitre", mitre_gauge, blade_tilt, face=_face, reading=measured_face, when=And(_when, _sawn))
 
 # The pictures: nothing was measured of the sides, so their width and thickness are only there to look at
 
@@ -208,7 +208,7 @@ setup.picture(
 )
 _deep = 2 * _thick
 _over = _deep * tand(blade_tilt)
-_tilted = blade_tilt > 0
+_tilted = And(blade_tilt > 0, _sawn)
 setup.picture(
     "The cut seen along the table: the blade leans away from the piece, which comes out longer on its upper face, the outside.",
     box("table", -_wide, -_deep / 6, 2 * _wide + _over, _deep / 6, when=_tilted),

@@ -92,6 +92,12 @@ def test_settings_without_a_value_are_left_out() -> None:
     assert ["rout_fixed"] == [setting["name"] for setting in named("rout", "hinge-mortise", cut_in="fixed part")["settings"]]
 
 
+def test_what_is_sawn_by_hand_is_no_run() -> None:
+    """A tilt that no saw has is set on none."""
+    assert ["tilt", "mitre"] == names("compound", sides="4")
+    assert [] == names("compound", sides="3")
+
+
 def test_a_stopped_card_runs_nothing() -> None:
     """Where a stop takes all results away, no piece is even milled."""
     assert [] == names("groove", groove_width="9")
