@@ -54,7 +54,7 @@ async function draw() {
     for (const link of work.querySelectorAll('a[href*="#item="]')) link.hash = link.hash.replace('=', `=${current}/`);
     markView();
     if (first) turnTo(work.dataset.at);
-    const field = id && find(id);
+    const field = id ? find(id) : null;
     field?.focus({ preventScroll: true });
     // what was marked to be typed over stays marked
     if (from != null) field?.setSelectionRange?.(from, to);

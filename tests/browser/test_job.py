@@ -124,6 +124,26 @@ def test_the_card_of_an_item_that_was_taken_out_brings_nothing_back(shop: Phone)
     assert [len(job["items"]) for job in kept(page)] == [6]
 
 
+def test_a_tap_that_is_answered_leaves_no_word_of_a_failure(shop: Phone) -> None:
+    """Whatever had the focus, a button or nothing at all, the page is drawn to its end."""
+    page = job_page(shop)
+    page.get_by_role("button", name="Show the boathouse").tap()
+    page.get_by_text("is kept here as").wait_for()
+    settled(page)
+    assert not page.locator("[data-signal=failed]").is_visible()
+    page.evaluate("document.activeElement.blur()")
+    turn_to(page, "Order")
+    page.locator(".tick").first.click()
+    page.locator(".job-run.done").first.wait_for(state="attached")
+    settled(page)
+    assert not page.locator("[data-signal=failed]").is_visible()
+
+
+def settled(page):
+    """Wait until the job is drawn."""
+    until(page, "document.getElementById('work').ariaBusy === 'false'")
+
+
 def the_doors_card(phone):
     """The card of the boathouse's side door, as its item."""
     page = with_boathouse(phone)
