@@ -18,7 +18,7 @@ BOATHOUSE = files.static_text("boathouse.json")
 
 @pytest.fixture
 def shop(carried: Phone):
-    """That phone with no job on it, for one test."""
+    """That phone with no job on it, for one test, at whose end no page says that there is no answer."""
     with borrowed(carried):
         page = carried.visit("/job")
         until(page, "document.getElementById('job-choice') !== null")
@@ -28,6 +28,8 @@ def shop(carried: Phone):
         page.evaluate("localStorage.clear()")
         page.close()
         yield carried
+        for page in carried.context.pages:
+            assert not page.locator("[data-signal=failed]").is_visible()
 
 
 def job_page(phone: Phone, path: str = "/job"):
