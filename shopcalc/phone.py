@@ -31,7 +31,10 @@ MUSTACHE = "vendor/mustache-4.2.0.min.js"
 # What a page asks for by address; the worker keeps all of it. A test follows every link in the templates.
 KEPT = (
     "/static/app.js",
-    "/static/hand.js",
+    "/static/elements.js",
+    "/static/large.js",
+    "/static/light.js",
+    "/static/pad.js",
     "/static/memory.js",
     "/static/vendor/htmx-2.0.11.min.js",
     "/static/job.js",

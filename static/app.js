@@ -224,6 +224,12 @@ function loadHtmx() {
   };
 }
 
+// What a hand needs at arm's length; the page says when it listens.
+async function loadHand() {
+  await Promise.all([import('/static/pad.js'), import('/static/large.js')]);
+  document.documentElement.dataset.hand = '';
+}
+
 function load(address) {
   const script = document.createElement('script');
   script.src = address;
@@ -249,7 +255,7 @@ async function fetchRest() {
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  const start = async () => { keepWorker(); await fetchRest(); load('/static/memory.js'); loadHtmx(); load(HAND); import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js'); };
+  const start = async () => { keepWorker(); await fetchRest(); load('/static/memory.js'); loadHtmx(); loadHand(); import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js'); };
   if (document.hidden) start();
   else requestAnimationFrame(() => setTimeout(start));
 }
@@ -269,7 +275,7 @@ function answerWhatWasTyped() {
   if (form && Array.from(form.elements).some(changed)) form.dispatchEvent(new Event('input', { bubbles: true }));
 }
 
-const { htmx: HTMX, hand: HAND } = document.currentScript.dataset;
+const { htmx: HTMX } = document.currentScript.dataset;
 document.addEventListener('htmx:beforeSwap', beforeSwap);
 document.addEventListener('htmx:afterRequest', afterRequest);
 for (const name of ['htmx:sendError', 'htmx:timeout']) document.addEventListener(name, () => leaving || noAnswer('sheet'));

@@ -17,7 +17,7 @@ from shopcalc.packing import setups_script
 
 from .helpers import fold, phone_answer, phone_respond, run
 
-LINK = re.compile(r'(?:href|src|data-htmx|data-hand)="(/[^"{]*)"')
+LINK = re.compile(r'(?:href|src|data-htmx)="(/[^"{]*)"')
 
 
 def addresses() -> set[str]:
@@ -36,7 +36,7 @@ def test_every_file_a_page_loads_is_kept() -> None:
 
 def loaded() -> set[str]:
     """The addresses that the page's scripts load."""
-    texts = "".join(files.static_text(name).replace("'./", "'/static/") for name in ("app.js", "job.js", "jobs.js"))
+    texts = "".join(files.static_text(name).replace("'./", "'/static/") for name in ("app.js", "pad.js", "large.js", "job.js", "jobs.js"))
     # the drawer of codes is fetched when a code is asked for, on a desk
     return set(re.findall(r"'(/[\w./-]+)'", texts)) - {"/job", "/static/vendor/uqr-0.1.2.mjs"}
 
@@ -54,7 +54,7 @@ def test_scripts_that_scripts_load_are_kept() -> None:
     assert set() == loaded() - {*phone.KEPT, "/worker.js"}
 
 
-OWN = ["worker.js", "app.js", "hand.js", "job.js", "jobs.js", "memory.js", "brain.js", "numbers.js"]
+OWN = ["worker.js", "app.js", "elements.js", "pad.js", "large.js", "light.js", "job.js", "jobs.js", "memory.js", "brain.js", "numbers.js"]
 
 
 @pytest.mark.parametrize("name", OWN)
@@ -180,7 +180,7 @@ def copied(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return tmp_path
 
 
-@pytest.mark.parametrize("name", ["style.css", "app.js", "hand.js", "worker.js", "brain.js", "icons/icon.svg", "vendor/htmx-2.0.11.min.js"])
+@pytest.mark.parametrize("name", ["style.css", "app.js", "pad.js", "worker.js", "brain.js", "icons/icon.svg", "vendor/htmx-2.0.11.min.js"])
 def test_the_build_changes_with_every_file(name: str, copied: Path) -> None:
     """A changed file is a new build, and the same files are the same."""
     before = phone.build.__wrapped__()

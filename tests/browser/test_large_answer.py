@@ -163,6 +163,19 @@ def test_every_setting_of_the_sheet_fills_the_screen(page):
     until(page, "document.activeElement.closest('li')?.dataset.of === 'cheek_height'")
 
 
+def test_a_setting_stays_large_when_another_comes_before_it(phone):
+    """It is the setting that was tapped which fills the screen, not the place where it stood."""
+    page = phone.visit("/rabbet?method=two+cuts&depth=3/8&width=1/2")
+    wait_for_card(page)
+    ready(page)
+    page.locator("#sheet .settings li").last.locator(".grow").tap()
+    label = page.locator("#sheet-label").inner_text()
+    page.evaluate("document.querySelector('#sheet .settings li:nth-child(2)').remove()")
+    page.set_viewport_size({"width": 844, "height": 390})
+
+    assert page.locator("#sheet-label").inner_text() == label
+
+
 def test_a_row_of_marks_is_read_on_its_own_tape(phone):
     """It is swiped along, and not enlarged; the numbers beside it are."""
     page = phone.visit("/hinge-layout?door_height=79")

@@ -124,7 +124,7 @@ def test_another_tab_keeps_what_it_shows_and_offers_the_reload(installed, page):
 def test_a_newer_version_that_cannot_be_fetched_whole_is_left_alone(installed, page):
     """With one of its files missing the newer version is not kept, and the one at hand goes on with all of its own."""
     installed.excuse("the server responded with a status of 503")
-    installed.serving.replace("/static/hand.js", "", "503 Service Unavailable")
+    installed.serving.replace("/static/pad.js", "", "503 Service Unavailable")
     installed.serving.replace("/worker.js", newer_worker())
     look_and_wait(page)
     installed.lose_signal()

@@ -1,0 +1,14 @@
+// Elements that the scripts of the hand find and make.
+export const byId = id => document.getElementById(id);
+export const readout = () => document.querySelector('#answer .readout, #work .views');
+
+export function make(tag, more, ...inside) {
+  const made = Object.assign(document.createElement(tag), more);
+  made.append(...inside);
+  return made;
+}
+
+// An answer that would take half the screen, as large lettering makes it, does not stick to the top of it.
+export function roomFor(answer) {
+  document.documentElement.classList.toggle('tall', Boolean(answer) && answer.offsetHeight > innerHeight * 0.45);
+}
