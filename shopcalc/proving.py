@@ -74,7 +74,8 @@ def fault_of_start(declared: Input) -> str:
         if not got["ok"]:
             return f"{declared.name} cannot start with {text!r}: {got['message']}"
         started.append(got["value"])
-    if started[0] != started[1]:
+    # the ticks of a metric tape are its own
+    if started[0] != started[1] and declared.kind != "division":
         return f"{declared.name} starts with {declared.start!r}, which is something else in a metric shop: say the unit"
     return ""
 

@@ -6,9 +6,9 @@ A `bench` is a dictionary: `about` and `formulas` of its setup, the `shop`, the 
 parts of that one that go through its operations.
 """
 
-from shopcalc.portable.snap import above, same
+from shopcalc.portable.snap import above, nearest_of, same
 from shopcalc.portable.work import read_columns, read_entries, work_out
-from shopcalc.portable.writing import DIVISIONS, TAPES, decimal_text, write_value
+from shopcalc.portable.writing import DIVISIONS, TAPES, decimal_text, millimetres, write_value
 
 FINEST = 128  # a correction is small, and is read off a rule or calipers rather than the tape
 
@@ -43,7 +43,8 @@ def set_bench(world, slug, entries, shop):
     for declared in about["inputs"]:
         if declared["name"] in bench["known"]:
             write_known(bench, declared["name"], declared["kind"], FINEST, "none" if declared["kind"] == "lengths" else "nearest")
-            as_measured(bench["written"][declared["name"]], declared["kind"], shop)
+            if declared["kind"] == "length":
+                as_measured(bench["written"][declared["name"]], bench["known"][declared["name"]], shop, world["units"])
             for column in declared["columns"]:
                 write_known(bench, column["name"], column["kind"], FINEST, "nearest")
     for name in about["results"]:
@@ -68,13 +69,23 @@ def write_known(bench, name, kind, division, rounding):
     bench["kinds"][name] = kind
 
 
-def as_measured(written, kind, shop):
+def as_measured(written, length, shop, units):
     """What was measured is quoted as it is: by its fraction if it is one, else by its decimals, never rounded to a tick."""
-    if kind == "length" and not shop["metric"] and len(written["lean"]) > 0:
-        written["text"] = written["decimal"]
-        written["bare"] = written["decimal"]
-        written["lean"] = ""
-        written["amount"] = ""
+    if shop["metric"]:
+        exact = measured_in_mm(millimetres(length, units))
+    else:
+        exact = written["decimal"] if len(written["lean"]) > 0 else written["text"]
+    written["text"] = exact
+    written["bare"] = exact
+    written["lean"] = ""
+    written["amount"] = ""
+
+
+def measured_in_mm(mm):
+    """Millimetres to the tenth, or to the hundredth where hundredths were typed and where a tenth would be most of it."""
+    tenths = same(nearest_of(mm * 10), mm * 10)
+    hundredths = above(1, mm) or same(nearest_of(mm * 100), mm * 100)
+    return decimal_text(mm, 2 if hundredths and not tenths else 1, False) + " mm"
 
 
 def division_of(result, bench):

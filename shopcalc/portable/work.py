@@ -55,7 +55,7 @@ def read_entry(declared, text, shop, world):
     kind = declared["kind"]
     numbers = world["numbers"]
     if kind == "choice" or kind == "division":
-        return read_choice(declared, text, numbers)
+        return read_choice(declared, text, shop, world)
     if kind == "length" and declared["signed"]:
         got = read_sum(text, shop, world["units"], numbers)
     elif kind == "length":
@@ -99,13 +99,16 @@ def within_limits(declared, value, shop, world):
     return {"ok": True, "value": value}
 
 
-def read_choice(declared, text, numbers):
-    """The place of the option among its like; of a tape's division, the division itself."""
+def read_choice(declared, text, shop, world):
+    """The place of the option among its like; of a tape's division, the ticks to the inch."""
+    ratio = world["numbers"]["ratio"]
     for place, option in enumerate(declared["options"]):
         if option[0] == text:
-            if declared["kind"] == "division":
-                return {"ok": True, "value": numbers["ratio"](int(text), 1)}
-            return {"ok": True, "value": numbers["ratio"](place, 1)}
+            if declared["kind"] != "division":
+                return {"ok": True, "value": ratio(place, 1)}
+            # a metric tape is marked in millimetres, whatever inch tape is chosen
+            in_mm = world["units"]["mm"]
+            return {"ok": True, "value": ratio(in_mm[1], in_mm[0]) if shop["metric"] else ratio(int(text), 1)}
     names = [option[0] for option in declared["options"]]
     return {"ok": False, "message": "Choose one of: " + ", ".join(names) + "."}
 
@@ -113,7 +116,7 @@ def read_choice(declared, text, numbers):
 def read_entries(about, query, shop, world):
     """All entries: the texts as typed, the values read, and a message for each that cannot be read.
 
-    `idle` names the inputs that what is chosen does not use; one of those that cannot be read is as at the start.
+    `idle` names the inputs that what is chosen, or the shop, does not use; one of those that cannot be read is as at the start.
     """
     idle = []
     texts = {}
@@ -130,6 +133,8 @@ def read_entries(about, query, shop, world):
         if declared["reading"] and is_blank(text):
             continue
         got = read_entry(declared, text, shop, world)
+        if declared["kind"] == "division" and shop["metric"]:
+            idle.append(name)
         if declared["when"] and is_idle(name, world["setups"][about["slug"]]["formulas"], values, world["numbers"]):
             idle.append(name)
             if not got["ok"]:

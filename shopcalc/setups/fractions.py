@@ -26,7 +26,7 @@ nearest = setup.division("nearest", "To the nearest", "64", "The finest tick on 
 # What follows
 
 length = setup.setting("length", "On the tape", entry, division="nearest")
-# both are marks already: rounded once more in millimetres, away from each other, they would be no neighbours
+# marks of the tape that is read, in a metric shop of millimetres: rounded once more, away from each other, they would be no neighbours
 below = setup.size("below", "The mark below", whole_below(entry / inches(1) * nearest) / nearest * inches(1), division="nearest")
 above = setup.size("above", "The mark above", whole_above(entry / inches(1) * nearest) / nearest * inches(1), division="nearest")
 

@@ -102,6 +102,7 @@ setup.note(
     "A square peak: no bevel, and the narrow board is the cover less one thickness.",
     change=joint,
 )
+setup.note("alike", joint.is_("mitred"), "Mitred, both boards are alike: wide and narrow are one size.", change=joint)
 
 # The trial cut
 
@@ -122,7 +123,10 @@ setup.trial(
 # At the machine
 
 setup.step("Joint one edge of the board, and look over both ends for nails and checks.")
-setup.step("Blade square: rip the wide board {wide_rip}, then the narrow one {narrow_rip}. Mark which is which, and the outside face of each.")
+setup.step(
+    "Blade square: rip the wide board {wide_rip}, then the narrow one {narrow_rip}. Mark which is which, and the outside face of each.", when=_lapped
+)
+setup.step("Blade square: rip both boards {wide_rip}. Mark the outside face of each.", when=joint.is_("mitred"))
 _tilted = And(edge_bevel > 0, edge_bevel <= degrees(45))
 _on_edge = edge_bevel > degrees(45)
 setup.step("Tilt the blade {edge_bevel}, leaning away from the fence, and try it on scrap.", when=_tilted)

@@ -34,6 +34,13 @@ def test_what_was_measured_is_quoted_as_it_is() -> None:
     assert ("1.400", "25/64") == (written["stock"]["text"], written["groove_width"]["text"])
 
 
+def test_what_was_measured_in_mm_is_quoted_as_it_is() -> None:
+    """Hundredths that were typed are kept, and of a small play what there is; inches are told to the tenth."""
+    written = bench_of("tenon", stock="35", groove_width="8.25", fit="0.002 in", kerf="3/32 in", units="mm")["written"]
+
+    assert ("35.0 mm", "8.25 mm", "0.05 mm", "2.4 mm") == tuple(written[name]["text"] for name in ("stock", "groove_width", "fit", "kerf"))
+
+
 def test_corrections_are_read_off_a_fine_rule() -> None:
     """A correction has the finest division whatever the tape, and a card that asks for one has its own."""
     groove, fractions = bench_of("groove", tape="8"), bench_of("fractions", nearest="16")

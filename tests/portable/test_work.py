@@ -68,13 +68,18 @@ def test_a_choice_is_known_by_its_place() -> None:
     """Formulas know an option by its place among its like."""
     options = [["lapped", "lapped"], ["mitred", "mitred"]]
 
-    assert {"ok": True, "value": 1} == read_choice(declared("choice", options=options), "mitred", NUMBERS)
-    assert {"ok": False, "message": "Choose one of: lapped, mitred."} == read_choice(declared("choice", options=options), "glued", NUMBERS)
+    assert {"ok": True, "value": 1} == read_choice(declared("choice", options=options), "mitred", INCH_SHOP, exact.world())
+    assert {"ok": False, "message": "Choose one of: lapped, mitred."} == read_choice(
+        declared("choice", options=options), "glued", INCH_SHOP, exact.world()
+    )
 
 
 def test_a_division_is_its_own_number() -> None:
-    """A tape's division is known by its number."""
-    assert {"ok": True, "value": 64} == read_choice(declared("division", options=[["8", ""], ["64", ""]]), "64", NUMBERS)
+    """A tape's division is known by its ticks to the inch: a metric tape has a millimetre's, whatever is chosen."""
+    tape = declared("division", options=[["8", ""], ["64", ""]])
+
+    assert {"ok": True, "value": 64} == read_choice(tape, "64", INCH_SHOP, exact.world())
+    assert {"ok": True, "value": Fraction("25.4")} == read_choice(tape, "64", MM_SHOP, exact.world())
 
 
 def test_entries_start_where_the_setup_says() -> None:

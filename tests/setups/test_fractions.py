@@ -40,11 +40,11 @@ def test_neighbouring_marks() -> None:
 
 
 def test_neighbouring_marks_in_a_metric_shop() -> None:
-    """Twenty-six and twenty-seven 64ths are said as the tenths of a millimetre nearest to them, in step and data alike."""
-    data = worked("fractions", entry="10.4", units="mm")
+    """A metric tape is marked in millimetres, whatever inch tape is chosen, in step and data alike."""
+    data = worked("fractions", entry="10.4", nearest="16", units="mm")
 
-    assert ["Hook the tape, find 10.3 mm and 10.7 mm; the true place is between them."] == data["steps"]
-    assert [("10.3 mm", 10.3), ("10.7 mm", 10.7)] == [
+    assert ["Hook the tape, find 10.0 mm and 11.0 mm; the true place is between them."] == data["steps"]
+    assert [("10.0 mm", 10.0), ("11.0 mm", 11.0)] == [
         (data["results"][name]["text"], float(data["results"][name]["mm"])) for name in ("below", "above")
     ]
 
