@@ -201,10 +201,28 @@ function lineMeant(line, unit) {
   return length ? `${name}${name && ' '}${withUnit(length, unit)}${tail ?? ''}` : line;
 }
 
+// Of a sum, each part that says no unit gets one: 6 + 1/2 mm in inches is 6 in + 1/2 mm.
 function withUnit(entry, unit) {
   const text = entry.trim();
-  if (/^[\d\s.\/\u2044\u00bc-\u00be\u2150-\u215e-]+$/.test(text)) return `${text} ${unit}`;
-  return text && !/[a-wyz"'\u2032\u2033\u2018-\u201d]/i.test(text) ? `(${text}) ${unit}` : text;
+  if (/^(?:\d*\.?\d+|\d+\.|(?:\d+[ -])?\d+[\/\u2044]\d+|\d*[ -]?[\u00bc-\u00be\u2150-\u215e])$/.test(text)) return `${text} ${unit}`;
+  if (!text || !/[a-wyz"'\u2032\u2033\u2018-\u201d]/i.test(text)) return text && `(${text}) ${unit}`;
+  const parts = partsOf(text);
+  if (parts.length > 1) return parts.map((part, nth) => nth % 2 ? ` ${part} ` : withUnit(part, unit)).join('');
+  const [, before, within, after] = /^([\d .\/]*[*x\u00d7]\s*)?\((.*)\)(\s*[*x\u00d7\/\u00f7][\d .\/]+)?$/i.exec(text) ?? [];
+  return within ? `${before ?? ''}(${withUnit(within, unit)})${after ?? ''}` : text;
+}
+
+// The parts of a sum and the signs between them, outside of brackets. A dash without spaces may belong to 3-5/8.
+function partsOf(text) {
+  const parts = [''];
+  let depth = 0;
+  for (const mark of text.split(/( - |[-+\u2212()])/)) {
+    if (mark === '(') depth += 1;
+    if (mark === ')') depth -= 1;
+    if (!depth && /^(?: - |[+\u2212])$/.test(mark)) parts.push(mark.trim(), '');
+    else parts[parts.length - 1] += mark;
+  }
+  return parts;
 }
 
 function markWrong() {

@@ -118,6 +118,28 @@ def test_entries_keep_their_meaning_when_the_shop_turns_metric(shop):
     assert "18.4 mm" in readout(page).inner_text()
 
 
+SUMS = {
+    "3-5/8": "3-5/8 in",
+    "3\u215d": "3\u215d in",
+    "10 - 3/8": "(10 - 3/8) in",
+    "10 / 4": "(10 / 4) in",
+    "6 + 1/2 mm": "6 in + 1/2 mm",
+    "6 ft - 2": "6 ft - 2 in",
+    "6' 6": "6' 6",
+    "(31 1/4 mm - 3/8)/2": "(31 1/4 mm - 3/8 in)/2",
+    "2 x (4 mm + 1)": "2 x (4 mm + 1 in)",
+    "(6 + 1/2) mm": "(6 + 1/2) mm",
+}
+
+
+def test_sums_keep_their_meaning(shop):
+    """A dash between spaces takes away, so the whole sum gets the unit; beside a part that says one, the others get theirs."""
+    page = shop.visit("/tenon")
+    wait_for_card(page)
+
+    assert {text: page.evaluate("text => meantIn('in', 'length', text)", text) for text in SUMS} == SUMS
+
+
 def test_rows_keep_their_counts_names_and_prices_beside_the_unit(shop):
     """The unit goes to the length of each line, before how many there are and what one costs."""
     page = shop.visit("/boards?parts=rail+22+15/16+x2,+30&on_hand=96+x3&lengths=120+@+12.50")
