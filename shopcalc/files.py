@@ -43,4 +43,4 @@ def light_script(name: str) -> str:
 
 def is_light(name: str) -> bool:
     """Whether a static file is made lighter on the way: ours are, what is vendored stays as it came."""
-    return "/" not in name and Path(name).suffix in (".js", ".css")
+    return Path(name).suffix in (".js", ".css") and any(name == each.name for each in folder("static").iterdir())

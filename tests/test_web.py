@@ -19,7 +19,8 @@ from shopcalc.render import escape
         ("/tenon.json?stock=x", 422, "application/json"),
         ("/nothing.json", 404, "application/json"), ("/worker.js", 200, "text/javascript"),
         ("/manifest.webmanifest", 200, "application/manifest+json"),
-        ("/static/style.css", 200, "text/css"), ("/static/nothing.css", 404, "text/html"), ("/static/../pyproject.toml", 404, "text/html"),
+        ("/static/style.css", 200, "text/css"), ("/static/nothing.css", 404, "text/html"),
+        (f"/static/{300 * 'a'}.css", 404, "text/html"), ("/static/../pyproject.toml", 404, "text/html"),
         ("/static/%2e%2e/pyproject.toml", 404, "text/html"),
     ],
 )  # fmt: skip

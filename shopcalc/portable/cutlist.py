@@ -173,6 +173,7 @@ def kept_laid(wood, lines, cutting, world):
     said = [exact_text(each) for each in cutting]
     for section in wood:
         said.append("|" + section["name"] + section["texts"]["thickness"] + section["texts"]["width"])
+        said = said + [exact_text(section["thickness"]), exact_text(section["width"])]
         for part in section["parts"]:
             said.append(exact_text(part["count"]) + "x" + exact_text(part["length"]) + ":" + str(len(part["label"])) + part["label"])
     for line in lines:

@@ -196,6 +196,13 @@ def test_a_slip_in_one_box_leaves_what_the_other_says() -> None:
     assert errors["lumber 1"].startswith("On hand: ")
 
 
+def test_a_job_that_differs_by_a_hair_is_laid_by_itself() -> None:
+    """What is kept of one job is not given to another, whose parts are of the same thousandth and no longer fit the board."""
+    fits, is_too_wide = (laid(parts=[slats(1, width=width)], lumber=[boards(to_buy="12", width="3.5002")]) for width in ("3.5001", "3.5004"))
+
+    assert ([1], [0]) == tuple([sum(row[1] for row in bought(one)) for one in found] for found in (fits, is_too_wide))
+
+
 def test_a_job_whose_wood_is_the_same_is_not_laid_again() -> None:
     """A tick leaves the boards as they were; a part, a board or a cut that changes does not."""
     fields: dict[str, Any] = {"parts": [slats(3)], "lumber": [boards(on_hand="36")]}
