@@ -137,6 +137,8 @@ def _print_job(view: dict[str, Any]) -> None:
         click.echo(f"  {item['quantity']} x {item['label']} ({item['card']})")
         for wrong in item["wrong"]:
             click.echo(f"    {wrong['label'].upper()}: {wrong['note']}")
+    for trouble in view["troubles"]:
+        click.echo(f"  ! {trouble['label']}{trouble['text']}")
     click.echo(f"\nOrder of work ({view['progress']})")
     for stage in view["stages"]:
         click.echo(f"  {stage['stage'].upper()}")
@@ -207,7 +209,9 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
     for row in view["boards"]:
         click.echo(f"  {row['caption']}")
     for row in view["parts"]:
-        click.echo(f"  {row['count'] + ' ' + row['label']:34} {row['length']} x {row['width']} x {row['thickness']}")
+        click.echo(
+            f"  {row['count'] + ' ' + row['label']:34} {row['length']} x {row['width']} x {'at most ' if row['pane'] else ''}{row['thickness']}"
+        )
     for row in view["corrections"]:
         click.echo(f"  {row['text']}")
     for place, step in enumerate(data["steps"], 1):

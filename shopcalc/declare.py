@@ -210,7 +210,7 @@ class Setup:
         return self._result(Result(name, label, sympy.sympify(formula), kind, "setting", **more))
 
     def size(self, name: str, label: str, formula: Any, kind: str = "length", **more: Any) -> sympy.Symbol:
-        """A size that follows, not set on a machine. `more`: rounding, division, when, source."""
+        """A size that follows, not set on a machine. `more`: rounding, division, when, source, known_as (its name in data)."""
         return self._result(Result(name, label, sympy.sympify(formula), kind, "size", **more))
 
     def after(self, name: str, label: str, formula: Any, kind: str = "length", **more: Any) -> sympy.Symbol:
@@ -446,7 +446,7 @@ class Setup:
         self.sources.append(text)
 
     def onward(self, slug: str, label: str, **carry: sympy.Symbol | Choice | tuple[sympy.Symbol, ...]) -> None:
-        """A link to another card with values carried along; of a tuple, the first that has been given.
+        """A link to another card with entries and lengths worked out carried along; of a tuple, the first that has a value.
 
         A reading that is told to be far off goes on to no card.
         """
@@ -454,8 +454,8 @@ class Setup:
         for target, source in carry.items():
             symbols = source if isinstance(source, tuple) else (source,)
             for symbol in symbols:
-                if symbol.name not in self.inputs:
-                    self._refuse(f"the way on to {slug} carries {symbol.name!r}, which is no input")
+                if self.kinds().get(symbol.name) != "length" and symbol.name not in self.inputs:
+                    self._refuse(f"the way on to {slug} carries {symbol.name!r}, which is neither an input nor a length")
             names[target] = tuple(symbol.name for symbol in symbols)
         self.onwards.append(Onward(slug, label, names))
 

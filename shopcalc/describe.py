@@ -163,6 +163,7 @@ def _describe_result(declared: Result) -> dict[str, Any]:
         "reading": declared.reading,
         "more": declared.more,
         "less": declared.less,
+        "known_as": declared.known_as,
         "working": working_cases(declared.formula),
         "source": declared.source,
     }

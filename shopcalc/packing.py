@@ -21,6 +21,7 @@ USUAL: dict[str, dict[str, Any]] = {
     },
     "results": {
         "role": "size", "kind": "length", "rounding": "nearest", "division": "", "when": False, "reading": "", "more": "", "less": "", "source": "",
+        "known_as": "",
     },
     "checks": {"level": "caution", "change": "", "spoils": [], "source": ""},
     "lines": {"when": False},

@@ -65,7 +65,10 @@ class Column:
 
 @dataclass(frozen=True)
 class Result:
-    """One value that is worked out. `role`: setting, size, after (known once the scrap is read), correction, inner (a ranking)."""
+    """One value that is worked out. `role`: setting, size, after (known once the scrap is read), correction, inner (a ranking).
+
+    Data call it `known_as`, where an input has that name already.
+    """
 
     name: str
     label: str
@@ -79,6 +82,7 @@ class Result:
     more: str = ""
     less: str = ""
     source: str = ""
+    known_as: str = ""
 
 
 @dataclass(frozen=True)

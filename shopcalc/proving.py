@@ -90,6 +90,8 @@ def fault_of_result(declared: Result, inputs: Collection[str]) -> str:
         return f"the correction {declared.name} cannot be of the kind {declared.kind!r}"
     if declared.rounding not in ROUNDINGS or (declared.rounding == "none" and declared.kind not in ("length", "lengths")):
         return f"{declared.name} cannot be rounded {declared.rounding!r}"
+    if declared.known_as and declared.known_as not in inputs:
+        return f"{declared.name} is known as {declared.known_as!r}, which is no input's name: it can have that name itself"
     if declared.division and declared.division not in (*inputs, *TAPES):
         return f"{declared.name} is to be rounded to {declared.division!r}, which is no input"
     return ""

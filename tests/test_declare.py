@@ -116,7 +116,13 @@ IMPOSSIBLE: dict[str, tuple[Callable[[Setup], Any], str]] = {
         lambda s: s.picture("P.", dimension(nothing, (0, 0), (stock, 0), "below")), "small: picture 1, shape 1 (dimension) shows 'nothing'",
     ),
     "a way on that carries no input": (lambda s: s.onward("groove", "Groove", stock=nothing),
-    "small: the way on to groove carries 'nothing', which is no input"),
+    "small: the way on to groove carries 'nothing', which is neither an input nor a length"),
+    "a way on that carries a number of things": (
+        lambda s: s.onward("groove", "Groove", stock=s.size("many", "Many", stock / inches(1), kind="count")),
+        "small: the way on to groove carries 'many', which is neither an input nor a length",
+    ),
+    "another name for data that no input has": (lambda s: s.size("wide", "Wide", stock, known_as="width"),
+    "small: wide is known as 'width', which is no input's name"),
 }  # fmt: skip
 
 

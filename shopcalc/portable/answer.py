@@ -202,7 +202,8 @@ def card_data(bench):
     results = {}
     for name in about["results"]:
         if name in bench["written"]:
-            results[name] = result_data(name, bench)
+            known_as = about["results"][name]["known_as"]
+            results[known_as if len(known_as) > 0 else name] = result_data(name, bench)
     for one in laid_layouts(bench):
         results[one["name"]] = layout_result(one, bench)
     parts = worked_parts(bench)

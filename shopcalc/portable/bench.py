@@ -74,11 +74,17 @@ def as_measured(written, length, shop, units):
     if shop["metric"]:
         exact = measured_in_mm(millimetres(length, units))
     else:
-        exact = written["decimal"] if len(written["lean"]) > 0 else written["text"]
+        exact = written["text"] if same(length * FINEST, nearest_of(length * FINEST)) else measured_in_inches(length)
     written["text"] = exact
     written["bare"] = exact
     written["lean"] = ""
     written["amount"] = ""
+
+
+def measured_in_inches(length):
+    """Decimals of an inch: three, or four where a ten-thousandth is told."""
+    fine = same(nearest_of(length * 1000), length * 1000)
+    return decimal_text(length, 3 if fine else 4, fine is False)
 
 
 def measured_in_mm(mm):
@@ -104,10 +110,10 @@ def division_of(result, bench):
 
 
 def inner_benches(bench):
-    """The benches of the cards inside this one, worked out when they are first asked for."""
+    """The benches of the cards inside this one, worked out when they are first asked for; none inside one that is stopped."""
     if bench["inner"] is None:
         found = []
-        for included in bench["about"]["includes"]:
+        for included in [] if is_stopped(bench) else bench["about"]["includes"]:
             found = found + included_bench(included, bench, bench["world"])
         bench["inner"] = found
     return bench["inner"]

@@ -29,7 +29,7 @@ def show_value(name, label, bench):
     is_row = kind == "lengths" and bench["about"]["results"][name]["rounding"] != "none"
     under = ""
     if is_length:
-        under = written["decimal"] + " in" if metric else written["decimal"] + " in \u00b7 " + written["mm"] + " mm"
+        under = metric_small(bench["known"][name], written, bench) if metric else written["decimal"] + " in \u00b7 " + written["mm"] + " mm"
         if len(written["feet"]) > 0 and not metric:
             under = under + " \u00b7 " + unbroken(written["feet"])
     return {
@@ -54,6 +54,13 @@ def show_value(name, label, bench):
         "is_row": is_row,
         "pieces": kind in ROWS and not is_row,
     }
+
+
+def metric_small(length, written, bench):
+    """What stands under a length in a metric shop: its hundredths, where the tenth above leaves some out, and inches."""
+    fine = decimal_text(millimetres(length, bench["world"]["units"]), 2, True) + " mm"
+    plain = fine == written["text"] or fine == written["text"].replace(".0 mm", " mm")
+    return written["decimal"] + " in" if plain else fine + " \u00b7 " + written["decimal"] + " in"
 
 
 def shown_marks(written, metric):
@@ -102,6 +109,11 @@ def shown_checks(bench):
     for inner in inner_benches(bench):
         shown = shown + [one for one in own_checks(inner) if one["level"] == "stop"]
     return shown
+
+
+def shown_stops(bench):
+    """The stops among the checks."""
+    return [check for check in shown_checks(bench) if check["level"] == "stop"]
 
 
 def own_checks(bench):

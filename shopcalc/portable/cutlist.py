@@ -42,7 +42,7 @@ def item_parts(worked):
     """Every part of every item: label, how many, finished length, width, thickness, which item it is of, whether a pane."""
     parts = []
     for each in worked:
-        for bench in each["found"]["benches"]:
+        for bench in [] if each["refused"] else each["found"]["benches"]:
             for part in worked_parts(bench):
                 texts = shown_part(part, bench)
                 parts.append(

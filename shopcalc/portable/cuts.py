@@ -33,7 +33,7 @@ def shown_part(part, bench):
     """One part as texts, each size written as the card writes it: a pane that is rounded down there is so here."""
     shop = bench["shop"]
     units = bench["world"]["units"]
-    row = {"label": part["label"], "count": write_value(part["count"], "count", 1, "nearest", False, units)["text"]}
+    row = {"label": part["label"], "pane": part["pane"], "count": write_value(part["count"], "count", 1, "nearest", False, units)["text"]}
     for place, name in enumerate(PART_NUMBERS[1 : len(PART_NUMBERS)]):
         of = part["sizes"][place]
         if of in bench["written"]:

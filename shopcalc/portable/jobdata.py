@@ -2,7 +2,7 @@
 
 from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.cutlist import solve_cuts, solve_job
-from shopcalc.portable.jobview import changed_since, faces_of, pieces_of, shown_section
+from shopcalc.portable.jobview import changed_since, faces_of, pieces_of, shown_section, shown_troubles
 from shopcalc.portable.laying import layout_data
 from shopcalc.portable.order import job_shop
 from shopcalc.portable.wood import waste_of, whole_boards
@@ -116,7 +116,7 @@ def csv_field(text):
 
 
 def cut_list_csv(job, world):
-    """The cut list as a CSV file (RFC 4180), a line for each part."""
+    """The cut list as a CSV file (RFC 4180), a line for each part; at the end one for each item that has none since something is wrong with it."""
     lines = ["Section,Count,Part,Item,Finished,Rough,Finished inches"]
     solved = solve_cuts(job, world)
     shop = job_shop(job)
@@ -126,4 +126,6 @@ def cut_list_csv(job, world):
             exact = decimal_text(section["parts"][place]["length"], 4, True)
             fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"], exact]
             lines.append(",".join([csv_field(field) for field in fields]))
+    for trouble in shown_troubles(solved["worked"]):
+        lines.append(",".join([csv_field(field) for field in ["", "", trouble["label"] + trouble["text"], trouble["label"], "", "", ""]]))
     return "\r\n".join(lines) + "\r\n"

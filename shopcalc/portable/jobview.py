@@ -1,7 +1,7 @@
 """What the page of a job shows: its items, order of work, cut list and boards."""
 
 from shopcalc.portable.bench import inner_benches
-from shopcalc.portable.card import shown_checks
+from shopcalc.portable.card import shown_checks, shown_stops
 from shopcalc.portable.cutlist import solve_job
 from shopcalc.portable.form import tape_options
 from shopcalc.portable.job import LINE_LETTERS, MOST_ITEMS, nth_line
@@ -37,6 +37,7 @@ def job_view(job, world):
     solved = solve_job(job, world)
     shop = job_shop(job)
     items = [shown_item(each, job, shop) for each in solved["worked"]]
+    troubles = shown_troubles(solved["worked"])
     stages = shown_stages(solved["runs"], world)
     sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
     wood = shown_wood(solved["cutting"], shop, world)
@@ -46,6 +47,7 @@ def job_view(job, world):
         "notes": job["notes"],
         "items": items,
         "has_items": len(items) > 0,
+        "troubles": troubles,
         "stages": stages,
         "has_stages": len(stages) > 0,
         "progress": progress_text(solved["runs"]),
@@ -126,13 +128,7 @@ def shown_item(each, job, shop):
     item = each["item"]
     given = [one["name"] for one in each["about"]["inputs"] if one["name"] in each["query"]]
     parts = [name + "=" + encoded(each["query"][name]) for name in given] + shop_query(shop)
-    errors = each["found"]["entries"]["errors"]
-    wrong = []
-    for declared in each["about"]["inputs"]:
-        if declared["name"] in errors:
-            wrong.append({"label": declared["label"], "note": errors[declared["name"]]})
-    for bench in each["found"]["benches"]:
-        wrong = wrong + [{"label": "Stop", "note": check["text"]} for check in shown_checks(bench) if check["level"] == "stop"]
+    wrong = faults_of(each)
     return {
         "id": str(item["id"]),
         "label": item["label"],
@@ -142,6 +138,30 @@ def shown_item(each, job, shop):
         "wrong": wrong,
         "is_wrong": len(wrong) > 0,
     }
+
+
+def faults_of(each):
+    """What is wrong with an item: entries that cannot be read, and what its card stops at."""
+    errors = each["found"]["entries"]["errors"]
+    wrong = []
+    for declared in each["about"]["inputs"]:
+        if declared["name"] in errors:
+            wrong.append({"label": declared["label"], "note": errors[declared["name"]]})
+    for bench in each["found"]["benches"]:
+        wrong = wrong + [{"label": "Stop", "note": check["text"]} for check in shown_stops(bench)]
+    return wrong
+
+
+def shown_troubles(worked):
+    """Over every list of the job: which items are not in it, or had better not be worked, and why."""
+    rows = []
+    for each in worked:
+        wrong = faults_of(each)
+        if len(wrong) > 0:
+            why = " ".join([one["label"] + ": " + one["note"] for one in wrong])
+            left_out = " is in no list. " if each["refused"] else ": "
+            rows.append({"label": each["item"]["label"], "text": left_out + why})
+    return rows
 
 
 def shown_stages(runs, world):

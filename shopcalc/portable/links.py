@@ -1,5 +1,9 @@
 """Addresses of cards that carry entries along."""
 
+from shopcalc.portable.bench import FINEST
+from shopcalc.portable.snap import nearest_of, same
+from shopcalc.portable.writing import decimal_text, fraction_text, millimetres
+
 UNRESERVED = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-._~"
 HEXADECIMAL = "0123456789ABCDEF"
 
@@ -14,10 +18,21 @@ def shown_onwards(bench):
         for carried in onward["carry"]:
             for source in carried[1]:
                 if source[0] in bench["known"] and not any_in(source[1], bench["raised"]):
-                    parts.append(carried[0] + "=" + encoded(bench["texts"][source[0]]))
+                    parts.append(carried[0] + "=" + encoded(carried_text(source[0], bench)))
                     break
         links.append({"label": onward["label"], "address": "/" + onward["slug"] + "?" + "&".join(parts + shop_query(bench["shop"]))})
     return links
+
+
+def carried_text(name, bench):
+    """A value as it is typed: an entry as it was, a length that was worked out as its fraction where it is one, else by its decimals."""
+    if name in bench["texts"]:
+        return bench["texts"][name]
+    length = bench["known"][name]
+    if bench["shop"]["metric"]:
+        return decimal_text(millimetres(length, bench["world"]["units"]), 3, True)
+    ticks = nearest_of(length * FINEST)
+    return fraction_text(ticks, FINEST) if same(length * FINEST, ticks) else decimal_text(length, 6, True)
 
 
 def any_in(names, raised):

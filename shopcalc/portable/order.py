@@ -5,6 +5,7 @@ tape's division. A reading taken at a run flows into every item of it, and so ma
 """
 
 from shopcalc.portable.bench import read_and_set
+from shopcalc.portable.card import shown_stops
 from shopcalc.portable.links import encoded
 from shopcalc.portable.marks import DIGITS
 from shopcalc.portable.naming import input_of
@@ -21,6 +22,7 @@ BETWEEN = "\n"
 DONE_BETWEEN = "; "
 PASSED = " | "  # between what a tick remembers of the settings and of how many had passed
 FEW = 12  # marks that a tick remembers one by one
+BY_HAND = "saw in the hand"
 REACH = 500  # parts of an inch: two thousandths
 
 
@@ -32,19 +34,22 @@ def job_shop(job):
 def work_job(job, world):
     """Every item worked out with the readings of its runs: `{"worked": [...], "own": {...}, "runs": [...]}`.
 
-    `own` are the parts that belong to no item. Readings flow one stage at a time, so there are at most as many rounds as stages.
+    An item that is `refused` has no runs and no parts; `own` are the parts that belong to no item.
+    Readings flow one stage at a time, so there are at most as many rounds as stages.
     """
     done = {}
     own = own_parts(job, world)
     others = own_work(own["parts"], job_shop(job), world)
     worked = [work_item(item, {}, job, world, done) for item in job["items"]]
-    runs = gather(worked + others, job, world)
+    # what cannot be made as it was typed is not begun; a reading that shows it later leaves its run, where it can be mended
+    refused = [each["item"]["id"] for each in worked if is_refused(each)]
+    runs = gather([each for each in worked if each["item"]["id"] not in refused] + others, job, world)
     for _ in world["stages"]:
         given = flow(runs, worked)
         if not given["moved"]:
             break
         worked = [work_item(item, given["readings"][str(item["id"])], job, world, done) for item in job["items"]]
-        runs = gather(worked + others, job, world)
+        runs = gather([each for each in worked if each["item"]["id"] not in refused] + others, job, world)
     akin = {}
     for nth, run in enumerate(runs):
         kind = kind_of_run(run["operation"])
@@ -54,7 +59,15 @@ def work_job(job, world):
         run["nth"] = nth
         run["akin"] = akin[kind]
         mark_done(run, job_shop(job), world)
+    for each in worked:
+        each["refused"] = each["item"]["id"] in refused
     return {"worked": worked, "own": own, "runs": runs}
+
+
+def is_refused(each):
+    """Whether an item cannot be worked: an entry cannot be read, or its card says stop."""
+    benches = each["found"]["benches"]
+    return len(benches) == 0 or len(shown_stops(benches[0])) > 0
 
 
 def kind_of_run(operation):
@@ -210,8 +223,11 @@ def is_earlier_run(one, other):
 
 
 def is_tilted(operation):
-    """Whether a machine is set to an angle for it."""
-    return len([setting for setting in operation["settings"] if setting["kind"] == "angle" and not same(setting["value"], 0)]) > 0
+    """Whether a machine is set to an angle for it; a saw in the hand follows a line."""
+    return (
+        operation["machine"] != BY_HAND
+        and len([setting for setting in operation["settings"] if setting["kind"] == "angle" and not same(setting["value"], 0)]) > 0
+    )
 
 
 def merged_sort(rows, is_earlier):

@@ -20,7 +20,7 @@ from shopcalc.portable.marks import (
 )
 
 LONGEST_ENTRY = 80
-MOST_DIGITS = 9  # before or after the point: both runtimes hold such numbers exactly
+MOST_DIGITS = 9  # before or after the point: both runtimes hold such numbers exactly; what follows is below all that is compared
 
 EXAMPLES = {
     "length": "Type a length, such as 3 5/8.",
@@ -30,8 +30,6 @@ EXAMPLES = {
     "price": "Type a price, such as 12.50.",
     "temperature": "Type a temperature, such as 70 or 21 C.",
 }
-
-UNITLESS = ["count", "percent", "temperature", "price"]
 
 
 def begin(text, units, numbers, what):
@@ -90,8 +88,12 @@ def misplaced(state):
     kind = peek(state)["kind"]
     shown = "\u201c" + peek(state)["text"] + "\u201d"
     before = state["tokens"][state["next"] - 1]["kind"] if state["next"] > 0 else ""
-    if kind == "end":
+    if kind == "end" and before in ["+", "-", "*", "/", ":"]:
+        fail(state, "Something is missing behind \u201c" + state["tokens"][state["next"] - 1]["text"] + "\u201d.")
+    elif kind == "end":
         fail(state, "Something is missing at the end.")
+    elif kind == "number" and peek_after(state, 1)["kind"] == "/" and peek_after(state, 2)["kind"] == "end":
+        fail(state, "Something is missing behind \u201c" + peek_after(state, 1)["text"] + "\u201d.")
     elif kind == "number" or kind == "vulgar":
         fail(state, "Two numbers stand side by side: put + or - between them.")
     elif kind == "unit" and before == "unit":
@@ -130,7 +132,7 @@ def tokenize(state, chars):
             add_token(state, "unit", UNIT_MARKS[one], spaced)
             at += 1
         elif one in SIGNS:
-            add_token(state, SIGNS[one], SIGNS[one], spaced)
+            add_token(state, SIGNS[one], one, spaced)
             at += 1
         elif one in LETTERS:
             at = token_word(state, chars, at, spaced)
@@ -172,14 +174,14 @@ def token_number(state, chars, at, spaced):
                 fail(state, "A number has only one decimal point.")
                 return at
             whole = False
-        else:
+        elif whole or after < MOST_DIGITS:
             top = top * 10 + int(chars[at])
             if whole:
                 before += 1
             else:
                 after += 1
                 under = under * 10
-            if before > MOST_DIGITS or after > MOST_DIGITS:
+            if before > MOST_DIGITS:
                 fail(state, "That number has too many digits.")
                 return at
         at += 1
@@ -202,10 +204,10 @@ def token_word(state, chars, at, spaced):
     if plain == "x":
         if is_hexadecimal(state, chars, at, spaced):
             fail(state, "0x begins no measurement: put spaces around an x that multiplies.")
-        add_token(state, "*", "*", spaced)
+        add_token(state, "*", word, spaced)
         return at
     if plain not in UNIT_WORDS:
-        hint = EXAMPLES[state["what"]] if state["what"] in UNITLESS else "use in, ft, mm, cm or m."
+        hint = "use in, ft, mm, cm or m." if state["what"] == "length" else EXAMPLES[state["what"]]
         fail(state, "I do not know \u201c" + word + "\u201d: " + hint)
         return at
     add_token(state, "unit", UNIT_WORDS[plain], spaced)

@@ -11,8 +11,9 @@ from typing import Any, NamedTuple
 from shopcalc.terms import number
 
 READ = "read in Table 13-5"
-# by the rule of that table, from the shrinkage; that western redcedar and northern white-cedar start to shrink at 22 percent is from memory
+# by the rule of that table, from the shrinkage
 RECOMPUTED = "recomputed from shrinkage values read in Table 4-3"
+RECOMPUTED_FROM_22 = f"{RECOMPUTED}; that it starts to shrink at 22 percent of moisture is from memory"
 MEMORY = "from memory"
 
 
@@ -61,7 +62,7 @@ SPECIES = {
     "live oak": _row("Live oak", "0.00230", "0.00338", READ),
     "loblolly pine": _row("Loblolly pine", "0.00165", "0.00259", MEMORY),
     "longleaf pine": _row("Longleaf pine", "0.00176", "0.00263", MEMORY),
-    "northern white cedar": _row("Northern white-cedar", "0.00101", "0.00229", RECOMPUTED),
+    "northern white cedar": _row("Northern white-cedar", "0.00101", "0.00229", RECOMPUTED_FROM_22),
     "oregon white oak": _row("Oregon white oak", "0.00144", "0.00327", READ),
     "pecan hickory": _row("Pecan hickory", "0.00169", "0.00315", READ),
     "ponderosa pine": _row("Ponderosa pine", "0.00133", "0.00216", MEMORY),
@@ -77,7 +78,7 @@ SPECIES = {
     "sweetgum": _row("Sweetgum", "0.00183", "0.00365", READ),
     "sycamore": _row("Sycamore", "0.00172", "0.00296", READ),
     "teak": _row("Teak", "0.00101", "0.00186", MEMORY),
-    "western redcedar": _row("Western redcedar", "0.00111", "0.00234", RECOMPUTED),
+    "western redcedar": _row("Western redcedar", "0.00111", "0.00234", RECOMPUTED_FROM_22),
     "white ash": _row("White ash", "0.00169", "0.00274", READ),
     "white fir": _row("White fir", "0.00112", "0.00245", RECOMPUTED),
     "yellow birch": _row("Yellow birch", "0.00256", "0.00338", READ),

@@ -163,7 +163,14 @@ setup.step("Ease the corners, hang the door, and swing it slowly past the jamb: 
 # What is run
 
 setup.operation(
-    "edge", "edge bevel", "Bevel the latch edge", bevel, taper, face="Opening face just as on the scrap.", reading=measured_taper, when=_worth_cutting
+    "edge",
+    "edge bevel",
+    "Bevel the latch edge",
+    bevel,
+    taper,
+    face="Opening face just as on the scrap. With glass in it or hinges on it: by hand plane, never over the saw.",
+    reading=measured_taper,
+    when=_worth_cutting,
 )
 
 # The pictures: pin at the origin, the face the door opens toward above

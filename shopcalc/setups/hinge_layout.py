@@ -63,28 +63,28 @@ setup.caution(
 setup.note(
     "wants_three",
     And(Eq(hinges, 2), door_height > inches(60), door_height <= inches(90)),
-    "Three hinges are the published figure for a metal door over 5 ft and up to 7 ft 6 in high, and a fair one for wood; this one is {door_height}.",
+    "Three hinges are the published figure for a metal door over {60 in} and up to {90 in} high, and a fair one for wood; this one is {door_height}.",
     change=hinges,
     source="HMMA, recommended locations for hollow metal door hardware, read in a page that quotes it",
 )
 setup.note(
     "past_three",
     And(hinges >= 2, hinges <= 3, door_height > inches(90)),
-    "The published figure of three hinges ends at 7 ft 6 in; this door is {door_height}: one more for each further 30 in is usual.",
+    "The published figure of three hinges ends at {90 in}; this door is {door_height}: one more for each further {30 in} is usual.",
     change=hinges,
     source="HMMA for the 7 ft 6 in, read in a page that quotes it; one for each further 30 in: " + NO_SOURCE,
 )
 setup.note(
     "unusual_top",
     Or(top_offset + gap_head < inches("9/2"), top_offset > inches("15/2")),
-    "The top hinge is not where the published customs put it: 5 in below the head of the frame, 6 to 7 in below the top of the door, or 7 in.",
+    "The top hinge is not where the published customs put it: {5 in} below the head of the frame, or {6 in} to {7 in} below the top of the door.",
     change=top_offset,
     source="door makers' practice, ICS, Building Trades Pocketbook, and trade custom: no single standard",
 )
 setup.note(
     "unusual_foot",
     Or(bottom_offset < inches("19/2"), bottom_offset > inches("23/2")),
-    "The bottom hinge is not where the published customs put it: 10 or 11 in above the foot; or, on a framed door, its lower end level with the top of the bottom rail.",
+    "The bottom hinge is not where the published customs put it: {10 in} or {11 in} above the foot; or, on a framed door, its lower end level with the top of the bottom rail.",
     change=bottom_offset,
     source="door makers' practice, ICS, Building Trades Pocketbook, and trade custom: no single standard",
 )
@@ -129,7 +129,7 @@ setup.step("Cut the rest, one screw in each leaf, shut the door, then drive the 
 setup.operation("door", "hinges", "Mark the hinges on the door", door_marks, machine="bench", face="Tape on the top edge.")
 setup.operation("frame", "hinges", "Mark the hinges on the frame", frame_marks, machine="bench", face="Tape against the head.")
 setup.operation(
-    "hang", "hinges", "Hang it on the top hinge", gap_head, machine="bench", face="One screw a leaf, foot on a wedge.", reading=measured_head
+    "hang", "fit", "Hang it on the top hinge", gap_head, machine="bench", face="One screw a leaf, foot on a wedge.", reading=measured_head
 )
 
 # The picture: x from the hinge edge, y down from the top of the door

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Eq, Or
+from sympy import And, Eq, Not, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, line
@@ -63,13 +63,15 @@ _both = cut_in.is_("both")
 _total = leaf + other_leaf + closed_gap - gap
 depth_moving = setup.size(
     "depth_moving",
-    "Leaf of the moving part, below its face",
+    "Moving part, let in by",
     pick((_total / 2, _both), (_total, cut_in.is_("moving part")), otherwise=0),
+    division="64",
 )
 depth_fixed = setup.size(
     "depth_fixed",
-    "Leaf of the fixed part, below its face",
+    "Fixed part, let in by",
     pick((_total / 2, _both), (_total, cut_in.is_("fixed part")), otherwise=0),
+    division="64",
 )
 
 # What to set
@@ -127,7 +129,7 @@ setup.caution(
 )
 setup.note(
     "sunk_moving",
-    depth_moving > leaf,
+    And(depth_moving > leaf, Not(_both)),
     "At {depth_moving} the mortise in the moving part is deeper than its leaf, {leaf}: right where the other leaf lies on the surface. "
     "Check that the screws still bite.",
     change=cut_in,
@@ -135,10 +137,18 @@ setup.note(
 )
 setup.note(
     "sunk_fixed",
-    depth_fixed > other_leaf,
+    And(depth_fixed > other_leaf, Not(_both)),
     "At {depth_fixed} the mortise in the fixed part is deeper than its leaf, {other_leaf}: right where the other leaf lies on the surface. "
     "Check that the screws still bite.",
     change=cut_in,
+    source=NO_SOURCE,
+)
+setup.note(
+    "sunk_both",
+    And(_both, Or(depth_moving > leaf, depth_fixed > other_leaf)),
+    "At {depth_moving} a leaf lies under the surface: for a gap of {gap}, less than the leaves keep by themselves, or since one is thinner. "
+    "Check that the hinge does not bind and the screws still bite.",
+    change=gap,
     source=NO_SOURCE,
 )
 setup.note(
@@ -250,7 +260,7 @@ setup.operation(
     rout_moving,
     rout_fixed,
     machine="router",
-    face="Template's fence to the face of the part.",
+    face="Template's fence to the face of the part. The top hinge first: the door hangs on it before the others are cut.",
     reading=measured_gap,
     when=_routed,
 )

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Or
+from sympy import And, Eq, Ne, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, line
@@ -86,18 +86,34 @@ gauge_by_shank = setup.after(
     kind="count",
     when=measured_body >= inches("0.060"),
 )
+_off = Or(measured_body > _planned + inches("0.004"), measured_body < _planned - inches("0.007"))
+_tolerance = "Body +0.004, \u22120.007 in: read in a seller's page that gives the tolerance of wood screws"
 setup.caution(
     "not_its_gauge",
-    And(measured_body >= inches("0.060"), Or(measured_body > _planned + inches("0.004"), measured_body < _planned - inches("0.007"))),
+    And(_off, Ne(gauge_by_shank, gauge), gauge_by_shank >= 2, gauge_by_shank <= 14),
     "A shank of {measured_body} is no No. {gauge}; by the shank it is a No. {gauge_by_shank}. The drills are for the shank as it measures: "
     "set the gauge to it too, for the head.",
     change=gauge,
-    source="Body +0.004, \u22120.007 in: read in a seller's page that gives the tolerance of wood screws",
+    source=_tolerance,
+)
+setup.caution(
+    "odd_shank",
+    And(_off, Eq(gauge_by_shank, gauge)),
+    "A shank of {measured_body} is further from that of a No. {gauge} than makers allow: measure another. The drills are for the shank as it measures.",
+    change=measured_body,
+    source=_tolerance,
+)
+setup.caution(
+    "thicker_than_any",
+    gauge_by_shank > 14,
+    "A shank of {measured_body} is thicker than that of a No. 14: measure again, or take it for a lag screw or a bolt.",
+    change=measured_body,
+    source="",
 )
 setup.caution(
     "thinner_than_any",
-    measured_body < inches("0.060"),
-    "A shank of {measured_body} is thinner than that of any wood screw: measure again.",
+    measured_body < inches("0.0795"),
+    "A shank of {measured_body} is thinner than that of a No. 2: measure again.",
     change=measured_body,
     source="",
 )

@@ -67,10 +67,11 @@ slats = setup.size(
         otherwise=whole_below(_between_gaps),
     ),
     kind="count",
+    known_as="count",
 )
 gaps = setup.size("gaps", "Gaps", pick((slats - 1, _slat_ends), otherwise=slats + 1), kind="count")
 _shared_out = (run - slats * slat) / gaps
-even_gap = setup.size("even_gap", "Gap between slats, exact", pick((gap, _by_spacer), otherwise=_shared_out), when=gaps > 0)
+even_gap = setup.size("even_gap", "Gap between slats, exact", pick((gap, _by_spacer), otherwise=_shared_out), when=gaps > 0, known_as="gap")
 pitch = setup.size("pitch", "From one slat to the next", slat + even_gap)
 left_over = setup.size(
     "left_over",

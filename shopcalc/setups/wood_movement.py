@@ -6,7 +6,7 @@ from sympy import And, Eq, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
-from shopcalc.reference.species import MEMORY, READ, RECOMPUTED, SPECIES
+from shopcalc.reference.species import MEMORY, READ, RECOMPUTED, RECOMPUTED_FROM_22, SPECIES
 from shopcalc.terms import fahrenheit, inches, larger, number, pick, settled_moisture, smaller, whole_above
 
 _TABLE = "Wood Handbook, FPL-GTR-190 (2010), Table 13-5"
@@ -171,10 +171,17 @@ setup.note(
 )
 setup.note(
     "recomputed",
-    Or(*(wood.is_(option) for option, row in SPECIES.items() if row.source == RECOMPUTED)),
+    Or(*(wood.is_(option) for option, row in SPECIES.items() if row.source in (RECOMPUTED, RECOMPUTED_FROM_22))),
     "{species}: its figures are worked out from its shrinkage in Table 4-3 by the rule of Table 13-5, to a unit in the last place.",
     change=wood,
     source="Wood Handbook, Tables 4-3 and 13-5",
+)
+setup.note(
+    "dries_late",
+    Or(*(wood.is_(option) for option, row in SPECIES.items() if row.source == RECOMPUTED_FROM_22)),
+    "{species}: that it starts to shrink only at 22% of moisture is remembered, not read: look that up before much is built on it.",
+    change=wood,
+    source="from memory",
 )
 setup.note(
     "from_memory",

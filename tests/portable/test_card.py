@@ -49,6 +49,13 @@ def test_a_metric_shop_sees_millimetres_first() -> None:
     assert (False, "13.5 mm", "0.531 in") == (shown["stacked"], shown["plain"], shown["small"])
 
 
+def test_a_metric_shop_sees_the_hundredths_that_a_tenth_leaves_out() -> None:
+    """Half of a play of a tenth is a setting of hundredths: they stand under the number, as full and scant do beside a fraction."""
+    shown = show_value("shoulder_height", "Shoulder", bench_of("tenon", units="mm", stock="35", groove_width="8", fit="0.1"))
+
+    assert ("13.6 mm", "13.55 mm \u00b7 0.533 in") == (shown["plain"], shown["small"])
+
+
 def test_the_answer_begins_with_the_first_setting() -> None:
     """The setting declared first is read first."""
     assert ["fence"] == [one["name"] for one in answer("groove")["first"]]

@@ -71,7 +71,7 @@ def test_parts_are_listed_for_the_cut_list(world: dict[str, Any]) -> None:
     bench = read_and_set(world, "rack", {"pegs": "0"}, read_shop({}))["benches"][0]
 
     assert ["Board"] == [part["label"] for part in worked_parts(bench)]
-    assert [{"label": "Board", "count": "1", "length": "24 in", "width": "6 in", "thickness": "1 in"}] == shown_parts(bench)
+    assert [{"label": "Board", "pane": False, "count": "1", "length": "24 in", "width": "6 in", "thickness": "1 in"}] == shown_parts(bench)
     assert ["Board", "Peg"] == [part["label"] for part in data(world)["results"]["parts"]["value"]]
     assert "1 Board 24 in, 3 Peg 4 in" == data(world)["results"]["parts"]["text"]
 

@@ -2,9 +2,11 @@
 
 import csv
 import io
+import json
 
 import pytest
 
+from shopcalc import exact
 from shopcalc.portable.jobdata import csv_field
 
 from .test_jobview import asked
@@ -34,3 +36,11 @@ def test_a_csv_field_is_a_text_whatever_it_holds(text: str) -> None:
     [[read]] = list(csv.reader(io.StringIO(csv_field(text))))
 
     assert read == (text if text[0] not in "=+-@" else "'" + text)
+
+
+def test_the_csv_says_what_is_not_in_it() -> None:
+    """An item with a slip in it has no parts: the list that goes to the yard says so."""
+    items = [{"id": 1, "setup": "frame", "label": "Side door", "inputs": {"stock": "x"}}]
+    text = exact.answer_document("/job.csv", json.dumps({"format": "shopcalc job", "version": 1, "items": items}))["text"]
+
+    assert "Side door is in no list. Stock thickness: \u201cx\u201d cannot stand there." == list(csv.reader(io.StringIO(text)))[-1][2]

@@ -33,6 +33,19 @@ def test_a_reading_goes_on_before_what_was_planned() -> None:
     assert ["0.382"] == parse_qs(urlsplit(links[0]["address"]).query)["groove_width"]
 
 
+def test_a_length_that_was_worked_out_goes_on_as_it_is() -> None:
+    """From a frame to its hinges and its edge go height and width, never rounded: as a fraction, as decimals, in millimetres."""
+    ways = carried("frame", opening_width="32 1/2", opening_height="78 1/4", gap_head="0.1", gap_side="1/16")
+
+    assert (["78.025"], ["32 3/8"]) == (ways["/hinge-layout"]["door_height"], ways["/door-edge"]["door_width"])
+    assert ["822.325"] == carried("frame", opening_width="32 1/2 in", gap_side="1/16 in", units="mm")["/door-edge"]["door_width"]
+
+
+def test_a_length_that_cannot_be_goes_nowhere() -> None:
+    """From a frame that its gaps eat up goes no width."""
+    assert "door_width" not in carried("frame", opening_width="3", gap_side="2")["/door-edge"]
+
+
 def carried(slug: str, **typed: str) -> dict[str, list[str]]:
     """What each way on from a card carries along, by the card it leads to."""
     addresses = [urlsplit(link["address"]) for link in shown_onwards(bench_of(slug, **typed))]

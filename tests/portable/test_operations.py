@@ -30,7 +30,7 @@ def test_a_frame_is_run_in_the_trades_order() -> None:
     """From the planer to the horns, each run with its marks and the parts that pass."""
     every = "2 Stile, 1 Top rail, 1 Bottom rail"
     rails = "1 Top rail, 1 Bottom rail"
-    pane = "1 Pane, at most as thick"
+    pane = "1 Pane"
 
     assert [
         ("mill", ["1 3/8"], every),
@@ -43,6 +43,7 @@ def test_a_frame_is_run_in_the_trades_order() -> None:
         ("tenon/shoulders", ["1/2", "1 11/32"], rails),
         ("tenon/cheeks", ["15/32", "7/8"], rails),
         ("dry fit", [], ""),
+        ("frame/weep", [], "1 Bottom rail"),
         ("pane width", ["29 3/8"], pane),
         ("pane height", ["16 5/16"], pane),
         ("glue-up", [], ""),
@@ -72,7 +73,7 @@ def test_a_shed_foot_has_its_cheek_sawn_away_after_the_tenons() -> None:
     """The bottom rail passes once more when its cheeks are cut, and the lowest pane has a height of its own."""
     found = names("frame", foot="shed", mid_rails="1")
 
-    assert ["cheeks", "shed_rail", "marks", "dry_fit"] == found[found.index("cheeks") : found.index("pane_width_panel_width")]
+    assert ["cheeks", "shed_rail", "marks", "dry_fit", "weep"] == found[found.index("cheeks") : found.index("pane_width_panel_width")]
     assert "1 Bottom rail" == passing(named("shed_rail", "frame", foot="shed"))
     assert ["pane_height_panel_height", "pane_height_shed_panel_height"] == [name for name in found if name.startswith("pane_height")]
     assert ["pane_height_shed_panel_height"] == [name for name in names("frame", foot="shed") if name.startswith("pane_height")]

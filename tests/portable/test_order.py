@@ -252,3 +252,41 @@ def test_what_is_square_is_cut_before_what_is_tilted() -> None:
 
     assert labels["rip"][-1] == "Bevel the back"
     assert labels["crosscut"][-1] == "Compound mitre"
+
+
+def test_a_saw_in_the_hand_follows_the_cards_order() -> None:
+    """No machine loses its angle there: a rafter's notch is measured from the plumb cut, and comes after it."""
+    runs = runs_of(job_of(items=[{"id": 1, "setup": "rafter"}]))
+
+    assert ["Plumb cuts", "Birdsmouth", "Notch for the cap"] == [run["operation"]["label"] for run in runs if run["operation"]["of"] == "rafter"][-3:]
+
+
+def test_a_door_is_hung_when_its_edge_is_bevelled() -> None:
+    """The blade meets the edge before a hinge hangs on the door."""
+    items = [{"id": 1, "setup": "hinge-layout"}, {"id": 2, "setup": "hinge-mortise"}, {"id": 3, "setup": "door-edge"}]
+    labels = [run["operation"]["label"] for run in runs_of(job_of(items=items, parts=[]))]
+
+    assert ["Rout the mortises", "Bevel the latch edge", "Hang it on the top hinge"] == labels[-3:]
+
+
+@pytest.mark.parametrize("stock", ["1 3/", "5/16"])
+def test_an_item_that_cannot_be_made_has_no_runs_and_no_parts(stock: str) -> None:
+    """Whether its stock cannot be read or is thinner than its groove: nothing of it is begun, and every list says so first."""
+    job = job_of(
+        items=[{"id": 1, "setup": "frame", "label": "Side door", "inputs": {"stock": stock}}, {"id": 2, "setup": "slats", "label": "Slats in a run"}],
+        parts=[],
+    )
+    view, data = job_view(job, exact.world()), job_data(job, exact.world())
+
+    assert ["Slats in a run"] == sorted({part["item"] for run in data["order"] for part in run["parts"]} | {cut["item"] for cut in data["cuts"]})
+    [trouble] = view["troubles"]
+    assert ("Side door", " is in no list. ") == (trouble["label"], trouble["text"][:16])
+
+
+def test_a_reading_that_cannot_be_keeps_its_run_where_it_is_mended() -> None:
+    """A groove that is read wider than the stock is a stop, said over the lists; the box it was typed into stays."""
+    job = job_of(items=[{"id": 1, "setup": "frame", "label": "Side door", "inputs": {"stock": "7/16", "groove_width": "3/8"}}], parts=[])
+    job["readings"] = {stint_name(job, "groove/groove", 1): "15/32"}
+
+    assert "15/32" == run_of(job, "groove/groove", 1)["reading"]
+    assert [": Stop: "] == [trouble["text"][:8] for trouble in job_view(job, exact.world())["troubles"]]

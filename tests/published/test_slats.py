@@ -72,10 +72,10 @@ def entries(run, slat, ends, **more):
 def test_the_slats_laid_with_the_gap_come_out_at_the_end(run, slat, ends, count):
     """even_gap, pitch, end_gap, slats, gaps and spacer fill the run with nothing over: left_over is nothing."""
     values = results_of("slats", **entries(run, slat, ends, by="count", count=count))
-    gap, start = exactly(values["even_gap"]), exactly(values["end_gap"])
-    starts, end = laid(start, slat, gap, values["slats"])
+    gap, start = exactly(values["gap"]), exactly(values["end_gap"])
+    starts, end = laid(start, slat, gap, values["count"])
 
-    assert (values["slats"], values["gaps"], values["left_over"]) == (count, gaps_of(count, ends), 0)
+    assert (values["count"], values["gaps"], values["left_over"]) == (count, gaps_of(count, ends), 0)
     assert end + start == run
     assert start == (gap if ends == "gap" else 0)
     assert starts[1] - starts[0] == exactly(values["pitch"])
@@ -102,7 +102,7 @@ def test_the_parts_and_the_gaps_fill_the_run(run, slat, ends, count):
     [part] = values["parts"]
 
     assert (16.5, 0.75) == (part["length"], part["thickness"])
-    assert part["count"] * exactly(part["width"]) + values["gaps"] * exactly(values["even_gap"]) == run
+    assert part["count"] * exactly(part["width"]) + values["gaps"] * exactly(values["gap"]) == run
 
 
 def test_four_hundred_marks_add_up_no_error():
@@ -118,7 +118,7 @@ def test_four_hundred_marks_add_up_no_error():
 def test_the_count_is_the_one_whose_even_gap_comes_nearest(run, slat, ends, gap):
     """Every count that fits is tried: slats, to_cut, is the one nearest to the gap, or the card says that one more is nearer."""
     card = ask("slats", **entries(run, slat, ends, by="gap", gap=gap))
-    found = card["results"]["slats"]["value"]
+    found = card["results"]["count"]["value"]
     least = 2 if ends == "slat" else 1
     tried = {count: abs(evened(run, slat, ends, count) - gap) for count in range(least, int(run / slat) + 1)}
     nearest = min(tried, key=lambda count: (tried[count], -count))
@@ -135,7 +135,7 @@ def test_a_gap_that_comes_out_even_gives_its_own_count(ends, count):
     run, slat = Fraction(72), Fraction(3, 2)
     values = results_of("slats", **entries(run, slat, ends, by="gap", gap=evened(run, slat, ends, count)))
 
-    assert (values["slats"], exactly(values["even_gap"])) == (count, evened(run, slat, ends, count))
+    assert (values["count"], exactly(values["gap"])) == (count, evened(run, slat, ends, count))
 
 
 @pytest.mark.parametrize(("run", "slat", "ends", "gap"), MEASURED)
@@ -146,7 +146,7 @@ def test_as_many_as_fit_are_laid_with_the_spacer(run, slat, ends, gap):
     starts, end = laid(exactly(values["end_gap"]), slat, gap, count)
     left = run - count * slat - gaps_of(count, ends) * gap
 
-    assert (values["slats"], exactly(values["left_over"])) == (count, left)
+    assert (values["count"], exactly(values["left_over"])) == (count, left)
     assert exactly(values.get("end_share", 0)) * 2 == left
     assert exactly(values["end_gap"]) == run - end
     assert row(values["marks"]) == starts

@@ -8,8 +8,10 @@ from ..published.asking import ask, results_of, texts_of
 CHECKS = [
     ("gauge_small", {"gauge": "1"}, {"gauge": "2"}),
     ("gauge_large", {"gauge": "15"}, {"gauge": "14"}),
-    ("thinner_than_any", {"measured_body": "0.059"}, {"measured_body": "0.060"}),
-    ("not_its_gauge", {"measured_body": "0.169"}, {"measured_body": "0.168"}),
+    ("thinner_than_any", {"measured_body": "0.079"}, {"measured_body": "0.080"}),
+    ("thicker_than_any", {"measured_body": "0.249"}, {"measured_body": "0.248"}),
+    ("odd_shank", {"measured_body": "0.169"}, {"measured_body": "0.168"}),
+    ("not_its_gauge", {"measured_body": "0.171"}, {"measured_body": "0.170"}),
     ("not_its_gauge", {"measured_body": "0.156"}, {"measured_body": "0.157"}),
     ("depth_move_far_off", {"measured_countersink": "0.441"}, {"measured_countersink": "0.440"}),
 ]
@@ -79,11 +81,13 @@ def test_a_shank_thicker_than_the_head_has_no_countersink_depth():
 
 
 def test_a_shank_finer_than_any_gauge_has_none():
-    """No gauge is made up for a shank below No. 0, and the caution still reads."""
+    """No gauge is made up for a shank below No. 0, and the caution still reads; nor is one named that has no card."""
     card = ask("screw", measured_body="0.05")
 
     assert "gauge_by_shank" not in card["results"]
-    assert "thinner than that of any wood screw" in card["checks"][0]["text"]
+    assert "thinner than that of a No. 2" in card["checks"][0]["text"]
+    assert {"thinner_than_any"} == raised(measured_body="0.065")
+    assert {"thicker_than_any"} == raised(measured_body="0.25")
 
 
 @pytest.mark.parametrize(

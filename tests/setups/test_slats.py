@@ -74,7 +74,7 @@ def test_a_gap_at_both_ends_is_one_gap_more():
     """As many slats with a gap at both ends stand closer, and the first begins at the gap."""
     values = results_of("slats", ends="gap", run="17", slat="2", count="6")
 
-    assert (values["gaps"], values["even_gap"], values["end_gap"]) == (7, 5 / 7, 5 / 7)
+    assert (values["gaps"], values["gap"], values["end_gap"]) == (7, 5 / 7, 5 / 7)
     assert values["marks"][0] == 5 / 7
 
 
@@ -83,12 +83,12 @@ def test_one_slat_stands_in_the_middle():
     values = results_of("slats", count="1")
 
     assert (values["marks"], values["end_share"]) == ([7], 7)
-    assert not {"even_gap", "pitch", "spacer", "gap_one_fewer", "drift"} & set(values)
+    assert not {"gap", "pitch", "spacer", "gap_one_fewer", "drift"} & set(values)
 
 
 def test_one_slat_between_two_gaps():
     """One slat with a gap at both ends has two even gaps."""
-    assert results_of("slats", count="1", ends="gap")["even_gap"] == 7
+    assert results_of("slats", count="1", ends="gap")["gap"] == 7
 
 
 def test_one_slat_as_wide_as_the_run_is_just_that():
@@ -103,7 +103,7 @@ def test_slats_that_touch_have_no_spacer():
     """A gap of nothing gives marks a slat apart, no spacer, and a warning that wood swells."""
     values = results_of("slats", run="13 1/2")
 
-    assert (values["even_gap"], values["marks"]) == (0, [0, 2.25, 4.5, 6.75, 9, 11.25])
+    assert (values["gap"], values["marks"]) == (0, [0, 2.25, 4.5, 6.75, 9, 11.25])
     assert "spacer" not in values
     assert raised(run="13 1/2") == {"gap_closes"}
 
@@ -111,12 +111,12 @@ def test_slats_that_touch_have_no_spacer():
 @pytest.mark.parametrize(("run", "slat", "gap", "count"), [("11", "3", "0", 3), ("10", "4", "10", 2), ("10", "6", "4", 1)])
 def test_a_gap_liked_never_asks_for_slats_that_do_not_fit(run, slat, gap, count):
     """The count found is one that can be laid: no more than fit edge to edge, and two at the ends where two fit."""
-    assert results_of("slats", run=run, slat=slat, gap=gap, by="gap")["slats"] == count
+    assert results_of("slats", run=run, slat=slat, gap=gap, by="gap")["count"] == count
 
 
 def test_a_gap_wider_than_the_run_still_leaves_one_slat():
     """With a gap at both ends one slat is the fewest."""
-    assert results_of("slats", run="10", slat="2", gap="20", by="gap", ends="gap")["slats"] == 1
+    assert results_of("slats", run="10", slat="2", gap="20", by="gap", ends="gap")["count"] == 1
 
 
 def test_what_is_not_given_does_not_count():
