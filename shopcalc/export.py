@@ -1,6 +1,5 @@
 """Writes the app as files for a static host: the first visit is answered by these, every later one by the worker."""
 
-import json
 import shutil
 from pathlib import Path
 
@@ -18,15 +17,15 @@ def write_files(folder: Path) -> int:
     pages |= {f"{slug}/index.html": f"/{slug}" for slug in setups()}
     written = {name: _page(address) for name, address in pages.items()}
     written["worker.js"] = phone.worker()
-    written["manifest.webmanifest"] = json.dumps(phone.MANIFEST)
+    written["manifest.webmanifest"] = phone.kept_bytes("/manifest.webmanifest").decode()
     for name, text in written.items():
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text(text, "utf-8")
+        path.write_bytes(text.encode())
     shutil.copytree(files.folder("static"), folder / "static", dirs_exist_ok=True)
     for path in (folder / "static").iterdir():
         if files.is_light(path.name):
-            path.write_text(files.light_script(path.name), "utf-8")
+            path.write_bytes(files.light_script(path.name).encode())
     return len(written) + sum(path.is_file() for path in (folder / "static").rglob("*"))
 
 

@@ -131,6 +131,19 @@ def build() -> str:
     return f"{__version__}-{digest.hexdigest()[:12]}"
 
 
+def kept_bytes(path: str) -> bytes:
+    """One of the files that the worker keeps, as it is served."""
+    if path == "/manifest.webmanifest":
+        return json.dumps(MANIFEST).encode()
+    name = path.removeprefix("/static/")
+    return files.light_script(name).encode() if files.is_light(name) else (files.folder("static") / name).read_bytes()
+
+
+def kept_sum() -> str:
+    """What all kept files come to, so that a worker never keeps those of another version: the first half of a SHA-256."""
+    return hashlib.sha256(b"".join(kept_bytes(path) for path in KEPT)).hexdigest()[:32]
+
+
 def _policy_for(style: str) -> str:
     """The policy of a page that holds its style sheet: that one and no other, named by its hash."""
     digest = base64.b64encode(hashlib.sha256(style.encode()).digest()).decode()
@@ -141,7 +154,7 @@ def _policy_for(style: str) -> str:
 def worker() -> str:
     """The service worker's script: the brain and its wiring in one scope of their own, where every name can be short."""
     style = files.light_script("style.css")
-    constants: dict[str, Any] = {"BUILD": build(), "KEPT": list(KEPT), "STYLE": style, "POLICY": _policy_for(style)}
+    constants: dict[str, Any] = {"BUILD": build(), "KEPT": list(KEPT), "SUM": kept_sum(), "STYLE": style, "POLICY": _policy_for(style)}
     lines = [f"const {name}={json.dumps(value)};" for name, value in constants.items()]
     own = "\n".join(["(() => {", _own_parts(setups()), *lines, files.static_text("worker.js"), "})();"])
     return files.static_text(MUSTACHE) + "\n" + files.lighter(own, "text/javascript")

@@ -5,6 +5,8 @@ It keeps nothing. Every page is a pure function of its address.
 
 import gzip
 import json
+from functools import cache
+from threading import BoundedSemaphore
 from typing import Any
 
 from flask import Flask, Response, request, send_from_directory
@@ -13,6 +15,9 @@ from shopcalc import exact, files, phone
 from shopcalc.render import render
 
 LARGEST_JOB = 1_000_000  # bytes; the page refuses a larger one too
+# a job of hundreds of unlike sections takes seconds: the other threads go on answering cards
+JOBS_AT_ONCE = BoundedSemaphore(2)
+LONGEST_WAIT = 5  # seconds for the jobs before
 
 
 def create_app() -> Flask:
@@ -38,8 +43,14 @@ def card(path: str) -> Response:
 
 
 def job(kind: str = "") -> Response:
-    """What is said of the job that is sent along: its page, its data or its cut list. Nothing of it is kept."""
-    return respond(exact.answer_document(f"/job{kind}", request.get_data(as_text=True).removeprefix("\ufeff")))
+    """What is said of the job that is sent along: its page, its data or its cut list. 503 while too many are being worked."""
+    text = request.get_data(as_text=True).removeprefix("\ufeff")
+    if not JOBS_AT_ONCE.acquire(timeout=LONGEST_WAIT):
+        return Response("Other jobs are being worked. Try again in a moment.", 503, {"Retry-After": "10"}, mimetype="text/plain")
+    try:
+        return respond(exact.answer_document(f"/job{kind}", text))
+    finally:
+        JOBS_AT_ONCE.release()
 
 
 def respond(found: dict[str, Any]) -> Response:
@@ -55,19 +66,26 @@ def respond(found: dict[str, Any]) -> Response:
 
 def worker() -> Response:
     """The service worker."""
-    return Response(phone.worker(), mimetype="text/javascript")
+    return tagged(Response(phone.worker(), mimetype="text/javascript"))
 
 
 def manifest() -> Response:
     """What a phone needs to know to install the app."""
-    return Response(json.dumps(phone.MANIFEST), mimetype="application/manifest+json")
+    return tagged(Response(phone.kept_bytes("/manifest.webmanifest"), mimetype="application/manifest+json"))
 
 
 def static(name: str) -> Response:
     """A static file; our own scripts and style sheet without what only a reader needs."""
     if files.is_light(name):
-        return Response(files.light_script(name), mimetype="text/css" if name.endswith(".css") else "text/javascript")
+        return tagged(Response(files.light_script(name), mimetype="text/css" if name.endswith(".css") else "text/javascript"))
     return send_from_directory(files.folder("static"), name)
+
+
+def tagged(response: Response) -> Response:
+    """A file that a browser need not be sent again while it is the same: phones look for a newer worker again and again."""
+    response.add_etag()
+    response.make_conditional(request)
+    return response
 
 
 def protect(response: Response) -> Response:
@@ -86,6 +104,13 @@ def squeeze(response: Response) -> Response:
     packs = str(response.mimetype).startswith("text/") or str(response.mimetype).endswith("json")
     if packs and response.status_code in (200, 422) and request.accept_encodings.quality("gzip") > 0:
         response.direct_passthrough = False
-        response.set_data(gzip.compress(response.get_data(), 6, mtime=0))
+        body = response.get_data()
+        response.set_data(packed(body) if response.get_etag()[0] else gzip.compress(body, 6, mtime=0))
         response.headers["Content-Encoding"] = "gzip"
     return response
+
+
+@cache
+def packed(body: bytes) -> bytes:
+    """A file packed once, as well as it goes."""
+    return gzip.compress(body, 9, mtime=0)

@@ -80,6 +80,8 @@ function afterRequest(event) {
 
 // What stands behind the # says whose item the card is, and the state whether the number is large: then the address waits.
 let waiting = '';
+// a page that is loaded again has nothing large on it
+if (history.state === 'large') history.replaceState(null, '');
 function setAddress(path) {
   if (history.state === 'large') waiting = path;
   else history.replaceState(history.state, '', path + location.hash);

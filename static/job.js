@@ -7,7 +7,8 @@ const page = find('job'), work = find('work');
 const asked = (job, kind = '') => fetch(`/job${kind}`, { method: 'POST', body: JSON.stringify(job), headers: { 'Content-Type': 'application/json' } });
 
 // `current` is the job chosen; the fields on the page belong to the job that `work.dataset.job` names.
-let current = '', draws = 0;
+// `owed` says that a page that was asked for has not been shown.
+let current = '', draws = 0, owed = false;
 // How far down each view of it was left.
 let places = {};
 
@@ -39,11 +40,12 @@ function named(all) {
 async function draw() {
   const mine = ++draws, job = await read(current);
   if (!job) return choose('');
-  work.ariaBusy = true;
+  work.ariaBusy = owed = true;
   const first = work.dataset.job !== current;
   try {
     const response = await asked(job), text = await response.text();
     if (mine !== draws) return;
+    owed = false;
     if (!response.headers.get('X-Part')) throw new Error('not an answer');
     // a job that is refused for what was just typed keeps its page, where it can be mended
     if (response.status !== 200 && work.querySelector('[data-set]')) return say(textOf(text));
@@ -64,6 +66,11 @@ async function draw() {
   } finally {
     if (mine === draws) work.ariaBusy = false;
   }
+}
+
+// What is typed cuts an answer short, and one key that is taken back is no change: then it is asked for again.
+function drawOwed() {
+  if (owed && work.ariaBusy !== 'true') during(draw());
 }
 
 // One view of the job at a time: at the saw only the order of work is wanted.
@@ -121,6 +128,7 @@ async function fieldChanged(event, ended) {
   const field = event.target.closest('[data-set]');
   if (!field) return;
   draws += 1;
+  work.ariaBusy = false;
   const { key } = field.dataset;
   if (ended) hush();
   if (ended && (key === 'quantity' || key === 'count') && field.value && !isCount(field.value)) say(`“${field.value}” is no count from 1 to 999: it stays as it was.`);
@@ -191,7 +199,7 @@ async function takeIn(text, from) {
 
 async function packed(text) {
   const bytes = new Uint8Array(await new Response(new Blob([text]).stream().pipeThrough(new CompressionStream('deflate-raw'))).arrayBuffer());
-  return btoa(String.fromCharCode(...bytes)).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
+  return btoa(Array.from(bytes, byte => String.fromCharCode(byte)).join('')).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
 }
 
 async function unpacked(code) {
@@ -278,6 +286,7 @@ function startPage() {
     if (name === 'remove') return remove(id);
     DO[name](await read(current));
   });
+  page.addEventListener('focusout', () => setTimeout(drawOwed));
   // a count is one thing, and is typed anew
   page.addEventListener('focusin', ({ target }) => { if (target.inputMode === 'numeric') target.select(); });
   find('job-choice').addEventListener('change', event => { say(''); choose(event.target.value); });

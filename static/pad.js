@@ -207,7 +207,7 @@ function move(sign) {
 function stepped(text, sign, inMm, division) {
   const [, head, , plus, , digits, unit] = text.match(/^((.*?)(?:( [+-] )|([,'t]\s*)|^))([\d./ ]+?)(\s*(?:in|"|mm))?$/) ?? [];
   const found = digits?.match(inMm ? /^(\d+(?:\.\d+)?)()()$/ : /^(?:(\d+)(?: (?=\d+\/))?)?(?:(\d+)\/(\d+))?$/);
-  const fits = found && (!unit || /mm/.test(unit) === inMm);
+  const fits = found && Number(found[3] || 1) > 0 && (!unit || /mm/.test(unit) === inMm);
   if (!text) return sign > 0 ? written(1, inMm ? 1 : division, inMm) : text;
   if (!fits) return `${text} ${sign > 0 ? '+' : '-'} 1${inMm ? '' : '/' + division} ${inMm ? 'mm' : 'in'}`;
   const under = inMm ? 10 ** (found[1].split('.')[1] ?? '').length : Number(found[3] || 1);

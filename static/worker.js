@@ -15,14 +15,18 @@ self.addEventListener('fetch', event => {
   if (url.origin !== self.location.origin) return;
   if (event.request.method === 'POST' && ['/job', '/job.json', '/job.csv'].includes(url.pathname)) return event.respondWith(aboutJob(event.request, url));
   if (event.request.method !== 'GET') return;
-  event.respondWith(KEPT.includes(url.pathname) ? keptFile(event.request, url) : answerHere(event.request, url));
+  event.respondWith(KEPT.includes(url.pathname) || url.pathname.startsWith('/static/vendor/') ? keptFile(event.request, url) : answerHere(event.request, url));
 });
 
-// All or nothing: a version with half its files is not installed.
+// All or nothing: a version with half its files, or with some of another version's, is not installed.
 async function keepFiles() {
-  const cache = await caches.open(CACHE);
   // past the browser's own cache, or a new version would be made of old files
-  await cache.addAll(KEPT.map(path => new Request(path, { cache: 'reload' })));
+  const answers = await Promise.all(KEPT.map(path => fetch(path, { cache: 'reload' })));
+  const bodies = await Promise.all(answers.map(answer => answer.clone().blob()));
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', await new Blob(bodies).arrayBuffer()));
+  if (Array.from(digest.slice(0, 16), byte => byte.toString(16).padStart(2, '0')).join('') !== SUM) throw new Error('files of another version');
+  const cache = await caches.open(CACHE);
+  await Promise.all(KEPT.map((path, nth) => cache.put(path, answers[nth])));
 }
 
 async function takeOver() {
@@ -31,8 +35,13 @@ async function takeOver() {
   await self.clients.claim();
 }
 
+// A vendored file that few ask for, such as the drawer of codes, is kept when it has been asked for once.
 async function keptFile(request, url) {
-  return await caches.match(url.pathname, { cacheName: CACHE }) || fetch(request);
+  const cache = await caches.open(CACHE), kept = await cache.match(url.pathname);
+  if (kept) return kept;
+  const answer = await fetch(request);
+  if (answer.ok) await cache.put(url.pathname, answer.clone());
+  return answer;
 }
 
 async function aboutJob(request, url) {

@@ -49,6 +49,12 @@ def test_every_kept_file_is_served(address: str, client: FlaskClient) -> None:
     assert (200, True) == (response.status_code, len(response.data) > 0)
 
 
+def test_what_is_kept_is_what_is_served(client: FlaskClient) -> None:
+    """The worker's sum is over the files as they come from the server: of another version none is kept."""
+    assert {path: phone.kept_bytes(path) for path in phone.KEPT} == {path: client.get(path).data for path in phone.KEPT}
+    assert phone.kept_sum() == hashlib.sha256(b"".join(client.get(path).data for path in phone.KEPT)).hexdigest()[:32]
+
+
 def test_scripts_that_scripts_load_are_kept() -> None:
     """Addresses inside the page's script are kept or answered by the worker too."""
     assert set() == loaded() - {*phone.KEPT, "/worker.js"}

@@ -95,6 +95,31 @@ def test_both_sides_read_the_same(phone_brain: MiniRacer) -> None:
     assert [] == faults[:10]
 
 
+NOISE = [
+    *(f"{tenths / 10:.1f} - {tenths / 10 * (1 - 1e-6):.7f}" for tenths in range(1, 60)),
+    "(((1/3 - 0.33333)*100000 - 0.33333)*100000 - 0.33333)*100000",
+    "((((((1/3 - .33)*100 - .33)*100 - .33)*100 - .33)*100 - .33)*100 - .33)*100",
+    "(10 - 9 15/16) + (10 - 9 15/16)",
+]
+
+
+@pytest.mark.parametrize("text", NOISE)
+def test_what_is_left_of_two_nearly_equal_numbers_is_judged_alike(text: str, phone_brain: MiniRacer) -> None:
+    """At the share below which a difference is refused, and where several differences come to it one after another."""
+    server, [phone] = on_the_server("sum", text, False), run(phone_brain, ON_THE_PHONE, [["sum", text, False]])
+
+    assert server["ok"] == phone["ok"]
+    assert [] == unlike(server, phone)
+
+
+def test_differences_that_hide_in_one_another_are_refused() -> None:
+    """A number of which a thin slice is taken again and again is no measurement, and a phone would read noise; two thin slices are."""
+    *_, third, _, slices = NOISE
+
+    assert {"ok": False, "message": "That difference is too small for any tape."} == on_the_server("sum", third, False)
+    assert {"ok": True, "value": Fraction(1, 8)} == on_the_server("sum", slices, False)
+
+
 def test_the_sweep_reads_and_refuses() -> None:
     """The generated entries are no idle noise: of each kind some can be read, and many different refusals are given."""
     answers = [(entry[0], on_the_server(*entry)) for entry in entries()]

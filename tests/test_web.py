@@ -6,7 +6,7 @@ import json
 import pytest
 from flask.testing import FlaskClient
 
-from shopcalc import files
+from shopcalc import files, web
 from shopcalc.catalogue import setups
 from shopcalc.render import escape
 
@@ -178,3 +178,26 @@ def test_a_job_may_begin_with_a_byte_order_mark(client: FlaskClient) -> None:
     plain, marked = (client.post("/job.json", data=(mark + job).encode()) for mark in ("", "\ufeff"))
 
     assert (200, plain.get_json()) == (marked.status_code, marked.get_json())
+
+
+@pytest.mark.parametrize("address", ["/worker.js", "/static/app.js", "/static/vendor/htmx-2.0.11.min.js", "/manifest.webmanifest"])
+def test_a_file_that_is_the_same_is_not_sent_again(address: str, client: FlaskClient) -> None:
+    """A phone looks for a newer worker at every return to the tab: what it has is told by its tag."""
+    tag = client.get(address).headers["ETag"]
+    again = client.get(address, headers={"If-None-Match": tag})
+
+    assert (304, b"") == (again.status_code, again.data)
+
+
+def test_while_two_jobs_are_worked_a_third_is_told_to_wait(client: FlaskClient, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Cards are answered meanwhile."""
+    monkeypatch.setattr(web, "LONGEST_WAIT", 0.01)
+    job = files.static_text("boathouse.json")
+    for _ in range(2):
+        assert web.JOBS_AT_ONCE.acquire()
+    try:
+        assert (503, "10") == ((told := client.post("/job", data=job)).status_code, told.headers["Retry-After"])
+        assert 200 == client.get("/tenon").status_code
+    finally:
+        web.JOBS_AT_ONCE.release(2)
+    assert 200 == client.post("/job", data=job).status_code

@@ -10,7 +10,7 @@ The search puts the largest part left on the board that wastes least, then widen
 the same everywhere. Worths come from the length itself, and from the linear program of all patterns.
 """
 
-from shopcalc.portable.patterns import MOST_NODES, SLACK, most_worth, order_sorts, patterns_of, solve_program
+from shopcalc.portable.patterns import SLACK, most_worth, nodes_for, order_sorts, patterns_of, solve_program
 from shopcalc.portable.snap import above, nearest_of
 
 TICKS = 6096000000  # in an inch
@@ -52,6 +52,7 @@ def lay_within(lengths, on_hand, to_buy, kerf, trim, most):
     sorts = sorts_of(lengths, kinds, tick_of(kerf))
     state = {
         "sorts": sorts,
+        "sizes": [one["size"] for one in sorts],
         "left": [len(one["pieces"]) for one in sorts],
         "kinds": kinds,
         "worths": [],
@@ -62,6 +63,7 @@ def lay_within(lengths, on_hand, to_buy, kerf, trim, most):
         "boards": [],
         "found": [],
         "weight": NO_BOARD * 400,
+        "nodes": nodes_for(len(kinds)),
         "work": 0,
         "steps": 0,
         "limit": max(most // 60, min(most // 6, most // max(1, len(sorts)))),
@@ -318,7 +320,7 @@ def fill_boards(state, weight, waste, spare):
             hold = patterns_of(state, kind["room"], first, width, kind["dual"] - gap)
             state["work"] = state["work"] + hold["nodes"]
             state["steps"] = state["steps"] + hold["nodes"]
-            if hold["nodes"] > MOST_NODES or len(hold["list"]) == width:
+            if hold["nodes"] > state["nodes"] or len(hold["list"]) == width:
                 state["cut"] = True
             for one in hold["list"]:
                 choices.append({"kind": kind, "sorts": one["sorts"], "waste": kind["dual"] - one["worth"]})

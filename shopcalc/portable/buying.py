@@ -8,6 +8,8 @@ from shopcalc.portable.boards import MOST_WORK
 from shopcalc.portable.order import merged_sort
 from shopcalc.portable.snap import above, at_least, same
 from shopcalc.portable.wood import (
+    MOST_IN_ALL,
+    MOST_PIECES,
     add_boards,
     boards_on_hand,
     gives_several,
@@ -32,8 +34,10 @@ def lay_wood(sections, lines, kerf, trim, rough):
     """Every section on boards, with `rough` added to each part; `sections` are sorted by thickness, then the widest first."""
     laid = []
     tasks = []
+    room = MOST_IN_ALL
     for at, section in enumerate(sections):
-        tasks.append(make_task(section, lines, kerf, rough, len(tasks) == 0))
+        tasks.append(make_task(section, lines, kerf, rough, len(tasks) == 0, min(room, MOST_PIECES)))
+        room = room - len(tasks[-1]["lengths"])
         if at == len(sections) - 1 or not is_as_thick(sections[at + 1], section):
             cutting = {"kerf": kerf, "trim": trim, "spent": 0}
             laid = laid + [step["laid"] for step in best_plan(tasks, boards_on_hand(section, lines, trim), cutting)]

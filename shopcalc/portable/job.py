@@ -120,11 +120,8 @@ def text_of(given, key, usual, most, place, faults, kind_of):
 
 
 def letters_in(text):
-    """How long a text is, as the phone counts: a rare character is two."""
-    count = 0
-    for one in text:
-        count = count + (2 if ord(one) > 65535 else 1)
-    return count
+    """How long a text is in characters, as the schema counts; a phone's own length counts a rare one as two."""
+    return len(characters(text))
 
 
 def first_letters(text):

@@ -6,8 +6,10 @@ cutting-stock problem, Operations Research 9, 1961).
 """
 
 SLACK = 101  # ticks: what rounding two hundred parts can add
-MOST_NODES = 3000  # of one board's patterns
+MOST_NODES = 3000  # of one board's patterns; fewer where there are many kinds of boards
+FEW_KINDS = 8
 MOST_COLUMNS = 300  # of the linear program
+MOST_PROGRAM = 1500000  # nodes of all its columns
 
 
 def order_sorts(state):
@@ -20,10 +22,15 @@ def order_sorts(state):
     state["order"].sort(key=lambda place: 0 - ratios[place])
 
 
+def nodes_for(kinds):
+    """How many nodes one board's patterns may take, where there are so many kinds: all of them share what a few would take."""
+    return MOST_NODES * FEW_KINDS // max(FEW_KINDS, kinds)
+
+
 def most_worth(state, room):
     """The most worth that one board can hold, or a little more where the search of it is cut off."""
     hold = patterns_of(state, room, -1, 1, 0)
-    if hold["nodes"] > MOST_NODES:
+    if hold["nodes"] > state["nodes"]:
         return int(room * state["ratios"][state["order"][0]]) + 1
     return hold["list"][0]["worth"] if len(hold["list"]) > 0 else 0
 
@@ -49,16 +56,17 @@ def add_piece(state, hold, at, room, worth, chosen):
     if len(chosen) > 0 and worth > hold["floor"]:
         keep_pattern(hold, worth, [each for each in chosen])
     left = state["left"]
-    sorts = state["sorts"]
-    ratios = state["ratios"]
+    sizes = state["sizes"]
     order = state["order"]
+    within = room + SLACK
+    last = len(order)
     place = at
-    while place < len(order):
+    while place < last:
         sort = order[place]
-        if hold["nodes"] > MOST_NODES or 2 * (worth + room * ratios[sort] - hold["floor"]) < 1:
-            return
-        size = sorts[sort]["size"]
-        if left[sort] > 0 and size <= room + SLACK:
+        size = sizes[sort]
+        if left[sort] > 0 and size <= within:
+            if hold["nodes"] > state["nodes"] or 2 * (worth + room * state["ratios"][sort] - hold["floor"]) < 1:
+                return
             left[sort] = left[sort] - 1
             chosen.append(sort)
             add_piece(state, hold, place, room - size, worth + state["worths"][sort], chosen)
@@ -94,7 +102,8 @@ def solve_program(state):
     for _ in range(MOST_COLUMNS):
         duals = dual_values(program)
         column = best_column(state, program, duals)
-        if column is None or not enter_column(program, column):
+        # any worths give a bound: a program that is left early gives a lower one
+        if column is None or not enter_column(program, column) or program["nodes"] > MOST_PROGRAM:
             break
     duals = dual_values(program)
     state["worths"] = before
@@ -106,7 +115,7 @@ def solve_program(state):
 
 def first_columns(state):
     """The program with one column for each sort, alone on its board to buy, and one for each kind owned that is not used."""
-    program = {"columns": [], "amounts": [], "costs": [], "inverse": [], "owned": {}}
+    program = {"columns": [], "amounts": [], "costs": [], "inverse": [], "owned": {}, "nodes": 0}
     count = len(state["sorts"])
     rows = count
     for place, kind in enumerate(state["kinds"]):
@@ -166,6 +175,7 @@ def best_column(state, program, duals):
         row = program["owned"]["k" + str(place)] if kind["owned"] else -1
         price = kind["weight"] - (duals[row] if row >= 0 else 0)
         hold = patterns_of(state, kind["room"], -1, 1, price + 1)
+        program["nodes"] = program["nodes"] + hold["nodes"]
         if len(hold["list"]) > 0 and hold["list"][0]["worth"] - price > most:
             most = hold["list"][0]["worth"] - price
             counts = [[row, 1]] if row >= 0 else []

@@ -14,7 +14,8 @@ from shopcalc.portable.snap import above, larger, same, size_of
 from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, peek_after, refusal
 from shopcalc.portable.turning import atand
 
-FINEST_SHARE = 1000000  # a difference below this share of what it is taken from is refused
+FINEST_SHARE = 1000000  # a difference below this share of what it is taken from is refused, and so are several that come to it
+THIN = 16  # from this share on a difference counts among them
 LARGEST_NUMBER = 100000  # of anything on the way to an answer; doubles stay good far below a tick
 LONGEST_LENGTH = 1200  # inches: 100 ft
 STEEPEST = 2  # rise over run, where a fraction alone may be a pitch: 24 in 12
@@ -355,7 +356,10 @@ def difference(state, left, right):
     out = left - right
     if same(left, right):
         return state["numbers"]["ratio"](0, 1)
-    if size_of(out) * FINEST_SHARE < larger(size_of(left), size_of(right)):
+    share = size_of(out) / larger(size_of(left), size_of(right))
+    if above(1, share * THIN):
+        state["share"] = state["share"] * share
+    if above(1, state["share"] * FINEST_SHARE):
         fail(state, "That difference is too small for any tape.")
     return out
 

@@ -12,14 +12,15 @@ board, "rest", or "offcut".
 from shopcalc.portable.boards import lay_within, tick_of
 from shopcalc.portable.snap import above, at_least, floor_of, nearest_of, same, smaller
 
-MOST_PIECES = 400
+MOST_PIECES = 400  # of one section
+MOST_IN_ALL = 1600  # of all sections of a job
 CALIPERS = 1000  # wood is of one thickness to a part in this of an inch
 ONE_LAYOUT = 500  # steps that a layout takes beside its search
 ONE_PIECE = 20
 
 
-def make_task(section, lines, kerf, rough, first):
-    """A section to lay: its single pieces and their labels, how many are wanted, the shortest, and the boards to buy for it.
+def make_task(section, lines, kerf, rough, first, most):
+    """A section to lay: its single pieces and their labels, at most `most`, how many are wanted, the shortest, and the boards to buy for it.
 
     `first` is the widest of its thickness; `boards` is how many boards on hand there are of it, `has_boards` whether any board
     at all is wide enough.
@@ -28,7 +29,7 @@ def make_task(section, lines, kerf, rough, first):
     task["shortest"] = section["parts"][-1]["length"] + rough
     for part in section["parts"]:
         task["wanted"] = task["wanted"] + part["count"]
-        for _ in range(int(smaller(part["count"], MOST_PIECES - len(task["lengths"])))):
+        for _ in range(int(smaller(part["count"], most - len(task["lengths"])))):
             task["lengths"].append(part["length"] + rough)
             task["labels"].append(part["label"])
     # lines come narrow before wide, so of boards that cost the same the narrow one is bought
@@ -89,9 +90,7 @@ def lay_section(task, store, offers, cutting, later, work):
     trim = cutting["trim"]
     all_strips = strips_on_hand(task, store, cutting)
     owned = all_strips[0:MOST_PIECES]
-    to_buy = []
-    for offer in offers:
-        add_choice(to_buy, offer)
+    to_buy = least_of_lengths(offers)
     layout = lay_within(task["lengths"], [each["length"] for each in owned], to_buy, kerf, trim, work)
     used = name_strips(layout, owned + bought_strips(layout, to_buy, task["section"]["name"], trim), task["section"]["name"])
     laid = {
@@ -150,14 +149,23 @@ def is_proven(layout, owned, used, whole, task):
     return len([wood for wood in used if len(wood["how"]) > 0]) == 0 and len(used) > 0
 
 
-def add_choice(to_buy, offer):
-    """Add a board that could be bought, unless there is one of its length that costs no more for each strip."""
-    for place, known in enumerate(to_buy):
-        if same(known["length"], offer["length"]):
-            if offer["price"] is not None and (known["price"] is None or above(known["price"], offer["price"])):
-                to_buy[place] = offer
-            return
-    to_buy.append(offer)
+def least_of_lengths(offers):
+    """The boards that could be bought, of each length the one that costs least for each strip."""
+    found = []
+    places = {}
+    for offer in offers:
+        key = "t" + str(tick_of(offer["length"]))
+        if key not in places:
+            places[key] = len(found)
+            found.append(offer)
+        elif is_cheaper(offer, found[places[key]]):
+            found[places[key]] = offer
+    return found
+
+
+def is_cheaper(offer, known):
+    """Whether a board has a price, and a lower one than another for each strip."""
+    return offer["price"] is not None and (known["price"] is None or above(known["price"], offer["price"]))
 
 
 def shopping(used, thickness):

@@ -122,9 +122,9 @@ def test_the_schema_knows_the_fields_that_the_program_knows() -> None:
     assert sorted(defs["lumber"]["properties"]) == sorted(LUMBER_KEYS)
 
 
-@pytest.mark.parametrize("name", ["\U0001f600" * 25, "x" + "\U0001f600" * 25, "y" * 50])
+@pytest.mark.parametrize("name", ["\U0001f600" * 50, "x" + "\U0001f600" * 50, "y" * 50])
 def test_a_long_name_is_cut_at_the_same_letter_on_both_sides(name: str, phone_brain: MiniRacer) -> None:
-    """A rare character counts twice, and is never cut in half."""
+    """A rare character counts once, as in the schema, and is never cut in half."""
     document = {**LEAST, "items": [{**ITEM, "setup": name}]}
     why = read_job(document, exact.world())["why"]
 

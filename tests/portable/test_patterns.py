@@ -17,6 +17,8 @@ def state_of(sizes: list[int], counts: list[int], room: int, worths: list[int]) 
     """What the search knows: sorts of part, how many are left of each, one kind of board to buy."""
     state = {
         "sorts": [{"size": size, "pieces": list(range(count))} for size, count in zip(sizes, counts, strict=True)],
+        "sizes": sizes,
+        "nodes": 3000,
         "left": list(counts),
         "kinds": [{"room": room, "owned": False, "weight": WEIGHT, "have": 1000, "dual": 0}],
         "worths": worths,
