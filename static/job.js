@@ -193,7 +193,7 @@ async function takeIn(text, from) {
   }
   whole(job);
   await choose(await keepNew(job));
-  if (!unsaved.size) say(`${from} is kept here as “${job.title}”.`);
+  if (!unsaved.size) say(`${from} is kept here as “${find('job-choice').selectedOptions[0].textContent}”.`);
   return true;
 }
 

@@ -107,6 +107,13 @@
     keep(SHOP, shop);
   }
 
+  // A trial belongs to the cut it was read from, and not to the next time.
+  function entries() {
+    const kept = new FormData(form);
+    for (const entry of form.querySelectorAll('.read input')) kept.delete(entry.name);
+    return kept;
+  }
+
   // What was typed is kept when the fingers have rested and it has been understood, so that no key waits for it.
   const touched = new Set([...typedNames].filter(name => form?.elements[name]));
   function rested(event) {
@@ -115,7 +122,7 @@
     if ([...touched].some(name => name === 'tape' || name === 'units' || 'own' in form.elements[name].dataset)) keepShop(touched);
     touched.clear();
     if (slug === 'shop') history.replaceState(null, '', '/shop');
-    else used(slug, String(new URLSearchParams(new FormData(form))));
+    else used(slug, String(new URLSearchParams(entries())));
   }
 
   function startAnew(event) {

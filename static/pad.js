@@ -165,7 +165,10 @@ const labelOf = entry => document.querySelector(`label[for="${entry.id}"]`).text
 function tell() {
   if (!field) return;
   const note = byId(`note-${field.id.replace('in-', '')}`), help = byId(field.id.replace('in-', 'help-'));
+  const number = document.querySelector('#answer .big .number');
   title.replaceChildren(`${labelOf(field)} `, make('b', {}, field.value || '\u2013'),
+    // lying down, a phone has no room for the answer but here
+    make('span', { className: 'answered', ariaHidden: 'true' }, number ? '\u2192 ' : '', number?.cloneNode(true) ?? ''),
     ...[note, !note?.matches('.wrong') && help].filter(each => each?.textContent).map(each => make('span', { className: each === help ? 'where' : each.className }, each.textContent)));
   clearTimeout(quiet);
   quiet = setTimeout(() => { heard.textContent = field ? `${field.value}. ${note?.textContent ?? ''}` : ''; }, 900);
@@ -242,6 +245,7 @@ function openAll(target) {
   target.select();
 }
 document.addEventListener('focusout', ({ target, relatedTarget }) => {
+  target.closest('.field')?.classList.remove('told');
   if (target.matches(LENGTHS) && target !== field) target.removeAttribute('inputmode');
   if (field && !turning && document.hasFocus() && relatedTarget !== field && !relatedTarget?.closest('.pad')
     && !(touched && relatedTarget?.matches(LENGTHS))) close();
@@ -255,6 +259,8 @@ document.addEventListener('keydown', event => {
     open(target);
     pad.querySelector('.digits button').focus();
   }
+  // what lies over another field can be put away
+  if (!field && event.key === 'Escape') target.closest('.field')?.classList.add('told');
   if (!field) return;
   if (event.key === 'Escape') {
     const served = field;

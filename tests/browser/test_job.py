@@ -414,6 +414,43 @@ def test_the_pad_serves_the_fields_of_a_job(shop: Phone) -> None:
     assert "3/8" in job["readings"].values()
 
 
+def test_the_drawer_of_codes_is_kept_when_it_was_used_once(phone: Phone) -> None:
+    """It needs a signal the first time, and no other."""
+    page = with_boathouse(phone)
+    page.get_by_role("button", name="Show as a code").click()
+    page.locator("#job-code svg").wait_for()
+    phone.context.set_offline(True)
+    try:
+        page.reload()
+        page.locator("#job-choice.ready").wait_for()
+        page.get_by_role("button", name="Show as a code").click()
+        page.locator("#job-code svg").wait_for()
+    finally:
+        phone.context.set_offline(False)
+
+
+SLOWLY = """() => {
+    const own = window.fetch;
+    window.fetch = (...asked) => String(asked[0]).startsWith('/job') ? new Promise(done => setTimeout(done, 600)).then(() => own(...asked)) : own(...asked);
+}"""
+
+
+def test_a_key_that_is_taken_back_leaves_no_old_order(phone: Phone) -> None:
+    """An answer that was cut short by typing is asked for again, also when what was typed is no change in the end."""
+    page = with_boathouse(phone)
+    page.locator("[data-view=items]").click()
+    page.evaluate(SLOWLY)
+    page.locator(".items input[data-key=quantity]").first.fill("7")
+    label = page.locator(".items input[data-key=label]").first
+    label.focus()
+    page.keyboard.press("End")
+    page.keyboard.press("x")
+    page.keyboard.press("Backspace")
+    label.blur()
+
+    until(page, "document.getElementById('order').textContent.includes('14 Stile') && document.getElementById('work').ariaBusy === 'false'")
+
+
 def test_a_code_on_the_desk_is_the_link_for_the_phone(phone: Phone) -> None:
     """What a camera reads from the screen carries the whole job: ZXing, a general reader of codes, reads it."""
     zxing = pytest.importorskip("zxingcpp", reason="zxing-cpp is not installed: pip install -e '.[test]'")

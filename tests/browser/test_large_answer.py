@@ -206,3 +206,13 @@ def test_an_answer_that_changes_changes_there_too(page):
     page.evaluate("Object.assign(document.getElementById('in-stock'), { value: '1 1/8' }).dispatchEvent(new Event('input', { bubbles: true }))")
 
     large(page).locator(".unseen", has_text="thirteen thirty-seconds").wait_for(state="attached")
+
+
+def test_the_address_follows_after_a_page_was_loaded_again(page):
+    """With the number large a phone may throw its tab away and load it again: nothing is large then, and the link is what is typed."""
+    enlarge(page)
+    page.reload()
+    ready(page)
+    page.locator("#in-stock").fill("1 3/4")
+
+    until(page, "new URL(location).searchParams.get('stock') === '1 3/4'")

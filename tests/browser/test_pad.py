@@ -387,3 +387,49 @@ def test_every_key_is_as_large_as_a_finger(page, way):
     assert page.evaluate(SMALL) == []
     page.evaluate("document.documentElement.style.fontSize = '200%'")
     assert page.evaluate(CUT) == []
+
+
+@pytest.mark.parametrize("units", ["in", "mm"])
+@pytest.mark.parametrize("size", [(320, 640), (195, 422), (844, 390)])
+def test_no_key_is_beside_the_screen(page, size, units):
+    """On a small phone, on one whose page is twice its size, and lying down: every key can be reached, and Done is in sight."""
+    page.set_viewport_size({"width": size[0], "height": size[1]})
+    page.goto(f"/tenon?units={units}")
+    ready(page)
+    page.locator("#in-stock").tap()
+    pad(page).wait_for()
+    beside = "[...document.querySelectorAll('.pad button')].map(key => key.getBoundingClientRect()).filter(({ left, right }) => left < 0 || right > innerWidth)"
+
+    assert page.evaluate(f"{beside}.length") == 0
+    assert pad(page).get_by_role("button", name="Done").bounding_box()["y"] < size[1] - 46
+
+
+def test_lying_down_the_answer_stands_in_the_pads_head(page):
+    """There is no other room for it."""
+    page.set_viewport_size({"width": 844, "height": 390})
+    page.locator("#in-stock").tap()
+    page.locator("#in-stock").fill("1 1/2")
+
+    pad(page).locator(".answered", has_text="9").wait_for()
+    assert pad(page).locator(".answered .fraction").inner_text().split() == page.locator("#answer .fraction").inner_text().split()
+
+
+def test_a_fraction_over_nothing_is_not_stepped(page):
+    """One tick more of 3/0 is a sum that the card refuses, and no endless number."""
+    page.locator("#in-stock").tap()
+    page.locator("#in-stock").fill("3/0")
+    tap(page, "1/32 in more")
+
+    assert page.locator("#in-stock").input_value() == "3/0 + 1/32 in"
+
+
+def test_help_that_lies_over_a_field_can_be_put_away(page):
+    """By Escape, and it is there again the next time."""
+    shown = page.locator("#help-stock")
+    page.locator("#in-stock").focus()
+    shown.wait_for()
+    page.keyboard.press("Escape")
+    shown.wait_for(state="hidden")
+    page.locator("#in-fit").focus()
+    page.locator("#in-stock").focus()
+    shown.wait_for()

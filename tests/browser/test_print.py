@@ -111,3 +111,16 @@ def test_what_is_set_is_printed_larger_than_what_is_done(phone):
 
     assert page.evaluate(f"{sizes}('.settings .fraction')") > 1.4 * page.evaluate(f"{sizes}('.steps li')")
     assert page.evaluate(f"{sizes}('.cautions li')") < page.evaluate(f"{sizes}('.steps li')")
+
+
+def test_what_is_done_is_ticked_on_paper_too(phone):
+    """The sheet that goes along says what has passed already."""
+    page = phone.visit("/job")
+    page.get_by_role("button", name="Show the boathouse").click()
+    page.locator("#job-choice.ready").wait_for()
+    page.locator("#work .tick input").first.wait_for(state="attached")
+    page.evaluate("document.querySelectorAll('.tick input').forEach((box, nth) => { box.checked = !nth; })")
+    page.emulate_media(media="print")
+
+    marks = page.evaluate("[...document.querySelectorAll('.tick input')].slice(0, 2).map(box => getComputedStyle(box, '::before').content)")
+    assert marks == ['"\u2713"', "none"]

@@ -151,6 +151,19 @@ def test_what_cannot_be_read_is_not_the_shops(phone):
     assert "0.098" == remembered(page, "shop")["kerf"]
 
 
+def test_a_trial_is_not_remembered(phone):
+    """It belongs to the cut that it was read from: the next time the card asks for another. The address of now keeps it."""
+    page = opened(phone, "/groove")
+    typed(page, stock="1 1/8")
+    page.locator("#in-measured_groove").fill("0.380")
+    until(page, "new URLSearchParams(location.search).get('measured_groove') === '0.380'")
+    page.reload()
+    wait_for_card(page)
+    assert "0.380" == entry(page, "measured_groove")
+
+    assert ["1 1/8", ""] == [entry(opened(phone, "/groove"), name) for name in ("stock", "measured_groove")]
+
+
 def test_tape_and_units_are_remembered(phone):
     """They are those of every card that is opened; what was typed in inches stays what it was."""
     typed(opened(phone, "/tenon"), kerf="3/32", stock="1 1/8")
