@@ -15,6 +15,7 @@ from shopcalc.numbers import NUMBERS
 from shopcalc.parts import STAGES, STANDS
 from shopcalc.portable.answer import respond, respond_document
 from shopcalc.reference.cautions import CAUTIONS
+from shopcalc.reference.lumber import dressed_sizes
 from shopcalc.units import length_factors
 
 
@@ -28,6 +29,7 @@ def make_world(found: Mapping[str, Setup]) -> dict[str, Any]:
         "stages": list(STAGES),
         "runs": describe_runs(),
         "cautions": {machine: list(texts) for machine, texts in CAUTIONS.items()},
+        "lumber": dressed_sizes(),
         "laid": {"key": "", "laid": []},
         "setups": {slug: {"about": describe(setup), "formulas": compile_exact(setup.formulas())} for slug, setup in found.items()},
     }

@@ -22,6 +22,7 @@ from shopcalc.describe import describe_runs
 from shopcalc.packing import KEYS, USUAL, setups_script, text_literal
 from shopcalc.parts import STAGES, STANDS
 from shopcalc.reference.cautions import CAUTIONS
+from shopcalc.reference.lumber import dressed_sizes
 from shopcalc.render import ESCAPES
 from shopcalc.script import compiled, joined
 from shopcalc.units import length_factors
@@ -113,6 +114,7 @@ def _own_parts(found: Mapping[str, Setup]) -> str:
             f"const VERSION={text_literal(__version__)},UNITS={json.dumps(length_factors())},STANDS={json.dumps(STANDS)};",
             f"const STAGES={json.dumps(STAGES)},RUNS={json.dumps(describe_runs())};",
             f"const USUAL={json.dumps(USUAL)},KEYS={json.dumps(KEYS)};",
+            f"const LUMBER={json.dumps(dressed_sizes())};",
             f"const CAUTIONS={json.dumps(CAUTIONS, ensure_ascii=False)};",
             f"const TEMPLATES={json.dumps(files.templates(), ensure_ascii=False)},ESCAPES={json.dumps(ESCAPES)};",
             files.static_text("brain.js"),

@@ -1,6 +1,6 @@
 // Answers a request with what the portable code decides, rendered by the templates. No browser needed.
 const setups = {}, texts = {};
-const world = { version: VERSION, numbers, units: UNITS, stands: STANDS, stages: STAGES, runs: RUNS, cautions: CAUTIONS, setups, laid: { key: '', laid: [] } };
+const world = { version: VERSION, numbers, units: UNITS, stands: STANDS, stages: STAGES, runs: RUNS, cautions: CAUTIONS, lumber: LUMBER, setups, laid: { key: '', laid: [] } };
 
 // A setup's data is read and its formulas are made when they are first asked for: a cold start needs one card.
 function addFormulas(slug, make) {

@@ -12,7 +12,7 @@ def shown_wood(cutting, shop, world):
     laid = cutting["laid"]
     buy = []
     for row in bought_rows(laid):
-        buy.append({"text": count_text(row) + board_text(row, shop, world) + cost_text(row["cost"])})
+        buy.append({"text": count_text(row) + board_text(row, shop, world) + yard_text(row, shop, world) + cost_text(row["cost"])})
     return {
         "laid": [shown_laid(each, "laid" + str(at), cutting, shop, world) for at, each in enumerate(laid)],
         "bill": bill_text(laid) if cutting["readable"] else "No boards are laid while kerf, squaring or what is left long cannot be read.",
@@ -105,6 +105,20 @@ def rip_texts(board, which, shop, world):
 def board_text(row, shop, world):
     """The size of a board."""
     return " x ".join([quoted_length(row[name], "nearest", shop, world["units"]) for name in ["thickness", "width", "length"]])
+
+
+def yard_text(row, shop, world):
+    """What a yard calls a board of this section, if it is a dressed softwood size: a `1 x 4` measures 3/4 by 3 1/2 inches."""
+    names = [dressed_name(row[word], world["lumber"][word], world["numbers"]) for word in ["thickness", "width"]]
+    return "" if shop["metric"] or "" in names else ", a dressed " + " x ".join(names)
+
+
+def dressed_name(size, table, numbers):
+    """The name of what measures so much."""
+    for one in table:
+        if same(numbers["ratio"](one[1], one[2]), size):
+            return one[0]
+    return ""
 
 
 def cost_text(cost):

@@ -93,6 +93,8 @@ setup.correction(
 setup.trial("Cut one end of a scrap as wide as the sides and read both angles.")
 setup.trial("Then tape a whole ring of scrap together: the last joint shows all errors added up.")
 
+setup.machine("on edge", when=And(lean > degrees(45), lean < degrees(90)))
+
 # At the machine
 
 _flat = lean >= degrees(90)

@@ -74,7 +74,7 @@ frame_width = setup.size("frame_width", "Frame width", opening_width - 2 * gap_s
 frame_height = setup.size("frame_height", "Frame height", opening_height - gap_head - gap_foot, rounding="down")
 rail_shoulder = setup.size("rail_shoulder", "Rail from shoulder to shoulder", frame_width - 2 * stile)
 bay_height = setup.size("bay_height", "Clear height of each bay", (frame_height - top_rail - bottom_rail - mid_rails * mid_rail) / (mid_rails + 1))
-rail_length = setup.setting("rail_length", "Rails, cut to", rail_shoulder + 2 * (groove_depth - end_play))
+rail_length = setup.setting("rail_length", "Rails, cut to", rail_shoulder + 2 * (groove_depth - end_play), rounding="down")
 stile_length = setup.setting("stile_length", "Stiles, cut to", frame_height + 2 * horn)
 panel_width = setup.setting("panel_width", "Pane width", rail_shoulder + 2 * (groove_depth - panel_clearance), rounding="down")
 panel_height = setup.setting(

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And
+from sympy import And, Not
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line, slant
@@ -172,7 +172,7 @@ width_move = setup.correction(
     "Width",
     measured_width - cut_width,
     more="Too wide: take {size} off, or it has no room in the heat.",
-    less="Narrower by {size} than it may be: it has room; look at the bite as cut.",
+    less="Narrower by {size} than it may be: it has room.",
     far=None,
 )
 height_move = setup.correction(
@@ -180,27 +180,53 @@ height_move = setup.correction(
     "Height",
     measured_height - cut_height,
     more="Too high: take {size} off, or it has no room in the heat.",
-    less="Shorter by {size} than it may be: it has room; look at the bite as cut.",
+    less="Shorter by {size} than it may be: it has room.",
     far=None,
 )
 _bite_width = (measured_width - opening_width - _moves(opening_width, temp_cut - temp_cold)) / 2
 _bite_height = (measured_height - opening_height - _moves(opening_height, temp_cut - temp_cold)) / 2
-width_bite = setup.after("width_bite", "Bite as cut when coldest, left and right", _bite_width, rounding="down", division="64", when=_bite_width > 0)
+_too_wide, _too_high = measured_width > opening_width + 2 * groove_depth, measured_height > opening_height + 2 * groove_depth
+width_bite = setup.after(
+    "width_bite", "Bite as cut when coldest, left and right", _bite_width, rounding="down", division="64", when=And(_bite_width > 0, Not(_too_wide))
+)
 height_bite = setup.after(
-    "height_bite", "Bite as cut when coldest, top and bottom", _bite_height, rounding="down", division="64", when=_bite_height > 0
+    "height_bite",
+    "Bite as cut when coldest, top and bottom",
+    _bite_height,
+    rounding="down",
+    division="64",
+    when=And(_bite_height > 0, Not(_too_high)),
 )
 setup.caution(
     "narrow_pane",
-    _bite_width < least_bite,
+    And(_bite_width > 0, _bite_width < least_bite),
     "Cut {measured_width} wide the pane keeps less than {least_bite} in the groove at left and right when it is coldest.",
     change=measured_width,
 )
 setup.caution(
     "low_pane",
-    _bite_height < least_bite,
+    And(_bite_height > 0, _bite_height < least_bite),
     "Cut {measured_height} high the pane keeps less than {least_bite} in the groove at top and bottom when it is coldest.",
     change=measured_height,
 )
+for _name, _measured, _bite, _too_large, _where in (
+    ("wide", measured_width, _bite_width, _too_wide, "left and right"),
+    ("high", measured_height, _bite_height, _too_high, "top and bottom"),
+):
+    setup.caution(
+        f"too_{_name}",
+        _too_large,
+        f"Cut {{{_measured.name}}} {_name} the pane is larger than from bottom to bottom of its grooves at {_where}: it does not go in.",
+        change=_measured,
+        source="",
+    )
+    setup.caution(
+        f"not_{_name}_enough",
+        _bite <= 0,
+        f"Cut {{{_measured.name}}} {_name} the pane does not reach into its grooves at {_where} when it is coldest: cut another.",
+        change=_measured,
+        source="",
+    )
 setup.trial(
     "Measure the first pane before the others are cut, and try it in the dry frame: room at every edge. Too large is put right; too small is not."
 )

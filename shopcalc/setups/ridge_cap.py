@@ -6,7 +6,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, slant, turn
-from shopcalc.terms import cosd, degrees, larger, pick, sind
+from shopcalc.terms import cosd, degrees, larger, pick, sind, tand
 
 setup = Setup(
     slug="ridge-cap",
@@ -68,6 +68,8 @@ board_needed = setup.size("board_needed", "Width for both, with the kerf", wide_
 setup.part("Wide cap board", 1, cap_length, wide_rip, thickness)
 setup.part("Narrow cap board", 1, cap_length, narrow_rip, thickness)
 
+setup.machine("on edge", when=edge_bevel > degrees(45))
+
 # What can go wrong
 
 setup.stop("no_run", pitch_left + pitch_right >= degrees(180), "Two upright roofs have no peak.", change=pitch_left)
@@ -116,6 +118,15 @@ tilt_move = setup.correction(
     far=degrees(5),
     kind="angle",
 )
+_tilted = And(edge_bevel > 0, edge_bevel <= degrees(45))
+_on_edge = edge_bevel > degrees(45)
+_followed = And(setup.near(tilt_move), _tilted)
+wide_as_cut = setup.after(
+    "wide_as_cut", "Wide board, blade to fence for the bevel as cut", wide_rip - thickness * tand(measured_bevel), when=_followed
+)
+narrow_as_cut = setup.after(
+    "narrow_as_cut", "Narrow board, blade to fence for the bevel as cut", narrow_rip - thickness * tand(measured_bevel), when=_followed
+)
 setup.trial(
     "Cut the peak edge of two short scraps and hold them together over the peak, or a pattern of it: right, the joint closes along its whole face."
 )
@@ -127,8 +138,6 @@ setup.step(
     "Blade square: rip the wide board {wide_rip}, then the narrow one {narrow_rip}. Mark which is which, and the outside face of each.", when=_lapped
 )
 setup.step("Blade square: rip both boards {wide_rip}. Mark the outside face of each.", when=joint.is_("mitred"))
-_tilted = And(edge_bevel > 0, edge_bevel <= degrees(45))
-_on_edge = edge_bevel > degrees(45)
 setup.step("Tilt the blade {edge_bevel}, leaning away from the fence, and try it on scrap.", when=_tilted)
 setup.step("Tilt the blade {edge_tilt}, leaning away from a tall fence, and bring the fence up to it until the two just meet at the table.")
 setup.step(

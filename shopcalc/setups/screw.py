@@ -6,7 +6,23 @@ from sympy import And, Eq, Ne, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, line
-from shopcalc.terms import degrees, inches, number, pick, tand, whole_above, whole_nearest
+from shopcalc.reference.screws import (
+    BODY_OF_NONE,
+    BODY_OVER,
+    BODY_STEP,
+    BODY_UNDER,
+    DRILL_STEP,
+    HALF_COUNTERSINK,
+    HEAD_OF_NONE,
+    HEAD_STEP,
+    LEAST_GAUGE,
+    MOST_GAUGE,
+    PILOT_IN_HARDWOOD,
+    PILOT_IN_SOFTWOOD,
+    ROOT_OF_BODY,
+    SOURCES,
+)
+from shopcalc.terms import inches, number, pick, tand, whole_above, whole_nearest
 
 setup = Setup(
     slug="screw",
@@ -41,8 +57,9 @@ measured_body = setup.reading(
 # What follows from the gauge
 
 _flat = head.is_("flat")
-_planned = inches("0.060") + inches("0.013") * gauge
-_tick = inches("1/64")
+_none, _step = BODY_OF_NONE.value, BODY_STEP.value
+_planned = _none + _step * gauge
+_tick = DRILL_STEP.value
 
 
 def _next_drill(size: Any) -> Any:
@@ -51,68 +68,67 @@ def _next_drill(size: Any) -> Any:
 
 
 body = setup.as_found("body", "Body, the smooth shank", measured_body, _planned)
-root = setup.size("root", "Root of the thread, about", body * number("2/3"), division="64")
+root = setup.size("root", "Root of the thread, about", body * ROOT_OF_BODY.value, division="64")
 
 # What to set
 
 pilot_hole = setup.setting(
     "pilot_hole",
     "Pilot drill, for the thread",
-    pick((_next_drill(root * number("9/10")), wood.is_("hard")), otherwise=_next_drill(root * number("7/10"))),
+    pick((_next_drill(root * PILOT_IN_HARDWOOD.value), wood.is_("hard")), otherwise=_next_drill(root * PILOT_IN_SOFTWOOD.value)),
     rounding="up",
     division="64",
 )
 clearance_hole = setup.setting("clearance_hole", "Clearance drill, for the shank", _next_drill(body), rounding="up", division="64")
-countersink = setup.setting("countersink", "Countersink, across its mouth", inches("0.119") + inches("0.0266") * gauge, division="64", when=_flat)
+countersink = setup.setting("countersink", "Countersink, across its mouth", HEAD_OF_NONE.value + HEAD_STEP.value * gauge, division="64", when=_flat)
 countersink_depth = setup.size(
     "countersink_depth",
     "Depth of the countersink",
-    (countersink - body) / 2 / tand(degrees(41)),
+    (countersink - body) / 2 / tand(HALF_COUNTERSINK.value),
     division="64",
     when=And(_flat, countersink > body),
 )
 
 # What can go wrong
 
-setup.stop("gauge_small", gauge < 2, "A gauge of {gauge} is below No. 2: nothing is published here for so small a screw.", change=gauge)
-setup.stop("gauge_large", gauge > 14, "A gauge of {gauge} is above No. 14: from there on take a lag screw or a bolt.", change=gauge)
+setup.stop("gauge_small", gauge < LEAST_GAUGE, "A gauge of {gauge} is below No. 2: nothing is published here for so small a screw.", change=gauge)
+setup.stop("gauge_large", gauge > MOST_GAUGE, "A gauge of {gauge} is above No. 14: from there on take a lag screw or a bolt.", change=gauge)
 
 # The trial
 
 gauge_by_shank = setup.after(
     "gauge_by_shank",
     "Gauge by the shank",
-    whole_nearest((measured_body - inches("0.060")) / inches("0.013")),
+    whole_nearest((measured_body - _none) / _step),
     kind="count",
-    when=measured_body >= inches("0.060"),
+    when=measured_body >= _none,
 )
-_off = Or(measured_body > _planned + inches("0.004"), measured_body < _planned - inches("0.007"))
-_tolerance = "Body +0.004, \u22120.007 in: read in a seller's page that gives the tolerance of wood screws"
+_off = Or(measured_body > _planned + BODY_OVER.value, measured_body < _planned - BODY_UNDER.value)
 setup.caution(
     "not_its_gauge",
-    And(_off, Ne(gauge_by_shank, gauge), gauge_by_shank >= 2, gauge_by_shank <= 14),
+    And(_off, Ne(gauge_by_shank, gauge), gauge_by_shank >= LEAST_GAUGE, gauge_by_shank <= MOST_GAUGE),
     "A shank of {measured_body} is no No. {gauge}; by the shank it is a No. {gauge_by_shank}. The drills are for the shank as it measures: "
     "set the gauge to it too, for the head.",
     change=gauge,
-    source=_tolerance,
+    source=BODY_OVER.source,
 )
 setup.caution(
     "odd_shank",
     And(_off, Eq(gauge_by_shank, gauge)),
     "A shank of {measured_body} is further from that of a No. {gauge} than makers allow: measure another. The drills are for the shank as it measures.",
     change=measured_body,
-    source=_tolerance,
+    source=BODY_OVER.source,
 )
 setup.caution(
     "thicker_than_any",
-    gauge_by_shank > 14,
+    gauge_by_shank > MOST_GAUGE,
     "A shank of {measured_body} is thicker than that of a No. 14: measure again, or take it for a lag screw or a bolt.",
     change=measured_body,
     source="",
 )
 setup.caution(
     "thinner_than_any",
-    measured_body < inches("0.0795"),
+    measured_body < _none + _step * number("3/2"),
     "A shank of {measured_body} is thinner than that of a No. 2: measure again.",
     change=measured_body,
     source="",
@@ -123,7 +139,7 @@ measured_countersink = setup.reading(
 depth_move = setup.correction(
     "depth_move",
     "Countersink",
-    (countersink - measured_countersink) / 2 / tand(degrees(41)),
+    (countersink - measured_countersink) / 2 / tand(HALF_COUNTERSINK.value),
     more="Mouth too small: set the stop of the countersink {size} deeper.",
     less="Mouth too wide: set the stop of the countersink {size} less deep.",
     far=inches("1/16"),
@@ -171,7 +187,7 @@ setup.operation(
 _top = 4 * body
 _deep = _top + 5 * body
 _wide = 5 * body
-_cone = (countersink - clearance_hole) / 2 / tand(degrees(41))
+_cone = (countersink - clearance_hole) / 2 / tand(HALF_COUNTERSINK.value)
 # half of a round head, as a share of its radius
 _DOME = [("1", "0"), ("0.924", "0.383"), ("0.707", "0.707"), ("0.383", "0.924"), ("0", "1")]
 _RIGHT = [(number(x), number(y)) for x, y in _DOME]
@@ -204,18 +220,6 @@ setup.picture(
     label("lower piece", (-_wide * number("5/8"), -_top - 3 * body)),
 )
 
-setup.source(
-    "Body 0.060 in + 0.013 in a gauge: Machinery's Handbook, read in the publication for machine screws; for wood screws (ANSI B18.6.1) from memory."
-)
-setup.source(
-    "Root of the thread about two thirds of the body: Wood Handbook, chapter 8, read in the publication. NDS, Appendix L, has about four fifths (from memory)."
-)
-setup.source(
-    "Pilot 90% of the root in hardwood, 70% in softwood: the rule of the NDS before 1962, read in its commentary. Drills come in 64ths: "
-    "ANSI B94.11M, read in a page that quotes it."
-)
-setup.source(
-    "Countersink 82\u00b0: flat heads are 80\u00b0 to 82\u00b0, Machinery's Handbook, read in the publication for machine screws. Head 0.119 in + 0.0266 in a gauge: a line "
-    "through the largest heads in sellers' tables, within 0.001 in; one in the hand may be smaller."
-)
+for _source in SOURCES:
+    setup.source(_source)
 setup.source("Clearance no larger than the next drill over the shank, soap or wax, steel before brass: " + NO_SOURCE + ".")

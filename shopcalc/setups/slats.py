@@ -162,11 +162,18 @@ spacer_move = setup.correction(
     measured_spacer - even_gap,
     more="Spacer too thick: plane {size} off it.",
     less="Spacer too thin: glue {size} of card or veneer to it.",
-    when=even_gap > 0,
+    when=And(even_gap > 0, Not(_by_spacer)),
     far=inches("1/8"),
     look="Cut another block rather than mend it.",
 )
 creep = setup.after("creep", "Stepped along with this block, the far end is out by", gaps * abs(measured_spacer - even_gap), when=even_gap > 0)
+setup.caution(
+    "other_spacer",
+    And(_by_spacer, abs(measured_spacer - gap) > inches("1/500")),
+    "The block measures {measured_spacer}, and the marks are for {gap}: type what it measures as the spacer, and they follow.",
+    change=gap,
+    source="",
+)
 setup.trial(
     "Rip the spacer block from a scrap as thick as the slats, long enough to hold. Type in what it measures across: "
     "the card says what to take off, and how far out the last slat would be by the block alone."

@@ -288,7 +288,9 @@ setup.source(
     "Change = width \u00d7 coefficient \u00d7 change of moisture in percent, from 6 to 14%: Wood Handbook, FPL-GTR-190 (2010), equation (13-2), read in the publication."
 )
 setup.source("The same book warns that across the grain of ordinary lumber this probably gives too much for the width.")
-setup.source(f"Coefficients: hardwoods {READ} of that book; softwoods {RECOMPUTED}, by the rule of Table 13-5; those marked so {MEMORY}.")
+setup.source(
+    f"Coefficients: hardwoods {READ} of that book; softwoods and yellow-poplar {RECOMPUTED}, by the rule of Table 13-5; those marked so {MEMORY}."
+)
 setup.source("Moisture of wood at rest in air: FPL-RN-0268 (Simpson, 1998), constants for \u00b0F read in a page that quotes them.")
 setup.source("More than 1/4 in of movement as much for one board, and every board fixed in its middle: " + NO_SOURCE + ".")
 

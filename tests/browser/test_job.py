@@ -431,7 +431,8 @@ def test_the_drawer_of_codes_is_kept_when_it_was_used_once(phone: Phone) -> None
 
 SLOWLY = """() => {
     const own = window.fetch;
-    window.fetch = (...asked) => String(asked[0]).startsWith('/job') ? new Promise(done => setTimeout(done, 600)).then(() => own(...asked)) : own(...asked);
+    const later = () => new Promise(done => setTimeout(done, 600));
+    window.fetch = async (...asked) => { if (String(asked[0]).startsWith('/job')) await later(); return own(...asked); };
 }"""
 
 

@@ -398,9 +398,9 @@ def test_no_key_is_beside_the_screen(page, size, units):
     ready(page)
     page.locator("#in-stock").tap()
     pad(page).wait_for()
-    beside = "[...document.querySelectorAll('.pad button')].map(key => key.getBoundingClientRect()).filter(({ left, right }) => left < 0 || right > innerWidth)"
+    boxes = "[...document.querySelectorAll('.pad button')].map(key => key.getBoundingClientRect())"
 
-    assert page.evaluate(f"{beside}.length") == 0
+    assert page.evaluate(f"{boxes}.filter(({{ left, right }}) => left < 0 || right > innerWidth).length") == 0
     assert pad(page).get_by_role("button", name="Done").bounding_box()["y"] < size[1] - 46
 
 

@@ -126,6 +126,8 @@ CHECKED = {
         "narrow_rip": Checked(_SLABS, "test_ridge_cap::test_each_rip_is_just_wide_enough_for_its_board"),
         "difference": Checked(_SLABS, "test_ridge_cap::test_each_rip_is_just_wide_enough_for_its_board"),
         "board_needed": Checked(_SLABS, "test_ridge_cap::test_each_rip_is_just_wide_enough_for_its_board"),
+        "wide_as_cut": Checked(_SLABS, "test_ridge_cap::test_a_bevel_that_came_out_otherwise_moves_the_fence"),
+        "narrow_as_cut": Checked(_SLABS, "test_ridge_cap::test_a_bevel_that_came_out_otherwise_moves_the_fence"),
         "edge_tilt": Checked(_SLABS, "test_ridge_cap::test_a_board_on_edge_is_tilted_by_the_rest_of_the_right_angle"),
         "tilt_move": Checked(_SAW, "test_ridge_cap::test_a_tilt_that_is_off_is_put_right_by_the_correction"),
     },

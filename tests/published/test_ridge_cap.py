@@ -84,6 +84,23 @@ def test_a_board_cut_on_edge_has_the_faces_of_the_board_built(entries):
 
 
 @every_cap
+def test_a_bevel_that_came_out_otherwise_moves_the_fence(entries):
+    """A blank cut from the edge of its long face at the tilt as it measures: wide_as_cut, narrow_as_cut are what is left of the other face."""
+    planned = results_of("ridge-cap", **entries)
+    thickness = float(entries["thickness"])
+    found = planned["edge_bevel"] - 0.7
+    if not 0 < found <= 44:
+        return
+    values = results_of("ridge-cap", **entries, measured_bevel=f"{found:.6f}")
+    turn = np.radians(found)
+    for rip_of, as_cut in (("wide_rip", "wide_as_cut"), ("narrow_rip", "narrow_as_cut")):
+        width = planned[rip_of]
+        flat = np.array([(0.0, 0.0), (width, 0.0), (width, -thickness), (0.0, -thickness)])
+        cut = clip(flat, (np.array([np.cos(turn), -np.sin(turn)]), width * np.cos(turn)))
+        assert values[as_cut] == pytest.approx(float(np.ptp(cut[np.isclose(cut[:, 1], -thickness), 0])), abs=1e-5)
+
+
+@every_cap
 def test_each_rip_is_just_wide_enough_for_its_board(entries):
     """The whole board as built fits the width that is ripped, with nothing over; both and a kerf are the board needed."""
     values = results_of("ridge-cap", **entries, kerf="3/32")
