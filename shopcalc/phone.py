@@ -36,6 +36,7 @@ KEPT = (
     "/static/large.js",
     "/static/light.js",
     "/static/pad.js",
+    "/static/units.js",
     "/static/memory.js",
     "/static/vendor/htmx-2.0.11.min.js",
     "/static/job.js",

@@ -1,5 +1,6 @@
 // What only a browser can do: keep the worker, say whether there is a copy for no signal, offer a newer version,
-// keep the address in step with the form. What the cards say is decided elsewhere.
+// keep the address in step with the form. What the cards say is decided elsewhere. The modules that come after the first
+// paint use five things of this script: show, during, underWay, typedNames and isLate.
 const show = (name, on) => document.querySelectorAll(`[data-signal="${name}"]`).forEach(each => { each.hidden = !on; });
 
 async function keepWorker() {
@@ -181,52 +182,6 @@ function noAnswer(...parts) {
   });
 }
 
-// When bare numbers change their unit, those that stand in the form keep theirs: 1 3/8 becomes 1 3/8 in.
-function keepMeaning(now) {
-  const before = now === 'mm' ? 'in' : 'mm';
-  for (const entry of document.querySelectorAll('#inputs [data-kind]')) {
-    entry.value = meantIn(before, entry.dataset.kind, entry.value);
-  }
-}
-
-// An entry as it is written where bare numbers are of another unit.
-function meantIn(unit, kind, text) {
-  if (kind === 'length') return withUnit(text, unit);
-  if (/^(lengths|pieces|stock)$/.test(kind)) return text.split(/[,;]/).map(each => lineMeant(each.trim(), unit)).join(', ');
-  if (kind === 'temperature' && /^[-\u2212\d\s.\/\u00b0]+$/.test(text)) return `${text.trim()} ${unit === 'mm' ? 'C' : 'F'}`;
-  return text;
-}
-
-// One of a row: a name before the length, how many or a price behind it, stay as they are.
-function lineMeant(line, unit) {
-  const [, name, length, tail] = /^([a-z ]*?)\s*([^a-z].*?)?(\s*[x\u00d7]\s*\d+.*|\s*@.*)?$/i.exec(line) ?? [];
-  return length ? `${name}${name && ' '}${withUnit(length, unit)}${tail ?? ''}` : line;
-}
-
-// Of a sum, each part that says no unit gets one: 6 + 1/2 mm in inches is 6 in + 1/2 mm.
-function withUnit(entry, unit) {
-  const text = entry.trim();
-  if (/^(?:\d*\.?\d+|\d+\.|(?:\d+[ -])?\d+[\/\u2044]\d+|\d*[ -]?[\u00bc-\u00be\u2150-\u215e])$/.test(text)) return `${text} ${unit}`;
-  if (!text || !/[a-wyz"'\u2032\u2033\u2018-\u201d]/i.test(text)) return text && `(${text}) ${unit}`;
-  const parts = partsOf(text);
-  if (parts.length > 1) return parts.map((part, nth) => nth % 2 ? ` ${part} ` : withUnit(part, unit)).join('');
-  const [, before, within, after] = /^([\d .\/]*[*x\u00d7]\s*)?\((.*)\)(\s*[*x\u00d7\/\u00f7][\d .\/]+)?$/i.exec(text) ?? [];
-  return within ? `${before ?? ''}(${withUnit(within, unit)})${after ?? ''}` : text;
-}
-
-// The parts of a sum and the signs between them, outside of brackets. A dash without spaces may belong to 3-5/8.
-function partsOf(text) {
-  const parts = [''];
-  let depth = 0;
-  for (const mark of text.split(/( - |[-+\u2212()])/)) {
-    if (mark === '(') depth += 1;
-    if (mark === ')') depth -= 1;
-    if (!depth && /^(?: - |[+\u2212])$/.test(mark)) parts.push(mark.trim(), '');
-    else parts[parts.length - 1] += mark;
-  }
-  return parts;
-}
-
 function markWrong() {
   for (const note of document.querySelectorAll('#inputs .note')) {
     const entry = document.getElementById(note.id.replace('note-', 'in-'));
@@ -275,7 +230,7 @@ async function fetchRest() {
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  const start = async () => { keepWorker(); await fetchRest(); load('/static/memory.js'); loadHtmx(); loadHand(); import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js'); };
+  const start = async () => { keepWorker(); await Promise.all([import('/static/units.js'), fetchRest()]); loadHtmx(); loadHand(); import('/static/memory.js'); import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js'); };
   if (document.hidden) start();
   else requestAnimationFrame(() => setTimeout(start));
 }
@@ -308,7 +263,6 @@ addEventListener('pageshow', () => { leaving = false; });
 document.addEventListener('input', event => {
   keys += 1;
   typedNames.add(event.target.name);
-  if (event.target.id === 'shop-units') keepMeaning(event.target.value);
   const form = event.target.closest('#inputs');
   if (form) during(askAnswer(form));
 }, true);

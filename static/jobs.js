@@ -1,4 +1,5 @@
 // Keeps the jobs on this device, for the page of the jobs and for the cards that put their entries there.
+import { meantIn } from './units.js';
 import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.2.js';
 
 const store = createStore('shopcalc', 'jobs');

@@ -36,9 +36,11 @@ def test_every_file_a_page_loads_is_kept() -> None:
 
 def loaded() -> set[str]:
     """The addresses that the page's scripts load."""
-    texts = "".join(files.static_text(name).replace("'./", "'/static/") for name in ("app.js", "pad.js", "large.js", "job.js", "jobs.js"))
+    texts = "".join(
+        files.static_text(name).replace("'./", "'/static/") for name in ("app.js", "pad.js", "large.js", "memory.js", "job.js", "jobs.js")
+    )
     # the drawer of codes is fetched when a code is asked for, on a desk
-    return set(re.findall(r"'(/[\w./-]+)'", texts)) - {"/job", "/static/vendor/uqr-0.1.2.mjs"}
+    return set(re.findall(r"'(/[\w./-]+)'", texts)) - {"/job", "/shop", "/static/vendor/uqr-0.1.2.mjs"}
 
 
 @pytest.mark.parametrize("address", phone.KEPT)
@@ -60,7 +62,7 @@ def test_scripts_that_scripts_load_are_kept() -> None:
     assert set() == loaded() - {*phone.KEPT, "/worker.js"}
 
 
-OWN = ["worker.js", "app.js", "elements.js", "pad.js", "large.js", "light.js", "job.js", "jobs.js", "memory.js", "brain.js", "numbers.js"]
+OWN = ["worker.js", "app.js", "elements.js", "pad.js", "large.js", "light.js", "units.js", "job.js", "jobs.js", "memory.js", "brain.js", "numbers.js"]
 
 
 @pytest.mark.parametrize("name", OWN)

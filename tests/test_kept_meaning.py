@@ -1,0 +1,74 @@
+"""What an entry means when bare numbers change their unit: the page's script puts the unit where the grammar needs it."""
+
+import json
+import random
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from py_mini_racer import MiniRacer
+
+from shopcalc import files
+from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
+from shopcalc.portable.reading import read_length, read_temperature
+
+from .helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS
+from .typed import GRAINS, entry
+
+MOST = 200
+READERS = {
+    "length": lambda text, shop: read_length(text, shop, UNITS, NUMBERS),
+    "lengths": lambda text, shop: read_lengths(text, MOST, shop, UNITS, NUMBERS),
+    "pieces": lambda text, shop: read_pieces(text, MOST, shop, UNITS, NUMBERS),
+    "stock": lambda text, shop: read_stock(text, MOST, shop, UNITS, NUMBERS),
+    "temperature": lambda text, shop: read_temperature(text, shop, UNITS, NUMBERS),
+}
+SIGNS = [" + ", " - ", "+", "\u2212", " \u2212 "]
+
+
+@pytest.fixture(scope="module")
+def script() -> Iterator[MiniRacer]:
+    """The script that puts units, without what listens in a page."""
+    text = files.static_text("units.js").replace("export ", "").split("// Before the answer")[0]
+    with MiniRacer() as engine:
+        engine.eval(text)
+        yield engine
+
+
+def meant(script: MiniRacer, unit: str, kind: str, texts: list[str]) -> list[str]:
+    """The entries as the page writes them when bare numbers were in this unit, and are no longer."""
+    return list(
+        json.loads(str(script.eval(f"JSON.stringify({json.dumps(texts)}.map(text => meantIn({json.dumps(unit)}, {json.dumps(kind)}, text)))")))
+    )
+
+
+def typed(kind: str, metric: bool, count: int) -> list[str]:
+    """What people type, and sums of it."""
+    rng = random.Random(f"{kind} {metric}")
+    declared = {"name": "x", "kind": kind, "reading": False, "options": [], "items": 12, "most": [], "zero": True, "start": "1"}
+    found = []
+    for _ in range(count):
+        one, other = (entry(declared, rng, "sensible", rng.choice(GRAINS), [], metric) for _ in range(2))
+        found.append(
+            rng.choice([one, one + rng.choice(SIGNS) + other, f"({one}{rng.choice(SIGNS)}{other}) / 2", f"2 x {one}"]) if kind == "length" else one
+        )
+    return found
+
+
+def values(kind: str, texts: list[str], shop: dict[str, Any]) -> list[Any]:
+    """What is read, or None where nothing can be."""
+    return [got["value"] if got["ok"] else None for got in (READERS[kind](text, shop) for text in texts)]
+
+
+@pytest.mark.parametrize("metric", [False, True], ids=["from inches", "from millimetres"])
+@pytest.mark.parametrize("kind", READERS)
+def test_an_entry_means_what_it_meant(kind: str, metric: bool, script: MiniRacer) -> None:
+    """Whatever could be read where bare numbers were of one unit is read as the same where they are of the other."""
+    texts = typed(kind, metric, 400)
+    before, after = (MM_SHOP, INCH_SHOP) if metric else (INCH_SHOP, MM_SHOP)
+    was = values(kind, texts, before)
+    written = meant(script, "mm" if metric else "in", kind, texts)
+    now = values(kind, written, after)
+
+    assert sum(value is not None for value in was) > 150
+    assert [] == [(text, put) for text, put, one, other in zip(texts, written, was, now, strict=True) if one is not None and one != other]
