@@ -140,6 +140,8 @@ def _print_job(view: dict[str, Any]) -> None:
             click.echo(f"    {wrong['label'].upper()}: {wrong['note']}")
     for trouble in view["troubles"]:
         click.echo(f"  ! {trouble['label']}{trouble['text']}")
+    for doubt in view["doubts"]:
+        click.echo(f"  ? {doubt['text']}")
     click.echo(f"\nOrder of work ({view['progress']})")
     for stage in view["stages"]:
         click.echo(f"  {stage['stage'].upper()}")

@@ -3,6 +3,7 @@
 from shopcalc.portable.bench import inner_benches
 from shopcalc.portable.card import shown_checks, shown_stops
 from shopcalc.portable.cutlist import solve_job
+from shopcalc.portable.doubts import shown_doubts
 from shopcalc.portable.form import tape_options
 from shopcalc.portable.job import LINE_LETTERS, MOST_ITEMS, nth_line
 from shopcalc.portable.links import encoded, shop_query, with_parts
@@ -48,6 +49,7 @@ def job_view(job, world):
         "items": items,
         "has_items": len(items) > 0,
         "troubles": troubles,
+        "doubts": shown_doubts(solved["worked"]),
         "stages": stages,
         "has_stages": len(stages) > 0,
         "progress": progress_text(solved["runs"]),

@@ -1,0 +1,57 @@
+"""What items of a job say differently of one thing."""
+
+import json
+from typing import Any
+
+from py_mini_racer import MiniRacer
+
+from shopcalc import exact, files
+
+from ..helpers import run
+
+
+def doubts(*items: dict[str, Any], **shop: str) -> list[str]:
+    """What is asked about a job of these items."""
+    numbered = [{"id": place, "label": item["setup"], **item} for place, item in enumerate(items, 1)]
+    document = {"format": "shopcalc job", "version": 1, "items": numbered, "shop": shop}
+    return [row["text"] for row in exact.answer_document("/job", json.dumps(document))["view"]["doubts"]]
+
+
+LAYOUT: dict[str, Any] = {"setup": "hinge-layout", "inputs": {"hinge_length": "4 in"}}
+MORTISE: dict[str, Any] = {"setup": "hinge-mortise", "inputs": {"hinge_length": "3 in"}}
+
+
+def test_one_hinge_of_two_lengths_is_asked_about_once() -> None:
+    """Each card leads on to the other: the question is one, whichever came first."""
+    assert ["Hinge length: 4 in for hinge-layout, 3 in for hinge-mortise. Are both meant?"] == doubts(LAYOUT, MORTISE)
+    assert 1 == len(doubts(MORTISE, LAYOUT))
+
+
+def test_what_follows_on_one_card_is_held_against_the_next() -> None:
+    """The height of a frame, which is worked out, and the height of its door."""
+    frame: dict[str, Any] = {"setup": "frame", "inputs": {"opening_height": "78 1/4", "gap_head": "1/8", "gap_foot": "1/8"}}
+
+    assert [] == doubts(frame, {"setup": "hinge-layout", "inputs": {"door_height": "78", "gap_head": "1/8"}})
+    [text] = doubts(frame, {"setup": "hinge-layout", "inputs": {"door_height": "77 1/2", "gap_head": "1/8"}})
+    assert text.startswith("Door height: 78 in for frame, 77 1/2 in for hinge-layout.")
+
+
+def test_what_a_tape_hardly_tells_is_no_doubt() -> None:
+    """A hair under a 64th is the same, in the shop's own unit."""
+    near = {**MORTISE, "inputs": {"hinge_length": "101.5 mm"}}
+
+    assert [] == doubts(LAYOUT, near)
+    assert ["Hinge length: 101.6 mm for hinge-layout, 76.2 mm for hinge-mortise. Are both meant?"] == doubts(LAYOUT, MORTISE, units="mm")
+
+
+def test_of_several_nobody_knows_which_belong_together() -> None:
+    """Two doors have two hinges; and what cannot be worked says nothing."""
+    assert [] == doubts(LAYOUT, MORTISE, MORTISE)
+    assert [] == doubts(LAYOUT, {**MORTISE, "inputs": {"hinge_length": "x"}})
+
+
+def test_the_boathouse_is_of_one_mind_on_both_sides(phone_brain: MiniRacer) -> None:
+    """The job that shows everything contradicts itself nowhere."""
+    text = files.static_text("boathouse.json")
+
+    assert [] == exact.answer_document("/job", text)["view"]["doubts"] == run(phone_brain, "decideDocument('/job', given[0]).view.doubts", text)
