@@ -1,5 +1,5 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
-import { LAST, blank, change, everyJob, find, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved, whole } from './jobs.js';
+import { LAST, blank, change, everyJob, fillIn, find, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
 const VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
 const page = find('job'), work = find('work');
@@ -132,7 +132,7 @@ async function fieldChanged(event, ended) {
   const { key } = field.dataset;
   if (ended) hush();
   if (ended && (key === 'quantity' || key === 'count') && field.value && !isCount(field.value)) say(`“${field.value}” is no count from 1 to 999: it stays as it was.`);
-  await change(work.dataset.job, job => { whole(job); put(job, field); });
+  await change(work.dataset.job, job => { fillIn(job); put(job, field); });
   if (!ended) return;
   if (field.dataset.set === 'title') find('job-choice').selectedOptions[0].textContent = field.value;
   await draw();
@@ -191,7 +191,7 @@ async function takeIn(text, from) {
     say(`${from} was not taken. ${textOf(await response.text())}`);
     return true;
   }
-  whole(job);
+  fillIn(job);
   await choose(await keepNew(job));
   if (!unsaved.size) say(`${from} is kept here as “${find('job-choice').selectedOptions[0].textContent}”.`);
   return true;
@@ -246,7 +246,7 @@ const DO = {
   start: async () => choose(await keepNew(blank('New job'))),
   boathouse: async () => {
     const text = await (await fetch('/static/boathouse.json')).text(), fresh = JSON.parse(text);
-    whole(fresh);
+    fillIn(fresh);
     const same = (await everyJob()).find(([, job]) => JSON.stringify(job) === JSON.stringify(fresh));
     return same ? choose(same[0]) : takeIn(text, 'The boathouse');
   },

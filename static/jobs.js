@@ -98,7 +98,7 @@ export function freeNumber({ items }) {
 }
 
 // A document may leave out what is as usual.
-export function whole(job) {
+export function fillIn(job) {
   for (const [name, usual] of Object.entries(EMPTY)) job[name] ??= structuredClone(usual);
 }
 
@@ -111,18 +111,22 @@ async function offerToAdd() {
   const known = kept?.items.find(each => String(each.id) === item);
   const keep = async () => {
     const id = known ? job : await jobForNew();
-    let saved = null, why = '';
+    let saved = null, why = '', said = known ? 'Saved to' : 'Added to';
     await change(id, doc => {
       saved = doc;
       const inputs = typed(form, doc.shop ?? {}), line = known && doc.items.find(each => String(each.id) === item);
       if (line) line.inputs = inputs;
       else if (known) why = 'This item was taken out of its job: nothing is kept of what you type here.';
       else if (doc.items.length >= MOST_ITEMS) why = `A job holds at most ${MOST_ITEMS} items.`;
-      else doc.items.push({ id: freeNumber(doc), setup: form.getAttribute('action').slice(1), quantity: 1, inputs });
+      else {
+        const setup = form.getAttribute('action').slice(1), asked = JSON.stringify(inputs);
+        if (doc.items.some(each => each.setup === setup && JSON.stringify(each.inputs) === asked)) said = 'Added once more, with the same entries, to';
+        doc.items.push({ id: freeNumber(doc), setup, quantity: 1, inputs });
+      }
     });
     if (!saved || unsaved.has(id)) return;
     if (why) return say(why);
-    find('job-added').replaceChildren(`${known ? 'Saved to' : 'Added to'} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
+    find('job-added').replaceChildren(`${said} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
     find('job-added').hidden = false;
   };
   button.hidden = Boolean(known);

@@ -88,6 +88,20 @@ def test_the_boathouse_shows_order_cuts_and_boards(shop: Phone) -> None:
     assert page.locator(".laid svg").count() >= 2
 
 
+def test_a_second_tap_says_that_it_is_there_twice(shop: Phone) -> None:
+    """Two sash may be wanted, and a tap that was doubled is seen; other entries are another item."""
+    page = shop.visit("/tenon?stock=1+1/2")
+    wait_for_card(page)
+    add = page.get_by_role("button", name="Add to the job")
+    add.click()
+    page.get_by_text("Added to \u201cMy job\u201d").wait_for()
+    add.click()
+    page.get_by_text("Added once more, with the same entries, to \u201cMy job\u201d").wait_for()
+    page.locator("#in-stock").fill("1 3/4")
+    add.click()
+    page.get_by_text("Added to \u201cMy job\u201d").wait_for()
+
+
 def test_a_card_is_added_and_edited_from_the_job(shop: Phone) -> None:
     """The card's button puts it into a job; its link goes back to the card with what was typed, and what is changed there is kept."""
     page = shop.visit("/tenon?stock=1+1/2")
