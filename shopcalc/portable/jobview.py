@@ -161,7 +161,7 @@ def shown_troubles(worked):
         wrong = faults_of(each)
         if len(wrong) > 0:
             why = " ".join([one["label"] + ": " + one["note"] for one in wrong])
-            left_out = " is in no list. " if each["refused"] else ": "
+            left_out = " is left out. " if each["refused"] else ": "
             rows.append({"label": each["item"]["label"], "text": left_out + why})
     return rows
 

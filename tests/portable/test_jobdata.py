@@ -43,4 +43,4 @@ def test_the_csv_says_what_is_not_in_it() -> None:
     items = [{"id": 1, "setup": "frame", "label": "Side door", "inputs": {"stock": "x"}}]
     text = exact.answer_document("/job.csv", json.dumps({"format": "shopcalc job", "version": 1, "items": items}))["text"]
 
-    assert "Side door is in no list. Stock thickness: \u201cx\u201d cannot stand there." == list(csv.reader(io.StringIO(text)))[-1][2]
+    assert "Side door is left out. Stock thickness: \u201cx\u201d cannot stand there." == list(csv.reader(io.StringIO(text)))[-1][2]

@@ -280,7 +280,7 @@ def test_an_item_that_cannot_be_made_has_no_runs_and_no_parts(stock: str) -> Non
 
     assert ["Slats in a run"] == sorted({part["item"] for run in data["order"] for part in run["parts"]} | {cut["item"] for cut in data["cuts"]})
     [trouble] = view["troubles"]
-    assert ("Side door", " is in no list. ") == (trouble["label"], trouble["text"][:16])
+    assert ("Side door", " is left out. ") == (trouble["label"], trouble["text"][:14])
 
 
 def test_a_reading_that_cannot_be_keeps_its_run_where_it_is_mended() -> None:
