@@ -137,18 +137,27 @@ async function askAnswer(form) {
   }
 }
 
-// Mostly only numbers change: then the elements stay and their texts are put in, which costs a phone half as much.
+// Mostly only numbers change: then the elements stay and their texts are put in, which costs a phone half as much. Where
+// something comes or goes only the least element that holds it is filled anew.
 function redraw(place, html) {
   const fresh = document.createElement('template');
   fresh.innerHTML = html;
-  if (haveOneShape(place, fresh.content)) refill(place, fresh.content);
-  else place.replaceChildren(fresh.content);
+  refill(place, fresh.content);
 }
 
-function haveOneShape(old, now) {
+function refill(old, now) {
   const mine = old.childNodes, theirs = now.childNodes;
+  if (!areAllAlike(mine, theirs)) return old.replaceChildren(...theirs);
+  for (let nth = 0; nth < mine.length; nth += 1) {
+    const one = mine[nth], other = theirs[nth];
+    if (one.nodeType !== Node.TEXT_NODE) refill(one, other);
+    else if (one.data !== other.data) one.data = other.data;
+  }
+}
+
+function areAllAlike(mine, theirs) {
   if (mine.length !== theirs.length) return false;
-  for (let nth = 0; nth < mine.length; nth += 1) if (!areAlike(mine[nth], theirs[nth]) || !haveOneShape(mine[nth], theirs[nth])) return false;
+  for (let nth = 0; nth < mine.length; nth += 1) if (!areAlike(mine[nth], theirs[nth])) return false;
   return true;
 }
 
@@ -157,14 +166,6 @@ function areAlike(one, other) {
   if (one.nodeName !== other.nodeName || said?.length !== wanted?.length) return false;
   for (let nth = 0; nth < (said?.length ?? 0); nth += 1) if (other.getAttribute(said[nth].name) !== said[nth].value) return false;
   return true;
-}
-
-function refill(old, now) {
-  for (let nth = 0; nth < old.childNodes.length; nth += 1) {
-    const mine = old.childNodes[nth], theirs = now.childNodes[nth];
-    if (mine.nodeType !== Node.TEXT_NODE) refill(mine, theirs);
-    else if (mine.data !== theirs.data) mine.data = theirs.data;
-  }
 }
 
 // Answers and cautions come and go above the form: a field with the pad open stays where it is under the finger.

@@ -1,10 +1,16 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
 import { LAST, blank, change, everyJob, fillIn, find, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
-const VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
+const WAIT = 3000, VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
 const page = find('job'), work = find('work');
 
-const asked = (job, kind = '') => fetch(`/job${kind}`, { method: 'POST', body: JSON.stringify(job), headers: { 'Content-Type': 'application/json' } });
+// A server that works other jobs says so, and is asked again.
+async function asked(job, kind = '') {
+  const response = await fetch(`/job${kind}`, { method: 'POST', body: JSON.stringify(job), headers: { 'Content-Type': 'application/json' } });
+  if (response.status !== 503) return response;
+  await new Promise(done => setTimeout(done, WAIT));
+  return asked(job, kind);
+}
 
 // `current` is the job chosen; the fields on the page belong to the job that `work.dataset.job` names.
 // `owed` says that a page that was asked for has not been shown.
