@@ -17,7 +17,6 @@ from shopcalc.render import render
 LARGEST_JOB = 1_000_000  # bytes; the page refuses a larger one too
 # a job of hundreds of unlike sections takes seconds: the other threads go on answering cards
 JOBS_AT_ONCE = BoundedSemaphore(2)
-LONGEST_WAIT = 5  # seconds for the jobs before
 
 
 def create_app() -> Flask:
@@ -45,7 +44,8 @@ def card(path: str) -> Response:
 def job(kind: str = "") -> Response:
     """What is said of the job that is sent along: its page, its data or its cut list. 503 while too many are being worked."""
     text = request.get_data(as_text=True).removeprefix("\ufeff")
-    if not JOBS_AT_ONCE.acquire(timeout=LONGEST_WAIT):
+    # who waited here would hold a thread: the page asks again
+    if not JOBS_AT_ONCE.acquire(blocking=False):
         return Response("Other jobs are being worked. Try again in a moment.", 503, {"Retry-After": "10"}, mimetype="text/plain")
     try:
         return respond(exact.answer_document(f"/job{kind}", text))
@@ -83,7 +83,7 @@ def static(name: str) -> Response:
 
 def tagged(response: Response) -> Response:
     """A file that a browser need not be sent again while it is the same: phones look for a newer worker again and again."""
-    response.add_etag()
+    response.add_etag(weak=True)  # packed or not, it is the same
     response.make_conditional(request)
     return response
 

@@ -231,7 +231,7 @@ async function fetchRest() {
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  const start = async () => { keepWorker(); await Promise.all([import('/static/units.js'), fetchRest()]); loadHtmx(); loadHand(); import('/static/memory.js'); import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js'); };
+  const start = async () => { keepWorker(); await fetchRest(); import('/static/units.js').catch(() => {}); loadHtmx(); loadHand(); import('/static/memory.js'); import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js'); };
   if (document.hidden) start();
   else requestAnimationFrame(() => setTimeout(start));
 }

@@ -46,13 +46,16 @@ function named(all) {
 async function draw() {
   const mine = ++draws, job = await read(current);
   if (!job) return choose('');
-  work.ariaBusy = owed = true;
+  owed = true;
+  // a key came meanwhile
+  if (mine !== draws) return;
+  work.ariaBusy = true;
   const first = work.dataset.job !== current;
   try {
     const response = await asked(job), text = await response.text();
     if (mine !== draws) return;
-    owed = false;
     if (!response.headers.get('X-Part')) throw new Error('not an answer');
+    owed = false;
     // a job that is refused for what was just typed keeps its page, where it can be mended
     if (response.status !== 200 && work.querySelector('[data-set]')) return say(textOf(text));
     const { id, selectionStart: from, selectionEnd: to } = document.activeElement ?? {};
@@ -134,7 +137,7 @@ async function fieldChanged(event, ended) {
   const field = event.target.closest('[data-set]');
   if (!field) return;
   draws += 1;
-  work.ariaBusy = false;
+  if (work.ariaBusy === 'true') work.ariaBusy = false;
   const { key } = field.dataset;
   if (ended) hush();
   if (ended && (key === 'quantity' || key === 'count') && field.value && !isCount(field.value)) say(`“${field.value}” is no count from 1 to 999: it stays as it was.`);

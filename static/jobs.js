@@ -121,7 +121,9 @@ async function offerToAdd() {
       else {
         const setup = form.getAttribute('action').slice(1), asked = JSON.stringify(inputs);
         if (doc.items.some(each => each.setup === setup && JSON.stringify(each.inputs) === asked)) said = 'Added once more, with the same entries, to';
-        doc.items.push({ id: freeNumber(doc), setup, quantity: 1, inputs });
+        const many = doc.items.filter(each => each.setup === setup).length;
+        const label = many ? { label: `${document.querySelector('h1').textContent} ${many + 1}` } : {};
+        doc.items.push({ id: freeNumber(doc), setup, ...label, quantity: 1, inputs });
       }
     });
     if (!saved || unsaved.has(id)) return;

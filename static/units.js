@@ -49,7 +49,13 @@ function partsOf(text) {
 
 // A dash without spaces belongs to 3-5/8, and to 6'-6".
 const joins = (before, mark, behind) => mark.length === 1 && mark !== '+'
-  && (/(?:^|[^\d.\/])\d+$/.test(before) && /^\d+[\/\u2044]\d/.test(behind) || /(?:['\u2032\u2018\u2019]|\b(?:ft|foot|feet)\.?)$/i.test(before));
+  && (/(?:^|[^\d.\/])\d+$/.test(before) && /^(?:\d+[\/\u2044]\d|[\u00bc-\u00be\u2150-\u215e])/.test(behind) || /(?:['\u2032\u2018\u2019]|\b(?:ft|foot|feet)\.?)$/i.test(before));
 
 // Before the answer is asked for, which is done while the event comes down from the document.
+const choice = document.getElementById('shop-units'), opened = choice?.querySelector?.('[selected]')?.value;
 addEventListener('input', ({ target }) => { if (target.id === 'shop-units') keepMeaning(target.value); }, true);
+// changed before this script was there
+if (opened && choice.value !== opened) {
+  keepMeaning(choice.value);
+  choice.form?.dispatchEvent(new Event('input', { bubbles: true }));
+}

@@ -40,7 +40,8 @@ async function keptFile(request, url) {
   const cache = await caches.open(CACHE), kept = await cache.match(url.pathname);
   if (kept) return kept;
   const answer = await fetch(request);
-  if (answer.ok) await cache.put(url.pathname, answer.clone());
+  // a full storage takes nothing, and the answer is there all the same
+  if (answer.ok) await cache.put(url.pathname, answer.clone()).catch(() => {});
   return answer;
 }
 

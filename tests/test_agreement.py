@@ -114,7 +114,8 @@ def test_views_hold_nothing_to_format(slug: str) -> None:
 
 def unexplained(about: dict[str, Any], results: dict[str, Result], data: dict[str, Any]) -> list[str]:
     """The results that are absent though no check took them, no condition withholds them and no reading is awaited."""
-    known = {*data["inputs"], *data["results"]}
+    called = {result["known_as"] or name: name for name, result in about["results"].items()}
+    known = {*data["inputs"], *(called.get(name, name) for name in data["results"])}
     # a stop of a card inside this one takes nothing from it
     taken = {name for check in data["checks"] for name in about["checks"].get(check["name"], {"spoils": []})["spoils"]}
     awaited = {each["name"] for each in about["inputs"] if each["reading"]} - known

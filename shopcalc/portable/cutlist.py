@@ -1,6 +1,7 @@
 """The cut list of a job by section, a thickness and a width, and the boards that are on hand and to buy."""
 
 from shopcalc.portable.buying import lay_wood
+from shopcalc.portable.card import shown_stops
 from shopcalc.portable.cuts import shown_part, worked_parts
 from shopcalc.portable.job import nth_line
 from shopcalc.portable.laying import each_part
@@ -27,6 +28,8 @@ def solve_cuts(job, world):
         for name in found:
             place = "item " + str(each["item"]["id"]) + ", " + name
             errors[place] = found[name]
+        for bench in each["found"]["benches"] if each["refused"] else []:
+            errors["item " + str(each["item"]["id"])] = "Stop: " + " ".join([check["text"] for check in shown_stops(bench)])
     for run in solved["runs"]:
         if len(run["fault"]) > 0:
             errors["readings, " + run["stints"][0]["name"]] = run["fault"]

@@ -10,6 +10,7 @@ from shopcalc.portable.links import encoded, shop_query, with_parts
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise
 from shopcalc.portable.own import is_empty_line
+from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.woodview import section_title, shown_wood
 from shopcalc.portable.writing import decimal_text, quoted_length
 
@@ -139,6 +140,7 @@ def shown_item(each, job, shop):
         "address": with_parts("/" + item["setup"], parts),
         "wrong": wrong,
         "is_wrong": len(wrong) > 0,
+        "cautions": [{"text": check["text"]} for bench in each["found"]["benches"] for check in shown_checks(bench) if check["level"] == "caution"],
     }
 
 
@@ -186,7 +188,8 @@ def shown_run(run):
     settings = []
     for setting in operation["settings"]:
         leans = len(setting["lean"]) > 0
-        settings.append({"label": setting["label"], "text": setting["text"], "leans": leans, "amount": setting["amount"]})
+        shown = ", ".join([unbroken(mark) for mark in setting["text"].split(", ")])
+        settings.append({"label": setting["label"], "text": shown, "leans": leans, "amount": setting["amount"]})
     near = [other for other in run["akin"] if other["nth"] != run["nth"] and nearly_one(run, other)]
     return {
         "place": str(run["nth"]),

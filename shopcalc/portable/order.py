@@ -4,8 +4,7 @@ A `stint` is one operation of one item; a run is all stints with the same operat
 tape's division. A reading taken at a run flows into every item of it, and so may move the settings of later runs.
 """
 
-from shopcalc.portable.bench import read_and_set
-from shopcalc.portable.card import shown_stops
+from shopcalc.portable.bench import is_stopped, read_and_set
 from shopcalc.portable.links import encoded
 from shopcalc.portable.marks import DIGITS
 from shopcalc.portable.naming import input_of
@@ -40,9 +39,10 @@ def work_job(job, world):
     done = {}
     own = own_parts(job, world)
     others = own_work(own["parts"], job_shop(job), world)
-    worked = [work_item(item, {}, job, world, done) for item in job["items"]]
+    worked = [work_item(item, unread(item, world), job, world, done) for item in job["items"]]
     # what cannot be made as it was typed is not begun; a reading that shows it later leaves its run, where it can be mended
     refused = [each["item"]["id"] for each in worked if is_refused(each)]
+    worked = [work_item(item, {}, job, world, done) for item in job["items"]]
     runs = gather([each for each in worked if each["item"]["id"] not in refused] + others, job, world)
     for _ in world["stages"]:
         given = flow(runs, worked)
@@ -64,10 +64,19 @@ def work_job(job, world):
     return {"worked": worked, "own": own, "runs": runs}
 
 
+def unread(item, world):
+    """Every reading of an item as if it had not been taken."""
+    blank = {}
+    for declared in world["setups"][item["setup"]]["about"]["inputs"]:
+        if declared["reading"]:
+            blank[declared["name"]] = ""
+    return blank
+
+
 def is_refused(each):
-    """Whether an item cannot be worked: an entry cannot be read, or its card says stop."""
+    """Whether an item cannot be made: an entry cannot be read, or a stop leaves nothing of its card."""
     benches = each["found"]["benches"]
-    return len(benches) == 0 or len(shown_stops(benches[0])) > 0
+    return len(benches) == 0 or is_stopped(benches[0])
 
 
 def kind_of_run(operation):

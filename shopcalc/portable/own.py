@@ -38,9 +38,23 @@ def read_size(line, name, job, world, errors, place):
     """One size of a line; the error of a line names the first of its boxes that cannot be read."""
     wrong = {}
     value = read_setting(line[name], False, job, world, wrong, place)
+    if name != "length" and is_named_size(line[name]):
+        wrong[place] = "Type one measure, thickness and width apart: what a yard calls 2x6 measures 1 1/2 by 5 1/2 in."
     if place in wrong and place not in errors:
         errors[place] = SIZE_LABELS[name] + ": " + wrong[place]
     return value
+
+
+def is_named_size(text):
+    """Whether a text is two numbers with an x between, as a yard names its boards."""
+    sides = text.lower().split("x")
+    return len(sides) == 2 and is_figures(sides[0]) and is_figures(sides[1])
+
+
+def is_figures(text):
+    """Whether a text is digits alone, or a fraction such as 5/4."""
+    marks = [one for one in text if one != " "]
+    return len(marks) > 0 and len([one for one in marks if one not in "0123456789/"]) == 0
 
 
 def own_parts(job, world):

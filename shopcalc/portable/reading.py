@@ -10,12 +10,11 @@ Arithmetic on bare numbers stays bare until the end, or until it meets a number 
 """
 
 from shopcalc.portable.marks import SIGNS, UNIT_MARKS, plain_marks, unspaced
-from shopcalc.portable.snap import above, larger, same, size_of
+from shopcalc.portable.snap import above, same, size_of
 from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, peek_after, refusal
 from shopcalc.portable.turning import atand
 
-FINEST_SHARE = 1000000  # a difference below this share of what it is taken from is refused, and so are several that come to it
-THIN = 16  # from this share on a difference counts among them
+FINEST_SHARE = 2000000  # a difference below this share of all that went into it is refused
 LARGEST_NUMBER = 100000  # of anything on the way to an answer; doubles stay good far below a tick
 LONGEST_LENGTH = 1200  # inches: 100 ft
 STEEPEST = 2  # rise over run, where a fraction alone may be a pitch: 24 in 12
@@ -258,7 +257,8 @@ def with_unit(state, value):
     if value["sort"] != BARE:
         fail(state, "That already has a unit.")
         return value
-    return limited(state, in_inches(state, value["x"], token["text"]), LENGTH)
+    noise = in_inches(state, noise_of(value), token["text"])
+    return with_noise(limited(state, in_inches(state, value["x"], token["text"]), LENGTH), noise)
 
 
 def in_inches(state, x, unit):
@@ -332,7 +332,7 @@ def as_length(state, value):
     if value["sort"] != BARE:
         return value
     unit = "mm" if state["metric"] else "in"
-    return {"x": in_inches(state, value["x"], unit), "sort": LENGTH}
+    return with_noise({"x": in_inches(state, value["x"], unit), "sort": LENGTH}, in_inches(state, noise_of(value), unit))
 
 
 def add(state, left, right, sign):
@@ -343,23 +343,32 @@ def add(state, left, right, sign):
             return left
         left = as_length(state, left)
         right = as_length(state, right)
+    noise = noise_of(left) + noise_of(right)
     if sign["kind"] == "+":
-        return limited(state, left["x"] + right["x"], left["sort"])
-    out = difference(state, left["x"], right["x"])
+        return with_noise(limited(state, left["x"] + right["x"], left["sort"]), noise)
+    out = difference(state, left["x"], right["x"], noise)
     if above(0, out) and not state["below_zero"]:
         fail(state, "That subtraction goes below zero.")
-    return limited(state, out, left["sort"])
+    return with_noise(limited(state, out, left["sort"]), noise)
 
 
-def difference(state, left, right):
+def noise_of(value):
+    """All that went into a value, of which a double's noise is a share: what is left of two nearly equal numbers keeps theirs."""
+    return value["noise"] if "noise" in value else size_of(value["x"])
+
+
+def with_noise(value, noise):
+    """A value with all that went into it."""
+    value["noise"] = noise
+    return value
+
+
+def difference(state, left, right, noise):
     """Left - right. What is left of two nearly equal numbers is mostly a double's noise, and is not worked on with."""
     out = left - right
     if same(left, right):
         return state["numbers"]["ratio"](0, 1)
-    share = size_of(out) / larger(size_of(left), size_of(right))
-    if above(1, share * THIN):
-        state["share"] = state["share"] * share
-    if above(1, state["share"] * FINEST_SHARE):
+    if above(1, size_of(out) * FINEST_SHARE / noise):
         fail(state, "That difference is too small for any tape.")
     return out
 
@@ -372,7 +381,8 @@ def multiply(state, left, right):
     sort = LENGTH if left["sort"] == LENGTH or right["sort"] == LENGTH else BARE
     if sort == BARE and (left["sort"] == RATIO or right["sort"] == RATIO):
         sort = RATIO
-    return limited(state, left["x"] * right["x"], sort)
+    noise = noise_of(left) * size_of(right["x"]) + noise_of(right) * size_of(left["x"])
+    return with_noise(limited(state, left["x"] * right["x"], sort), noise)
 
 
 def divide(state, left, right):
@@ -380,11 +390,12 @@ def divide(state, left, right):
     if same(right["x"], 0):
         fail(state, "That divides by zero.")
         return left
+    sort = left["sort"]
     if right["sort"] == LENGTH:
         if left["sort"] != LENGTH:
             fail(state, "A plain number cannot be divided by a length.")
-        return limited(state, left["x"] / right["x"], RATIO)
-    sort = left["sort"]
-    if sort == BARE and right["sort"] == RATIO:
         sort = RATIO
-    return limited(state, left["x"] / right["x"], sort)
+    elif sort == BARE and right["sort"] == RATIO:
+        sort = RATIO
+    noise = (noise_of(left) + noise_of(right) * size_of(left["x"] / right["x"])) / size_of(right["x"])
+    return with_noise(limited(state, left["x"] / right["x"], sort), noise)

@@ -41,7 +41,6 @@ def begin(text, units, numbers, what):
         "metric": False,
         "below_zero": what == "angle",
         "marked": False,
-        "share": 1,
         "next": 0,
         "tokens": [],
         "fault": "",

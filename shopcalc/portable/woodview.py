@@ -137,4 +137,9 @@ def bill_text(laid):
         said.append("In all " + decimal_text(bill["count"], 0, False) + " to buy" + cost_text(bill["cost"]) + ".")
     if len(whole_boards(laid)) > 0:
         said.append(decimal_text(waste_of(laid), 0, False) + "% of the boards left over.")
+    unlaid = 0
+    for each in laid:
+        unlaid = unlaid + each["unlaid"]
+    if unlaid > 0:
+        said.append("Without " + decimal_text(unlaid, 0, False) + " pieces that are on no board: make two jobs of it.")
     return " ".join(said)

@@ -147,6 +147,7 @@ setup.stop(
     ~_held,
     "A groove {groove_depth} deep goes through the narrowest of the stiles and rails.",
     change=groove_depth,
+    spoils=(rail_length, *_panes),
 )
 setup.stop(
     "mid_rail_through",
@@ -254,7 +255,13 @@ setup.step(
     when=shed,
 )
 setup.step(
-    "Glue-up: all rails to one stile, panes in, then the second stile. No glue near a pane. Clamp over the rails, check the diagonals, wipe. Open and clamp time are on the glue's label."
+    "Glue-up: all rails to one stile, panes in, then the second stile. No glue near a pane. Clamp over the rails, check the diagonals, wipe. Open and clamp time are on the glue's label.",
+    when=~shed,
+)
+setup.step(
+    "Try this at the dry fit. Glue-up: all rails but the bottom one to one stile, panes in, then the second stile; last the bottom rail, slid up the grooves "
+    "from the foot, behind the lowest pane. No glue near a pane. Clamp over the rails, check the diagonals, wipe. Open and clamp time are on the glue's label.",
+    when=shed,
 )
 setup.step("Saw the horns off, plane to the opening, and ease the edges.", when=horn > 0)
 
@@ -289,6 +296,17 @@ setup.operation(
     machine="drill",
     face="Through the groove of every rail on which water can stand, sloping out.",
     parts=["Mid rail", "Bottom rail"],
+    when=~shed,
+)
+# the groove of a shed rail is sawn away
+setup.operation(
+    "weep_above",
+    "dry fit",
+    "Weep holes",
+    machine="drill",
+    face="Through the groove of every rail on which water can stand, sloping out.",
+    parts=["Mid rail"],
+    when=shed,
 )
 setup.run("pane width", panel_width, parts=[_pane, _lowest])
 setup.run("pane height", panel_height, parts=[_pane])
@@ -385,4 +403,5 @@ setup.source(
 
 setup.onward("glazing", "The room a pane needs", groove_depth=groove_depth, opening_width=rail_shoulder, opening_height=bay_height)
 setup.onward("hinge-layout", "Where its hinges go", gap_head=gap_head, door_height=frame_height)
+setup.onward("hinge-mortise", "How deep its hinges", gap=gap_side)
 setup.onward("door-edge", "The bevel of its closing edge", thickness=stock, door_width=frame_width, gap_hinge=gap_side, gap_latch=gap_side)

@@ -151,7 +151,7 @@ setup.operation(
     "Groove",
     fence,
     blade_height,
-    face="Reference face to the fence; turned end for end, the other face.",
+    face="The inner edges, of a mid rail both. Reference face to the fence; turned end for end, the other face.",
     reading=measured_groove,
 )
 setup.operation("rib", "groove and rabbet", "Clear the rib", rib_fence, blade_height, face="Each face to the fence in turn.", when=rib > 0)

@@ -199,7 +199,7 @@ setup.operation(
     "crosscut",
     "Notch for the cap",
     peak_notch,
-    notch_on_rafter,
+    ("Along its floor, from the ridge cut", notch_on_rafter),
     machine="saw in the hand",
     face="Square to the upper edge.",
     parts=["Rafter"],

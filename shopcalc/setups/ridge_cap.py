@@ -176,7 +176,7 @@ for _part, _inside, _outside in zip(_boards, (wide_inside, narrow_inside), (wide
             f"Bevel the {_board} board",
             edge_bevel,
             ("Fence to blade, at the table", _fence),
-            face=f"{_up} face up.",
+            face=f"{_up} face up, lower edge to the fence. The blade leans away from it.",
             parts=[_part],
             when=And(_tilted, _way),
         )

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Eq, Ne, Or
+from sympy import And, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, line
@@ -106,17 +106,10 @@ gauge_by_shank = setup.after(
 _off = Or(measured_body > _planned + BODY_OVER.value, measured_body < _planned - BODY_UNDER.value)
 setup.caution(
     "not_its_gauge",
-    And(_off, Ne(gauge_by_shank, gauge), gauge_by_shank >= LEAST_GAUGE, gauge_by_shank <= MOST_GAUGE),
-    "A shank of {measured_body} is no No. {gauge}; by the shank it is a No. {gauge_by_shank}. The drills are for the shank as it measures: "
-    "set the gauge to it too, for the head.",
+    And(_off, gauge_by_shank >= LEAST_GAUGE, gauge_by_shank <= MOST_GAUGE),
+    "A shank of {measured_body} is further from that of a No. {gauge} than makers allow; the nearest is a No. {gauge_by_shank}. "
+    "The drills are for the shank as it measures, the head is for the gauge typed.",
     change=gauge,
-    source=BODY_OVER.source,
-)
-setup.caution(
-    "odd_shank",
-    And(_off, Eq(gauge_by_shank, gauge)),
-    "A shank of {measured_body} is further from that of a No. {gauge} than makers allow: measure another. The drills are for the shank as it measures.",
-    change=measured_body,
     source=BODY_OVER.source,
 )
 setup.caution(
@@ -128,7 +121,7 @@ setup.caution(
 )
 setup.caution(
     "thinner_than_any",
-    measured_body < _none + _step * number("3/2"),
+    measured_body < _none + _step * LEAST_GAUGE - BODY_UNDER.value,
     "A shank of {measured_body} is thinner than that of a No. 2: measure again.",
     change=measured_body,
     source="",

@@ -154,7 +154,16 @@ setup.step("Before it is fixed pour a cup of water on it: it runs off at the fro
 
 setup.run("crosscut", sill_length, parts=["Sill"])
 _top_up = "Top face up, front edge to the fence."
-setup.operation("back", "rip", "Bevel the back", back_bevel, bottom_face, face=_top_up, parts=["Sill"], reading=measured_offset)
+setup.operation(
+    "back",
+    "rip",
+    "Bevel the back",
+    back_bevel,
+    bottom_face,
+    face=_top_up + " The blade leans away from the fence.",
+    parts=["Sill"],
+    reading=measured_offset,
+)
 setup.operation(
     "drip",
     "groove and rabbet",

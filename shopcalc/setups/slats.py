@@ -162,7 +162,7 @@ spacer_move = setup.correction(
     measured_spacer - even_gap,
     more="Spacer too thick: plane {size} off it.",
     less="Spacer too thin: glue {size} of card or veneer to it.",
-    when=And(even_gap > 0, Not(_by_spacer)),
+    when=even_gap > 0,
     far=inches("1/8"),
     look="Cut another block rather than mend it.",
 )
@@ -170,13 +170,13 @@ creep = setup.after("creep", "Stepped along with this block, the far end is out 
 setup.caution(
     "other_spacer",
     And(_by_spacer, abs(measured_spacer - gap) > inches("1/500")),
-    "The block measures {measured_spacer}, and the marks are for {gap}: type what it measures as the spacer, and they follow.",
+    "The block measures {measured_spacer}, and the marks are for {gap}: mend the block, or type what it measures as the spacer, and they follow.",
     change=gap,
     source="",
 )
 setup.trial(
     "Rip the spacer block from a scrap as thick as the slats, long enough to hold. Type in what it measures across: "
-    "the card says what to take off, and how far out the last slat would be by the block alone."
+    "the card says what to do, and how far out the last slat would be by the block alone."
 )
 
 # At the bench

@@ -159,7 +159,7 @@ setup.operation(
     "Tenon shoulders",
     shoulder_height,
     fence_to_blade,
-    face="Reference face down, then the other; both ends.",
+    face="The end on the gauge block of {gauge_block}, clamped to the fence. Reference face down, then the other; both ends.",
     reading=measured_tenon,
 )
 setup.operation(
@@ -168,7 +168,7 @@ setup.operation(
     "Tenon cheeks",
     cheek_height,
     jig_to_blade,
-    face="Reference face to the jig, then the other; both ends.",
+    face="Reference face to the jig, then the other, the waste outside; both ends.",
     reading=measured_cheeks,
 )
 

@@ -1,5 +1,6 @@
 """The cut list by section, and its parts on boards and on strips of wider ones."""
 
+import json
 from fractions import Fraction
 from typing import Any
 
@@ -194,6 +195,15 @@ def test_a_slip_in_one_box_leaves_what_the_other_says() -> None:
 
     assert bought(one) == [(20, 1, None)]
     assert errors["lumber 1"].startswith("On hand: ")
+
+
+def test_more_pieces_than_are_laid_in_all_are_told_in_the_bill() -> None:
+    """Of six sections of four hundred the first four are laid, and the bill does not pass for that of all."""
+    parts = [slats(400, length="6", width=str(width)) for width in range(1, 7)]
+    document = {"format": "shopcalc job", "version": 1, "parts": parts, "lumber": [boards(to_buy="96", width="12")]}
+    view = exact.answer_document("/job", json.dumps(document))["view"]
+
+    assert view["bill"].endswith("Without 800 pieces that are on no board: make two jobs of it.")
 
 
 def test_a_job_that_differs_by_a_hair_is_laid_by_itself() -> None:

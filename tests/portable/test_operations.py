@@ -73,7 +73,7 @@ def test_a_shed_foot_has_its_cheek_sawn_away_after_the_tenons() -> None:
     """The bottom rail passes once more when its cheeks are cut, and the lowest pane has a height of its own."""
     found = names("frame", foot="shed", mid_rails="1")
 
-    assert ["cheeks", "shed_rail", "marks", "dry_fit", "weep"] == found[found.index("cheeks") : found.index("pane_width_panel_width")]
+    assert ["cheeks", "shed_rail", "marks", "dry_fit", "weep_above"] == found[found.index("cheeks") : found.index("pane_width_panel_width")]
     assert "1 Bottom rail" == passing(named("shed_rail", "frame", foot="shed"))
     assert ["pane_height_panel_height", "pane_height_shed_panel_height"] == [name for name in found if name.startswith("pane_height")]
     assert ["pane_height_shed_panel_height"] == [name for name in names("frame", foot="shed") if name.startswith("pane_height")]

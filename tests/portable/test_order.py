@@ -290,3 +290,28 @@ def test_a_reading_that_cannot_be_keeps_its_run_where_it_is_mended() -> None:
 
     assert "15/32" == run_of(job, "groove/groove", 1)["reading"]
     assert [": Stop: "] == [trouble["text"][:8] for trouble in job_view(job, exact.world())["troubles"]]
+
+
+def test_a_reading_of_the_card_does_not_refuse_its_item() -> None:
+    """A trial typed on the card before it came into the job is mended at its run, as any other."""
+    inputs = {"stock": "7/16", "groove_width": "3/8", "measured_groove": "15/32"}
+    job = job_of(items=[{"id": 1, "setup": "frame", "label": "Side door", "inputs": inputs}], parts=[])
+
+    assert "15/32" == run_of(job, "groove/groove", 1)["reading"]
+    assert "3/8" == run_of({**job, "readings": {"1/groove/groove": "3/8"}}, "groove/groove", 1)["reading"]
+
+
+def test_a_stop_about_a_detail_leaves_the_rest() -> None:
+    """A sill whose drip has no room is ripped all the same; the stop stands over every list, and in the data."""
+    job = job_of(items=[{"id": 1, "setup": "sill", "label": "Sill", "inputs": {"overhang": "1 1/2", "drip_setback": "1 1/2"}}], parts=[])
+    view, data = job_view(job, exact.world()), job_data(job, exact.world())
+
+    assert [": Stop: "] == [trouble["text"][:8] for trouble in view["troubles"]]
+    assert [36] == [cut["length"] for cut in data["cuts"]]
+
+
+def test_a_script_is_told_what_is_left_out() -> None:
+    """A stop that leaves nothing of a card is an error of its item."""
+    job = job_of(items=[{"id": 1, "setup": "frame", "label": "Side door", "inputs": {"stock": "5/16"}}], parts=[])
+
+    assert job_data(job, exact.world())["errors"]["item 1"].startswith("Stop: A groove of 3/8 in leaves stock 5/16 in thick no cheeks.")
