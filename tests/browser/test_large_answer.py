@@ -69,7 +69,7 @@ def test_a_tap_on_the_number_fills_the_screen_with_it(page):
 
 
 @pytest.mark.parametrize("size", [(390, 844), (360, 640), (844, 390), (667, 375)])
-@pytest.mark.parametrize("typed", ["1 3/8", "31 1/4", "1000 1/64"])
+@pytest.mark.parametrize("typed", ["1 3/8", "1000 1/64"])
 def test_the_whole_of_it_is_on_the_screen(page, size, typed):
     """However the phone is held and however long the number is, nothing of it is cut off."""
     page.set_viewport_size({"width": size[0], "height": size[1]})

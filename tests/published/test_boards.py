@@ -23,7 +23,7 @@ from .asking import results_of
 INSTANCES = [json.loads(path.read_text("utf-8")) for path in sorted((Path(__file__).parent / "instances").glob("*.json"))]
 SMALL = [each for each in INSTANCES if each["n"] <= 50]
 KERF, TRIM = Fraction(1, 8), Fraction(1, 2)
-JOBS = 500
+JOBS = 300
 
 
 def laid(instance):
