@@ -120,9 +120,9 @@ async function offerToAdd() {
       else if (doc.items.length >= MOST_ITEMS) why = `A job holds at most ${MOST_ITEMS} items.`;
       else {
         const setup = form.getAttribute('action').slice(1), asked = JSON.stringify(inputs);
-        if (doc.items.some(each => each.setup === setup && JSON.stringify(each.inputs) === asked)) said = 'Added once more, with the same entries, to';
-        const many = doc.items.filter(each => each.setup === setup).length;
-        const label = many ? { label: `${document.querySelector('h1').textContent} ${many + 1}` } : {};
+        const alike = doc.items.filter(each => each.setup === setup);
+        if (alike.some(each => JSON.stringify(each.inputs) === asked)) said = 'Added once more, with the same entries, to';
+        const label = alike.length ? { label: `${document.querySelector('h1').textContent} ${alike.length + 1}` } : {};
         doc.items.push({ id: freeNumber(doc), setup, ...label, quantity: 1, inputs });
       }
     });

@@ -72,3 +72,42 @@ def test_an_entry_means_what_it_meant(kind: str, metric: bool, script: MiniRacer
 
     assert sum(value is not None for value in was) > 150
     assert [] == [(text, put) for text, put, one, other in zip(texts, written, was, now, strict=True) if one is not None and one != other]
+
+
+SUMS = {
+    "3-5/8": "3-5/8 in",
+    "3\u215d": "3\u215d in",
+    "10 - 3/8": "(10 - 3/8) in",
+    "10 / 4": "(10 / 4) in",
+    "6 + 1/2 mm": "6 in + 1/2 mm",
+    "6 ft - 2": "6 ft - 2 in",
+    "6' 6": "6' 6",
+    "(31 1/4 mm - 3/8)/2": "(31 1/4 mm - 3/8 in)/2",
+    "2 x (4 mm + 1)": "2 x (4 mm + 1 in)",
+    "(6 + 1/2) mm": "(6 + 1/2) mm",
+    "6' 6-\u00bd": "6' 6-\u00bd",
+    "5 mm+3-\u00bd": "5 mm + 3-\u00bd in",
+}
+ROWS = {
+    "36 - 1/8 x4": "(36 - 1/8) in x4",
+    "box 12 x4": "box 12 in x4",
+    "T/B rail 12": "T/B rail 12 in",
+    "front & back 12 x2": "front & back 12 in x2",
+    "stile no. 36 x2": "stile no. 36 in x2",
+    "36*4": "36 in*4",
+    "leg: 12": "leg: 12 in",
+    "12 x2 (spare)": "12 in x2 (spare)",
+    "rail 22 15/16 mm x2": "rail 22 15/16 mm x2",
+    ".5 x3, 1/8*3": ".5 in x3, 1/8 in*3",
+    "96 - 1/2 @ 12.50, 120": "(96 - 1/2) in @ 12.50, 120 in",
+}
+
+
+def test_sums_keep_their_meaning(script: MiniRacer) -> None:
+    """A dash between spaces takes away, so the whole sum gets the unit; beside a part that says one, the others get theirs."""
+    assert dict(zip(SUMS, meant(script, "in", "length", list(SUMS)), strict=True)) == SUMS
+
+
+def test_lines_of_a_row_keep_their_meaning(script: MiniRacer) -> None:
+    """The unit goes to the length, whatever it is called and however many there are."""
+    assert dict(zip(ROWS, meant(script, "in", "pieces", list(ROWS)), strict=True)) == ROWS

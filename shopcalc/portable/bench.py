@@ -83,8 +83,9 @@ def as_measured(written, length, shop, units):
 
 def measured_in_inches(length):
     """Decimals of an inch: three, or four where a ten-thousandth is told."""
-    fine = same(nearest_of(length * 1000), length * 1000)
-    return decimal_text(length, 3 if fine else 4, fine is False)
+    if same(nearest_of(length * 1000), length * 1000):
+        return decimal_text(length, 3, False)
+    return decimal_text(length, 4, True)
 
 
 def measured_in_mm(mm):

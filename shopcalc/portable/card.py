@@ -59,8 +59,8 @@ def show_value(name, label, bench):
 def metric_small(length, written, bench):
     """What stands under a length in a metric shop: its hundredths, where the tenth above leaves some out, and inches."""
     fine = decimal_text(millimetres(length, bench["world"]["units"]), 2, True) + " mm"
-    plain = fine == written["text"] or fine == written["text"].replace(".0 mm", " mm")
-    return written["decimal"] + " in" if plain else fine + " \u00b7 " + written["decimal"] + " in"
+    inches = written["decimal"] + " in"
+    return inches if fine == written["text"].replace(".0 mm", " mm") else fine + " \u00b7 " + inches
 
 
 def shown_marks(written, metric):

@@ -16,23 +16,31 @@ def shown_doubts(worked):
     """A line for each length that two items of a job have differently."""
     told = []
     rows = []
-    for each in worked:
+    only = only_ones(worked)
+    for slug in only:
+        each = only[slug]
         for onward in each["about"]["onwards"]:
-            others = [one for one in worked if one["item"]["setup"] == onward["slug"]]
-            if len(others) == 1 and is_only_one(each, worked) and not each["refused"] and not others[0]["refused"]:
+            if onward["slug"] in only:
                 for carried in onward["carry"]:
-                    text = differing(each, others[0], carried)
+                    text = differing(each, only[onward["slug"]], carried)
                     # two cards that lead on to each other ask once
-                    key = carried[0] + " " + others[0]["item"]["setup"] + " " + each["item"]["setup"]
-                    if len(text) > 0 and carried[0] + " " + each["item"]["setup"] + " " + others[0]["item"]["setup"] not in told:
-                        told.append(key)
+                    if len(text) > 0 and " ".join([carried[0], slug, onward["slug"]]) not in told:
+                        told.append(" ".join([carried[0], onward["slug"], slug]))
                         rows.append({"text": text})
     return rows
 
 
-def is_only_one(each, worked):
-    """Whether no other item of a job is of the same card."""
-    return len([one for one in worked if one["item"]["setup"] == each["item"]["setup"]]) == 1
+def only_ones(worked):
+    """The items that are the only one of their card, by card; what is refused says nothing."""
+    counts = {}
+    for each in worked:
+        slug = each["item"]["setup"]
+        counts[slug] = counts[slug] + 1 if slug in counts else 1
+    found = {}
+    for each in worked:
+        if counts[each["item"]["setup"]] == 1 and not each["refused"]:
+            found[each["item"]["setup"]] = each
+    return found
 
 
 def differing(each, other, carried):

@@ -2,7 +2,7 @@
 
 from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.cutlist import solve_cuts, solve_job
-from shopcalc.portable.jobview import changed_since, faces_of, pieces_of, shown_section, shown_troubles
+from shopcalc.portable.jobview import changed_since, faces_of, faults_of, pieces_of, shown_section, shown_troubles
 from shopcalc.portable.laying import layout_data
 from shopcalc.portable.order import job_shop
 from shopcalc.portable.wood import waste_of, whole_boards
@@ -126,6 +126,6 @@ def cut_list_csv(job, world):
             exact = decimal_text(section["parts"][place]["length"], 4, True)
             fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"], exact]
             lines.append(",".join([csv_field(field) for field in fields]))
-    for trouble in shown_troubles(solved["worked"]):
+    for trouble in shown_troubles(solved["worked"], [faults_of(each) for each in solved["worked"]]):
         lines.append(",".join([csv_field(field) for field in ["", "", trouble["label"] + trouble["text"], trouble["label"], "", "", ""]]))
     return "\r\n".join(lines) + "\r\n"

@@ -38,8 +38,8 @@ def job_view(job, world):
     """All that the page of a job shows, under the page's own head."""
     solved = solve_job(job, world)
     shop = job_shop(job)
-    items = [shown_item(each, job, shop) for each in solved["worked"]]
-    troubles = shown_troubles(solved["worked"])
+    faults = [faults_of(each) for each in solved["worked"]]
+    items = [shown_item(each, faults[at], shop) for at, each in enumerate(solved["worked"])]
     stages = shown_stages(solved["runs"], world)
     sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
     wood = shown_wood(solved["cutting"], shop, world)
@@ -49,7 +49,7 @@ def job_view(job, world):
         "notes": job["notes"],
         "items": items,
         "has_items": len(items) > 0,
-        "troubles": troubles,
+        "troubles": shown_troubles(solved["worked"], faults),
         "doubts": shown_doubts(solved["worked"]),
         "stages": stages,
         "has_stages": len(stages) > 0,
@@ -126,12 +126,11 @@ def shown_line(line, at, name, errors):
     }
 
 
-def shown_item(each, job, shop):
-    """One item: what it is, how many, where its card is, what is wrong with it."""
+def shown_item(each, wrong, shop):
+    """One item: what it is, how many, where its card is, what is `wrong` with it."""
     item = each["item"]
     given = [one["name"] for one in each["about"]["inputs"] if one["name"] in each["query"]]
     parts = [name + "=" + encoded(each["query"][name]) for name in given] + shop_query(shop)
-    wrong = faults_of(each)
     return {
         "id": str(item["id"]),
         "label": item["label"],
@@ -156,13 +155,12 @@ def faults_of(each):
     return wrong
 
 
-def shown_troubles(worked):
-    """Over every list of the job: which items are not in it, or had better not be worked, and why."""
+def shown_troubles(worked, faults):
+    """Over every list of the job: which items are not in it, or had better not be worked, and why; `faults` as the items stand."""
     rows = []
-    for each in worked:
-        wrong = faults_of(each)
-        if len(wrong) > 0:
-            why = " ".join([one["label"] + ": " + one["note"] for one in wrong])
+    for at, each in enumerate(worked):
+        if len(faults[at]) > 0:
+            why = " ".join([one["label"] + ": " + one["note"] for one in faults[at]])
             left_out = " is left out. " if each["refused"] else ": "
             rows.append({"label": each["item"]["label"], "text": left_out + why})
     return rows

@@ -39,17 +39,16 @@ def work_job(job, world):
     done = {}
     own = own_parts(job, world)
     others = own_work(own["parts"], job_shop(job), world)
-    worked = [work_item(item, unread(item, world), job, world, done) for item in job["items"]]
     # what cannot be made as it was typed is not begun; a reading that shows it later leaves its run, where it can be mended
-    refused = [each["item"]["id"] for each in worked if is_refused(each)]
+    refused = [item["id"] for item in job["items"] if is_refused(work_item(item, unread(item, world), job, world, done))]
     worked = [work_item(item, {}, job, world, done) for item in job["items"]]
-    runs = gather([each for each in worked if each["item"]["id"] not in refused] + others, job, world)
+    runs = gather(begun(worked, refused) + others, job, world)
     for _ in world["stages"]:
         given = flow(runs, worked)
         if not given["moved"]:
             break
         worked = [work_item(item, given["readings"][str(item["id"])], job, world, done) for item in job["items"]]
-        runs = gather([each for each in worked if each["item"]["id"] not in refused] + others, job, world)
+        runs = gather(begun(worked, refused) + others, job, world)
     akin = {}
     for nth, run in enumerate(runs):
         kind = kind_of_run(run["operation"])
@@ -64,11 +63,16 @@ def work_job(job, world):
     return {"worked": worked, "own": own, "runs": runs}
 
 
+def begun(worked, refused):
+    """The items that are worked, without those of these numbers."""
+    return [each for each in worked if each["item"]["id"] not in refused]
+
+
 def unread(item, world):
-    """Every reading of an item as if it had not been taken."""
+    """The readings that were typed on an item's card, as if they had not been taken."""
     blank = {}
     for declared in world["setups"][item["setup"]]["about"]["inputs"]:
-        if declared["reading"]:
+        if declared["reading"] and declared["name"] in item["inputs"]:
             blank[declared["name"]] = ""
     return blank
 

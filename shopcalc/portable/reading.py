@@ -257,8 +257,13 @@ def with_unit(state, value):
     if value["sort"] != BARE:
         fail(state, "That already has a unit.")
         return value
-    noise = in_inches(state, noise_of(value), token["text"])
-    return with_noise(limited(state, in_inches(state, value["x"], token["text"]), LENGTH), noise)
+    return turned(state, value, token["text"])
+
+
+def turned(state, value, unit):
+    """A bare value as a length of that unit, with its noise where a sum has left it some of its own."""
+    found = limited(state, in_inches(state, value["x"], unit), LENGTH)
+    return with_noise(found, in_inches(state, value["noise"], unit)) if "noise" in value else found
 
 
 def in_inches(state, x, unit):
@@ -332,7 +337,7 @@ def as_length(state, value):
     if value["sort"] != BARE:
         return value
     unit = "mm" if state["metric"] else "in"
-    return with_noise({"x": in_inches(state, value["x"], unit), "sort": LENGTH}, in_inches(state, noise_of(value), unit))
+    return turned(state, value, unit)
 
 
 def add(state, left, right, sign):

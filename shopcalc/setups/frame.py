@@ -254,13 +254,14 @@ setup.step(
     "a pane of glass comes notched from the glazier.",
     when=shed,
 )
+_clamp = "No glue near a pane. Clamp over the rails, check the diagonals, wipe. Open and clamp time are on the glue's label."
 setup.step(
-    "Glue-up: all rails to one stile, panes in, then the second stile. No glue near a pane. Clamp over the rails, check the diagonals, wipe. Open and clamp time are on the glue's label.",
+    "Glue-up: all rails to one stile, panes in, then the second stile. " + _clamp,
     when=~shed,
 )
 setup.step(
     "Try this at the dry fit. Glue-up: all rails but the bottom one to one stile, panes in, then the second stile; last the bottom rail, slid up the grooves "
-    "from the foot, behind the lowest pane. No glue near a pane. Clamp over the rails, check the diagonals, wipe. Open and clamp time are on the glue's label.",
+    "from the foot, behind the lowest pane. " + _clamp,
     when=shed,
 )
 setup.step("Saw the horns off, plane to the opening, and ease the edges.", when=horn > 0)
@@ -289,25 +290,17 @@ setup.operation(
     "marks", "dry fit", "Mark the mid rails", mid_rail_marks, machine="bench", face="Tape on the foot, both stiles at once.", parts=["Stile"]
 )
 setup.run("dry fit")
-setup.operation(
-    "weep",
-    "dry fit",
-    "Weep holes",
-    machine="drill",
-    face="Through the groove of every rail on which water can stand, sloping out.",
-    parts=["Mid rail", "Bottom rail"],
-    when=~shed,
-)
 # the groove of a shed rail is sawn away
-setup.operation(
-    "weep_above",
-    "dry fit",
-    "Weep holes",
-    machine="drill",
-    face="Through the groove of every rail on which water can stand, sloping out.",
-    parts=["Mid rail"],
-    when=shed,
-)
+for _name, _wet, _way in (("weep", ["Mid rail", "Bottom rail"], ~shed), ("weep_above", ["Mid rail"], shed)):
+    setup.operation(
+        _name,
+        "dry fit",
+        "Weep holes",
+        machine="drill",
+        face="Through the groove of every rail on which water can stand, sloping out.",
+        parts=_wet,
+        when=_way,
+    )
 setup.run("pane width", panel_width, parts=[_pane, _lowest])
 setup.run("pane height", panel_height, parts=[_pane])
 setup.run("pane height", shed_panel_height, parts=[_lowest])

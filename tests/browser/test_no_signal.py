@@ -118,54 +118,6 @@ def test_entries_keep_their_meaning_when_the_shop_turns_metric(shop):
     assert "18.4 mm" in readout(page).inner_text()
 
 
-MEANT = "async ([kind, text]) => (await import('/static/units.js')).meantIn('in', kind, text)"
-SUMS = {
-    "3-5/8": "3-5/8 in",
-    "3\u215d": "3\u215d in",
-    "10 - 3/8": "(10 - 3/8) in",
-    "10 / 4": "(10 / 4) in",
-    "6 + 1/2 mm": "6 in + 1/2 mm",
-    "6 ft - 2": "6 ft - 2 in",
-    "6' 6": "6' 6",
-    "(31 1/4 mm - 3/8)/2": "(31 1/4 mm - 3/8 in)/2",
-    "2 x (4 mm + 1)": "2 x (4 mm + 1 in)",
-    "(6 + 1/2) mm": "(6 + 1/2) mm",
-    "6' 6-\u00bd": "6' 6-\u00bd",
-    "5 mm+3-\u00bd": "5 mm + 3-\u00bd in",
-}
-
-
-def test_sums_keep_their_meaning(shop):
-    """A dash between spaces takes away, so the whole sum gets the unit; beside a part that says one, the others get theirs."""
-    page = shop.visit("/tenon")
-    wait_for_card(page)
-
-    assert {text: page.evaluate(MEANT, ["length", text]) for text in SUMS} == SUMS
-
-
-ROWS = {
-    "36 - 1/8 x4": "(36 - 1/8) in x4",
-    "box 12 x4": "box 12 in x4",
-    "T/B rail 12": "T/B rail 12 in",
-    "front & back 12 x2": "front & back 12 in x2",
-    "stile no. 36 x2": "stile no. 36 in x2",
-    "36*4": "36 in*4",
-    "leg: 12": "leg: 12 in",
-    "12 x2 (spare)": "12 in x2 (spare)",
-    "rail 22 15/16 mm x2": "rail 22 15/16 mm x2",
-    ".5 x3, 1/8*3": ".5 in x3, 1/8 in*3",
-    "96 - 1/2 @ 12.50, 120": "(96 - 1/2) in @ 12.50, 120 in",
-}
-
-
-def test_lines_of_a_row_keep_their_meaning(shop):
-    """The unit goes to the length, whatever it is called and however many there are."""
-    page = shop.visit("/boards")
-    wait_for_card(page)
-
-    assert {text: page.evaluate(MEANT, ["pieces", text]) for text in ROWS} == ROWS
-
-
 def test_rows_keep_their_counts_names_and_prices_beside_the_unit(shop):
     """The unit goes to the length of each line, before how many there are and what one costs."""
     page = shop.visit("/boards?parts=rail+22+15/16+x2,+30&on_hand=96+x3&lengths=120+@+12.50")
