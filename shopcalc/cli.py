@@ -110,7 +110,10 @@ def export(folder: Path) -> None:
     """Write the app as plain files that any static host can serve."""
     from shopcalc.export import write_files
 
-    count = write_files(folder)
+    try:
+        count = write_files(folder)
+    except OSError as fault:
+        raise click.ClickException(f"{folder} cannot be written: {fault.strerror}") from fault
     click.echo(f"{count} files written to {folder}")
 
 

@@ -18,6 +18,8 @@ from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.reference.lumber import dressed_sizes
 from shopcalc.units import length_factors
 
+DEEPEST = 20  # brackets within brackets; a job has four
+
 
 def make_world(found: Mapping[str, Setup]) -> dict[str, Any]:
     """The world of the portable code, over exact fractions, for the setups given."""
@@ -65,11 +67,22 @@ def answer(path: str, query: Mapping[str, str] | Iterable[tuple[str, str]], part
     return {"status": 422, "data": {"errors": _as_typed(errors)}} if errors else found
 
 
+def lays_boards(path: str) -> bool:
+    """Whether the card at a path lays parts on boards, which may take seconds where a card takes milliseconds."""
+    setup = setups().get(path.strip("/").removesuffix(".json"))
+    return setup is not None and any(each.kind == "pieces" for each in setup.inputs.values())
+
+
 def _as_typed(errors: Mapping[str, str]) -> dict[str, str]:
-    """Errors by the names as they were typed; whole numbers come first, as in every object of the phone."""
-    shown = {name.removeprefix("~"): message for name, message in errors.items()}
-    numbers = [name for name in shown if re.fullmatch(r"0|[1-9][0-9]{0,9}", name) and int(name) < 2**32 - 1]
-    return {name: shown[name] for name in [*sorted(numbers, key=int), *shown]}
+    """Errors by the names as they were typed."""
+    return _in_phone_order([(name.removeprefix("~"), message) for name, message in errors.items()])
+
+
+def _in_phone_order(pairs: Iterable[tuple[str, Any]]) -> dict[str, Any]:
+    """An object with its whole numbers first, as every object of the phone has them."""
+    given = dict(pairs)
+    numbers = [name for name in given if re.fullmatch(r"0|[1-9][0-9]{0,9}", name) and int(name) < 2**32 - 1]
+    return {name: given[name] for name in [*sorted(numbers, key=int), *given]}
 
 
 def _no_number(name: str) -> None:
@@ -77,13 +90,24 @@ def _no_number(name: str) -> None:
     raise ValueError(name)
 
 
+def _is_deep(text: str) -> bool:
+    """Whether brackets are nested past what a job can hold, and past what a reader of JSON bears; `static/brain.js` does the same."""
+    depth = 0
+    for found in re.finditer(r'"(?:[^"\\]+|\\.)*"?|[\[\]{}]', text, re.DOTALL):
+        depth += found[0] in "[{"
+        depth -= found[0] in "]}"
+        if depth > DEEPEST:
+            return True
+    return False
+
+
 def answer_document(path: str, text: str) -> dict[str, Any]:
-    """What `respond_document` gives for a job sent as JSON text; a text that is no JSON is a job refused."""
+    """What `respond_document` gives for a job sent as JSON text; one that is no JSON, or nested beyond all jobs, is refused."""
     try:
-        document = json.loads(text, parse_constant=_no_number)
+        document = None if _is_deep(text) else json.loads(text, parse_constant=_no_number, object_pairs_hook=_in_phone_order)
         # half a character, which JSON can name, cannot be shown
         json.dumps(document, ensure_ascii=False).encode()
-    except (ValueError, RecursionError):
+    except ValueError:
         document = None
     found: dict[str, Any] = respond_document(world(), path, document)  # type: ignore[no-untyped-call]
     return found

@@ -29,10 +29,13 @@ from shopcalc.units import length_factors
 
 MUSTACHE = "vendor/mustache-4.2.0.min.js"
 
-# What a page asks for by address; the worker keeps all of it. A test follows every link in the templates.
+# What a page asks for by address; the worker keeps all of it. A test follows every link in the templates and scripts.
 KEPT = (
     "/static/app.js",
+    "/static/answers.js",
+    "/static/copy.js",
     "/static/elements.js",
+    "/static/redraw.js",
     "/static/large.js",
     "/static/light.js",
     "/static/pad.js",

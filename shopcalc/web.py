@@ -5,7 +5,8 @@ It keeps nothing. Every page is a pure function of its address.
 
 import gzip
 import json
-from functools import cache
+from collections.abc import Callable
+from functools import cache, partial
 from threading import BoundedSemaphore
 from typing import Any
 
@@ -15,8 +16,9 @@ from shopcalc import exact, files, phone
 from shopcalc.render import render
 
 LARGEST_JOB = 1_000_000  # bytes; the page refuses a larger one too
-# a job of hundreds of unlike sections takes seconds: the other threads go on answering cards
-JOBS_AT_ONCE = BoundedSemaphore(2)
+# hundreds of unlike parts take seconds to lay on boards: the other threads go on answering cards
+LAYING_AT_ONCE = BoundedSemaphore(2)
+PATIENCE = 0.5  # seconds until one who comes then is told to ask again; who waited longer would hold a thread
 
 
 def create_app() -> Flask:
@@ -38,19 +40,24 @@ def create_app() -> Flask:
 
 def card(path: str) -> Response:
     """A page, a part of a card (for htmx) or a card as JSON."""
-    return respond(exact.answer("/" + path, request.args.items(multi=True), request.headers.get("HX-Target", "")))
+    answer = partial(exact.answer, "/" + path, request.args.items(multi=True), request.headers.get("HX-Target", ""))
+    return in_turn(answer) if exact.lays_boards(path) else respond(answer())
 
 
 def job(kind: str = "") -> Response:
     """What is said of the job that is sent along: its page, its data or its cut list. 503 while too many are being worked."""
     text = request.get_data(as_text=True).removeprefix("\ufeff")
-    # who waited here would hold a thread: the page asks again
-    if not JOBS_AT_ONCE.acquire(blocking=False):
-        return Response("Other jobs are being worked. Try again in a moment.", 503, {"Retry-After": "10"}, mimetype="text/plain")
+    return in_turn(partial(exact.answer_document, f"/job{kind}", text))
+
+
+def in_turn(answer: Callable[[], dict[str, Any]]) -> Response:
+    """The answer to what may take long; 503 while too many such are being worked, and the page asks again."""
+    if not LAYING_AT_ONCE.acquire(timeout=PATIENCE):
+        return Response("Other boards are being laid. Try again in a moment.", 503, {"Retry-After": "3"}, mimetype="text/plain")
     try:
-        return respond(exact.answer_document(f"/job{kind}", text))
+        return respond(answer())
     finally:
-        JOBS_AT_ONCE.release()
+        LAYING_AT_ONCE.release()
 
 
 def respond(found: dict[str, Any]) -> Response:
@@ -78,7 +85,9 @@ def static(name: str) -> Response:
     """A static file; our own scripts and style sheet without what only a reader needs."""
     if files.is_light(name):
         return tagged(Response(files.light_script(name), mimetype="text/css" if name.endswith(".css") else "text/javascript"))
-    return send_from_directory(files.folder("static"), name)
+    response = send_from_directory(files.folder("static"), name)
+    response.set_etag(str(response.get_etag()[0]), weak=True)  # as below
+    return response
 
 
 def tagged(response: Response) -> Response:

@@ -75,10 +75,22 @@ function answer(path, pairs, part) {
   return rendered(decide(path, pairs, part));
 }
 
+const DEEPEST = 20;
+
+// Whether brackets are nested past what a job can hold; shopcalc/exact.py does the same.
+function isDeep(text) {
+  let depth = 0;
+  for (const [mark] of text.matchAll(/"(?:[^"\\]+|\\.)*"?|[[\]{}]/gs)) {
+    depth += '[{'.includes(mark) - ']}'.includes(mark);
+    if (depth > DEEPEST) return true;
+  }
+  return false;
+}
+
 // What is said of a job that is sent as JSON text; a text that is no JSON is a job refused.
 function decideDocument(path, text) {
   let job = null;
-  try { job = JSON.parse(text); } catch { /* no job */ }
+  try { job = isDeep(text) ? null : JSON.parse(text); } catch { /* no job */ }
   // half a character, which JSON can name, cannot be shown
   if (/(^|[^\\])(\\\\)*\\ud[89a-f]/.test(JSON.stringify(job))) job = null;
   return respond_document(world, path, job);

@@ -1,20 +1,33 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
-import { LAST, blank, change, everyJob, fillIn, find, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
+import { during } from './answers.js';
+import { byId, show } from './elements.js';
+import { LAST, blank, change, everyJob, fillIn, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
-const WAIT = 3000, VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
-const page = find('job'), work = find('work');
+const WAIT = 3000, MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
+const page = byId('job'), work = byId('work');
 
-// A server that works other jobs says so, and is asked again.
-async function asked(job, kind = '') {
-  const response = await fetch(`/job${kind}`, { method: 'POST', body: JSON.stringify(job), headers: { 'Content-Type': 'application/json' } });
-  if (response.status !== 503) return response;
-  await new Promise(done => setTimeout(done, WAIT));
-  return asked(job, kind);
+// A server that works other jobs says so, and is asked again, unless nobody waits for the answer any more.
+async function asked(job, kind = '', asking = new AbortController()) {
+  const { signal } = asking, body = JSON.stringify(job);
+  for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+    const late = setTimeout(() => asking.abort(), LONGEST_WAIT);
+    try {
+      const response = await fetch(`/job${kind}`, { method: 'POST', body, headers: { 'Content-Type': 'application/json' }, signal });
+      if (response.status !== 503) return response;
+    } finally {
+      clearTimeout(late);
+    }
+    await new Promise(done => setTimeout(done, WAIT));
+    signal.throwIfAborted();
+  }
+  throw new Error('busy');
 }
 
 // `current` is the job chosen; the fields on the page belong to the job that `work.dataset.job` names.
 // `owed` says that a page that was asked for has not been shown.
-let current = '', draws = 0, owed = false;
+let current = '', draws = 0, owed = false, asking = new AbortController();
+// What is saved or sent waits until it is written, what is printed until it is drawn too.
+let writing = Promise.resolve(), drawing = writing, resting;
 // How far down each view of it was left.
 let places = {};
 
@@ -22,16 +35,16 @@ async function choose(id) {
   const all = await everyJob();
   current = all.some(([each]) => each === id) ? id : all[0]?.[0] ?? '';
   remember(LAST, current);
-  find('job-choice').replaceChildren(...named(all).map(([each, title]) => new Option(title, each, false, each === current)));
-  find('job-choice').parentElement.classList.toggle('none', !all.length);
-  find('job-keep').hidden = work.hidden = !current;
-  find('job-code').replaceChildren();
+  byId('job-choice').replaceChildren(...named(all).map(([each, title]) => new Option(title, each, false, each === current)));
+  byId('job-choice').parentElement.classList.toggle('none', !all.length);
+  byId('job-keep').hidden = work.hidden = !current;
+  byId('job-code').replaceChildren();
   if (work.dataset.job !== current) {
     work.replaceChildren();
     places = {};
   }
   if (current) await draw();
-  find('job-choice').classList.add('ready');
+  byId('job-choice').classList.add('ready');
 }
 
 // Jobs of one title are told apart by a number.
@@ -51,8 +64,10 @@ async function draw() {
   if (mine !== draws) return;
   work.ariaBusy = true;
   const first = work.dataset.job !== current;
+  asking.abort();
+  asking = new AbortController();
   try {
-    const response = await asked(job), text = await response.text();
+    const response = await asked(job, '', asking), text = await response.text();
     if (mine !== draws) return;
     if (!response.headers.get('X-Part')) throw new Error('not an answer');
     owed = false;
@@ -65,7 +80,7 @@ async function draw() {
     for (const link of work.querySelectorAll('a[href*="#item="]')) link.hash = link.hash.replace('=', `=${current}/`);
     markView();
     if (first) turnTo(work.dataset.at);
-    const field = id ? find(id) : null;
+    const field = id ? byId(id) : null;
     field?.focus({ preventScroll: true });
     // what was marked to be typed over stays marked
     if (from != null) field?.setSelectionRange?.(from, to);
@@ -114,19 +129,22 @@ function put(job, field) {
     const row = rows[place];
     if (key !== 'count') row[key] = value;
     else if (isCount(value)) row.count = Number(value);
+    // a count that is typed first waits for its part, and goes with it
+    if (key !== 'count' && 'count' in row && isWordless(row)) row.count = 1;
     dropEmptied(job, set);
   } else job[set] = value;
 }
 
 // Lines at the end that are empty again make room, with the ticks that the next one of their place would find.
 function dropEmptied(job, set) {
-  const rows = job[set], isEmpty = row => Object.entries(row).every(([key, text]) => key === 'count' || !text);
+  const rows = job[set], isEmpty = row => isWordless(row) && (row.count ?? 1) === 1;
   while (rows.length && isEmpty(rows.at(-1))) {
     rows.pop();
     if (set === 'parts') for (const name in job.ticks) if (name.startsWith(`${FIRST_PART + rows.length}/`)) delete job.ticks[name];
   }
 }
 
+const isWordless = row => Object.entries(row).every(([key, text]) => key === 'count' || !text);
 const isCount = text => /^[1-9]\d{0,2}$/.test(text.trim());
 const LINES = {
   lumber: { thickness: '', width: '', on_hand: '', to_buy: '' },
@@ -137,14 +155,32 @@ async function fieldChanged(event, ended) {
   const field = event.target.closest('[data-set]');
   if (!field) return;
   draws += 1;
+  asking.abort();
+  clearTimeout(resting);
   if (work.ariaBusy === 'true') work.ariaBusy = false;
   const { key } = field.dataset;
   if (ended) hush();
   if (ended && (key === 'quantity' || key === 'count') && field.value && !isCount(field.value)) say(`“${field.value}” is no count from 1 to 999: it stays as it was.`);
-  await change(work.dataset.job, job => { fillIn(job); put(job, field); });
-  if (!ended) return;
-  if (field.dataset.set === 'title') find('job-choice').selectedOptions[0].textContent = field.value;
+  writing = Promise.allSettled([writing, change(work.dataset.job, job => { fillIn(job); put(job, field); })]).then(() => {});
+  await writing;
+  if (!ended) {
+    if (!isProse(field)) resting = setTimeout(() => rested(event), REST);
+    return;
+  }
+  if (field.dataset.set === 'title') byId('job-choice').selectedOptions[0].textContent = field.value;
   await draw();
+}
+
+const isProse = ({ dataset: { set, key } }) => ['title', 'notes'].includes(set) || key === 'label';
+
+// What is measured is worked out when the fingers rest; with the pad open, when that is closed.
+function rested(event) {
+  if (document.activeElement === event.target && !document.querySelector('.padded')) fieldEnded(event);
+}
+
+function fieldEnded(event) {
+  drawing = fieldChanged(event, true);
+  during(drawing);
 }
 
 // An item goes with its ticks and readings, or the next one of its number would find them; and comes back with them.
@@ -172,7 +208,7 @@ function offerBack(text) {
   say(text);
   const undo = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Put it back' });
   undo.addEventListener('click', putBack);
-  find('job-says').append(undo);
+  byId('job-says').append(undo);
 }
 
 async function putBack() {
@@ -186,7 +222,7 @@ async function putBack() {
   say('');
   if (out.length) offerBack('It is back. The one taken out before it: ');
   await draw();
-  find(`label-${item.id}`)?.focus();
+  byId(`label-${item.id}`)?.focus();
 }
 
 // A job from outside is checked field by field before anything here changes.
@@ -202,7 +238,7 @@ async function takeIn(text, from) {
   }
   fillIn(job);
   await choose(await keepNew(job));
-  if (!unsaved.size) say(`${from} is kept here as “${find('job-choice').selectedOptions[0].textContent}”.`);
+  if (!unsaved.size) say(`${from} is kept here as “${byId('job-choice').selectedOptions[0].textContent}”.`);
   return true;
 }
 
@@ -232,7 +268,7 @@ const fileName = (job, ending) => `${job.title.replace(/[^\p{L}\p{N}]+/gu, '-').
 async function showCode(job) {
   try {
     const { renderSVG } = await import('./vendor/uqr-0.1.2.mjs');
-    find('job-code').innerHTML = renderSVG(await linkTo(job), { ecc: 'L' });
+    byId('job-code').innerHTML = renderSVG(await linkTo(job), { ecc: 'L' });
     say('');
   } catch (fault) {
     say(fault instanceof RangeError ? 'This job is too large for a code. Send it as a file or a link.' : 'The code needs a signal the first time.');
@@ -246,7 +282,7 @@ async function copyLink(job) {
     say('The link is copied. It carries the whole job.');
   } catch {
     const field = Object.assign(document.createElement('input'), { value: link, readOnly: true, ariaLabel: 'Link to the job' });
-    find('job-code').replaceChildren(field);
+    byId('job-code').replaceChildren(field);
     field.select();
   }
 }
@@ -269,7 +305,7 @@ const DO = {
   code: showCode,
   print: () => print(),
   delete: async () => {
-    if (!confirm(`Delete “${find('job-choice').selectedOptions[0].textContent}” from this device? Save it as a file first if it may be wanted again.`)) return;
+    if (!confirm(`Delete “${byId('job-choice').selectedOptions[0].textContent}” from this device? Save it as a file first if it may be wanted again.`)) return;
     await forget(current);
     await choose('');
   },
@@ -277,7 +313,7 @@ const DO = {
 
 function startPage() {
   page.addEventListener('input', event => fieldChanged(event, false));
-  page.addEventListener('change', event => during(fieldChanged(event, true)));
+  page.addEventListener('change', fieldEnded);
   page.addEventListener('click', async event => {
     const { view } = event.target.dataset;
     if (view) {
@@ -290,16 +326,16 @@ function startPage() {
     if (!button) return;
     const { do: name, id } = button.dataset;
     hush();
-    // a tap also ends an entry: what is printed, saved or sent has its answer
-    while (underWay.size) await Promise.allSettled(underWay);
+    // a tap also ends an entry
+    await (name === 'print' ? drawing : writing);
     if (name === 'remove') return remove(id);
     DO[name](await read(current));
   });
   page.addEventListener('focusout', () => setTimeout(drawOwed));
   // a count is one thing, and is typed anew
   page.addEventListener('focusin', ({ target }) => { if (target.inputMode === 'numeric') target.select(); });
-  find('job-choice').addEventListener('change', event => { say(''); choose(event.target.value); });
-  find('job-file').addEventListener('change', async event => {
+  byId('job-choice').addEventListener('change', event => { say(''); choose(event.target.value); });
+  byId('job-file').addEventListener('change', async event => {
     const [file] = event.target.files;
     event.target.value = '';
     if (file) await takeIn(file.size > LARGEST ? ' '.repeat(LARGEST + 1) : await file.text(), 'The file');

@@ -1,4 +1,6 @@
 // Keeps the jobs on this device, for the page of the jobs and for the cards that put their entries there.
+import { typedNames } from './answers.js';
+import { byId } from './elements.js';
 import { meantIn } from './units.js';
 import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.2.js';
 
@@ -7,13 +9,12 @@ export const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcal
 // where the job worked on last is remembered
 export const LAST = 'shopcalc.job';
 const MOST_ITEMS = 200, LAST_NUMBER = 999999;
-export const find = id => document.getElementById(id);
 
 // What the storage would not take is kept here until it does: nothing that was typed is lost while the tab is open.
 export const unsaved = new Map();
 
 export function say(text) {
-  const line = find('job-says') ?? find('job-added');
+  const line = byId('job-says') ?? byId('job-added');
   line.textContent = text;
   line.hidden = !text;
 }
@@ -105,7 +106,7 @@ export function fillIn(job) {
 // On a card: its entries become an item of the job.
 
 async function offerToAdd() {
-  const button = find('add-to-job'), form = find('inputs');
+  const button = byId('add-to-job'), form = byId('inputs');
   const [, job, item] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
   const kept = job && await read(job);
   const known = kept?.items.find(each => String(each.id) === item);
@@ -128,8 +129,8 @@ async function offerToAdd() {
     });
     if (!saved || unsaved.has(id)) return;
     if (why) return say(why);
-    find('job-added').replaceChildren(`${said} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
-    find('job-added').hidden = false;
+    byId('job-added').replaceChildren(`${said} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
+    byId('job-added').hidden = false;
   };
   button.hidden = Boolean(known);
   button.addEventListener('click', keep);
@@ -155,4 +156,4 @@ function typed(form, shop) {
   return inputs;
 }
 
-if (find('add-to-job')) offerToAdd();
+if (byId('add-to-job')) offerToAdd();

@@ -36,7 +36,8 @@ function draw() {
   // the answer is gone: no old number stays on the screen
   if (!from) return sheet.close();
   const copy = (part, place = from) => place?.querySelector(part)?.cloneNode(true) ?? '';
-  const number = make('p', { className: 'huge' }, copy('.big .number, .value .number, .halt'), copy('.big .unseen, .value .unseen'));
+  const letters = make('span', { className: 'fits' }, copy('.big .number, .value .number, .halt'), copy('.lean'));
+  const number = make('p', { className: 'huge' }, letters, copy('.big .unseen, .value .unseen'));
   const buttons = make('div', { className: 'ways' }, make('button', { type: 'button' }, 'Close'));
   if (all.length > 1) {
     const label = labelled(next);
@@ -47,8 +48,6 @@ function draw() {
   // a tap goes on to the next, and a second tap to the one behind it
   (nameOf(from) === began ? buttons.lastChild : buttons.firstChild).focus();
   // as large as fits the room that the rest leaves it: measured at one size, then set in proportion
-  const [letters] = number.children;
-  if (!letters) return;
   number.style.fontSize = '50px';
   const room = Math.min(number.clientWidth / letters.offsetWidth, number.clientHeight / letters.offsetHeight);
   number.style.fontSize = `${Math.max(Math.floor(room * 50), 28)}px`;

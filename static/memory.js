@@ -1,5 +1,7 @@
 // What this device remembers, and no other: the shop's own things, and what each card was last asked, the last used
 // first. Loaded once the page is painted. What was kept is text that somebody typed: it goes into entries and addresses.
+import { isLate, typedNames } from './answers.js';
+import { show } from './elements.js';
 import { keepMeaning, meantIn } from './units.js';
 
 const SHOP = 'shopcalc.shop.1', LAST = 'shopcalc.last.1', MOST = 4;

@@ -57,7 +57,7 @@ def wide_boards(rng: random.Random, width: str, priced: bool) -> dict[str, str]:
 
 def shop(rng: random.Random) -> dict[str, str]:
     """A shop, often the usual one."""
-    return {"tape": rng.choice(["32", "32", "16", "64", "7"]), "units": rng.choice(["in", "in", "in", "mm"])}
+    return {"tape": rng.choice(["32", "32", "16", "64", "128"]), "units": rng.choice(["in", "in", "in", "mm"])}
 
 
 def item(rng: random.Random, place: int) -> dict[str, Any]:

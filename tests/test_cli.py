@@ -107,6 +107,14 @@ def test_export_writes_files(tmp_path) -> None:  # type: ignore[no-untyped-def]
     assert (0, f"{count} files written to {tmp_path / 'out'}\n") == (result.exit_code, result.output)
 
 
+def test_a_folder_that_cannot_be_written_is_told(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """In a sentence, and not in the words of the program's own fault."""
+    (tmp_path / "file").write_text("x")
+    result = call("export", str(tmp_path / "file" / "out"))
+
+    assert (1, True) == (result.exit_code, "cannot be written" in result.stderr)
+
+
 def test_version_and_help() -> None:
     """The command says its version, and how it is used."""
     assert f"shopcalc, version {__version__}\n" == call("--version").output

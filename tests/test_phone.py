@@ -17,7 +17,8 @@ from shopcalc.packing import setups_script
 
 from .helpers import fold, phone_answer, phone_respond, run
 
-LINK = re.compile(r'(?:href|src|data-htmx)="(/[^"{]*)"')
+LINK = re.compile(r'(?:href|src)="(/[^"{]*)"')
+OWN = sorted(path.name for path in files.folder("static").glob("*.js"))
 
 
 def addresses() -> set[str]:
@@ -36,9 +37,7 @@ def test_every_file_a_page_loads_is_kept() -> None:
 
 def loaded() -> set[str]:
     """The addresses that the page's scripts load."""
-    texts = "".join(
-        files.static_text(name).replace("'./", "'/static/") for name in ("app.js", "pad.js", "large.js", "memory.js", "job.js", "jobs.js")
-    )
+    texts = "".join(files.static_text(name).replace("'./", "'/static/") for name in OWN if name not in ("worker.js", "brain.js", "numbers.js"))
     # the drawer of codes is fetched when a code is asked for, on a desk
     return set(re.findall(r"'(/[\w./-]+)'", texts)) - {"/job", "/shop", "/static/vendor/uqr-0.1.2.mjs"}
 
@@ -60,9 +59,6 @@ def test_what_is_kept_is_what_is_served(client: FlaskClient) -> None:
 def test_scripts_that_scripts_load_are_kept() -> None:
     """Addresses inside the page's script are kept or answered by the worker too."""
     assert set() == loaded() - {*phone.KEPT, "/worker.js"}
-
-
-OWN = ["worker.js", "app.js", "elements.js", "pad.js", "large.js", "light.js", "units.js", "job.js", "jobs.js", "memory.js", "brain.js", "numbers.js"]
 
 
 @pytest.mark.parametrize("name", OWN)

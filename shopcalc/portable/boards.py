@@ -58,6 +58,7 @@ def lay_within(lengths, on_hand, to_buy, kerf, trim, most):
         "worths": [],
         "order": [],
         "ratios": [],
+        "smallest": [],
         "bound": 0,
         "seen": [],
         "boards": [],
@@ -87,30 +88,32 @@ def tick_of(length):
 def kinds_of(on_hand, to_buy, kerf, trim, priced):
     """The boards there are, by kind, boards of one length and price together: `room`, `weight`, how many there are."""
     kinds = []
+    places = {}
     for length in on_hand:
-        add_kind(kinds, length, True, None, 0, kerf, trim)
+        add_kind(kinds, places, length, True, None, 0, tick_of(length - trim + kerf))
     for one in to_buy:
         if priced:
             weight = int(nearest_of(one["price"] * CENTS)) * ONE_CENT + 1
         else:
             weight = ONE_BOARD + int(nearest_of(one["length"] * FINE))
-        add_kind(kinds, one["length"], False, one["price"] if priced else None, weight, kerf, trim)
+        add_kind(kinds, places, one["length"], False, one["price"] if priced else None, weight, tick_of(one["length"] - trim + kerf))
     kinds.sort(key=lambda kind: 0 - kind["room"])
     kinds.sort(key=lambda kind: kind["weight"])
     return kinds
 
 
-def add_kind(kinds, length, owned, price, weight, kerf, trim):
-    """Add a board to its kind; of two of one length to buy the cheaper counts."""
-    room = tick_of(length - trim + kerf)
-    for kind in kinds:
-        if kind["room"] == room and kind["owned"] == owned:
-            if owned:
-                kind["have"] = kind["have"] + 1
-            elif weight < kind["weight"]:
-                kind["weight"] = weight
-                kind["price"] = price
-            return
+def add_kind(kinds, places, length, owned, price, weight, room):
+    """Add a board to its kind, whose place `places` keeps; of two of one length to buy the cheaper counts."""
+    key = ("own" if owned else "buy") + str(room)
+    if key in places:
+        kind = kinds[places[key]]
+        if owned:
+            kind["have"] = kind["have"] + 1
+        elif weight < kind["weight"]:
+            kind["weight"] = weight
+            kind["price"] = price
+        return
+    places[key] = len(kinds)
     have = 1 if owned else MANY
     kinds.append({"length": length, "room": room, "owned": owned, "price": price, "weight": weight, "have": have, "dual": 0})
 

@@ -8,7 +8,7 @@ from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.naming import case_key, line_key
 from shopcalc.portable.pictures import draw_picture
 from shopcalc.portable.sentences import fill, fill_known, quoted_names, spell, unbroken, value_text
-from shopcalc.portable.snap import above
+from shopcalc.portable.snap import above, same
 from shopcalc.portable.spoken import spoken
 from shopcalc.portable.tape import draw_run, draw_tape
 from shopcalc.portable.work import all_in, holds
@@ -208,7 +208,8 @@ def shown_working(bench):
         result = about["results"][name]
         if name not in bench["written"]:
             continue
-        if len(result["reading"]) > 0 and result["reading"] in bench["known"]:
+        # one that is too far off is not followed
+        if result["reading"] in bench["known"] and same(bench["known"][name], bench["known"][result["reading"]]):
             formula = spell(result["reading"])
             numbers = value_text(result["reading"], bench, True)
         else:

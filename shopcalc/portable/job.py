@@ -4,8 +4,9 @@
 on every device; only versions, identifiers and counts are numbers.
 """
 
-from shopcalc.portable.marks import characters
-from shopcalc.portable.snap import above, floor_of, same
+from shopcalc.portable.marks import first_letters, letters_in
+from shopcalc.portable.snap import above, floor_of
+from shopcalc.portable.work import shop_faults
 
 JOB_FORMAT = "shopcalc job"
 JOB_VERSION = 1
@@ -62,6 +63,9 @@ def read_job(document, world):
     for place, line in enumerate(rows_of(document, "lumber", MOST_ITEMS, faults, kind_of)):
         job["lumber"].append(read_lumber(line, nth_line("lumber", place), faults, kind_of))
     check_identifiers(job["items"], faults)
+    wrong = shop_faults(job["shop"])
+    for name in wrong:
+        fault(faults, inside("shop", name), wrong[name])
     if len(faults) > 0:
         return refused(faults[0]["place"], faults[0]["why"])
     return {"ok": True, "job": job}
@@ -96,7 +100,7 @@ def check_keys(given, known, place, faults):
     """A field that nobody knows is refused: it may be a slip, and would be lost."""
     for key in given:
         if key not in known:
-            fault(faults, place, "There is no field “" + first_letters(key) + "” here.")
+            fault(faults, place, "There is no field “" + first_letters(key, MOST_NAMED) + "” here.")
 
 
 def field_of(given, key, wanted, place, faults, kind_of):
@@ -119,21 +123,6 @@ def text_of(given, key, usual, most, place, faults, kind_of):
     return given[key]
 
 
-def letters_in(text):
-    """How long a text is in characters, as the schema counts; a phone's own length counts a rare one as two."""
-    return len(characters(text))
-
-
-def first_letters(text):
-    """A text cut short to be named, at the same letter on both sides."""
-    out = ""
-    for one in characters(text):
-        if letters_in(out + one) > MOST_NAMED:
-            return out
-        out = out + one
-    return out
-
-
 def whole_of(given, key, least, most, usual, place, faults, kind_of):
     """A whole number between two others."""
     if not field_of(given, key, "number", place, faults, kind_of):
@@ -141,7 +130,7 @@ def whole_of(given, key, least, most, usual, place, faults, kind_of):
             fault(faults, inside(place, key), "This is missing.")
         return usual
     value = given[key]
-    if above(least, value) or above(value, most) or not same(value, floor_of(value)):
+    if above(least, value) or above(value, most) or value != floor_of(value):
         fault(faults, inside(place, key), "This should be a whole number from " + str(least) + " to " + str(most) + ".")
         return usual
     return int(floor_of(value))
@@ -163,7 +152,7 @@ def texts_of(given, key, marks, most, place, faults, kind_of):
     if not field_of(given, key, "object", place, faults, kind_of):
         return found
     for name in given[key]:
-        where = inside(inside(place, key), first_letters(name))
+        where = inside(inside(place, key), first_letters(name, MOST_NAMED))
         if not is_key(name, marks):
             fault(faults, where, "This cannot be a name.")
         elif kind_of(given[key][name]) != "text":
@@ -206,7 +195,7 @@ def read_item(given, place, faults, world):
     item["quantity"] = whole_of(given, "quantity", 1, MOST_QUANTITY, 1, place, faults, kind_of)
     item["inputs"] = texts_of(given, "inputs", NAME_MARKS, 400, place, faults, kind_of)
     if not is_key(item["setup"], KEY_MARKS) or item["setup"] not in world["setups"]:
-        fault(faults, inside(place, "setup"), "There is no card called “" + first_letters(item["setup"]) + "”.")
+        fault(faults, inside(place, "setup"), "There is no card called “" + first_letters(item["setup"], MOST_NAMED) + "”.")
         return item
     about = world["setups"][item["setup"]]["about"]
     if not joins_jobs(about):

@@ -110,7 +110,7 @@ def cost_data(cost, plain):
 
 def csv_field(text):
     """A field of a CSV file (RFC 4180); one that a spreadsheet would take for a formula is kept a text."""
-    if len(text) > 0 and text[0] in "=+-@\t":
+    if len(text) > 0 and text[0] in "=+-@\t\r":
         text = "'" + text
     return '"' + text.replace('"', '""') + '"'
 

@@ -4,6 +4,7 @@ Parts are rows `{"label", "length", "count"}` as they are read; a layout is what
 """
 
 from shopcalc.portable.boards import lay_parts
+from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.snap import above, larger, nearest_of
 from shopcalc.portable.tape import hundredths
 from shopcalc.portable.writing import quoted_length, write_value
@@ -144,8 +145,8 @@ def shown_boards(name, boards, labels, lengths, kerf, trim, shop, units):
     drawn = []
     places = {}
     for board in boards:
-        cuts = cuts_in_words([named_size(labels[piece], written_size(lengths[piece], shop, units)) for piece in board["pieces"]])
-        head = quoted_length(board["length"], "nearest", shop, units) + (board["from"] if "from" in board else " on hand" if board["owned"] else "")
+        cuts = cuts_in_words([named_size(labels[piece], unbroken(written_size(lengths[piece], shop, units))) for piece in board["pieces"]])
+        head = length_said(board["length"], "nearest", shop, units) + (board["from"] if "from" in board else " on hand" if board["owned"] else "")
         key = "b" + head + ": " + ", ".join(cuts)
         if key in places:
             drawn[places[key]]["count"] = drawn[places[key]]["count"] + 1
@@ -158,7 +159,7 @@ def shown_boards(name, boards, labels, lengths, kerf, trim, shop, units):
         one["count"] = 1
         one["caption"] = head + ": " + ", ".join(cuts)
         if above(board["rest"], 0):
-            one["caption"] = one["caption"] + "; " + quoted_length(board["rest"], "nearest", shop, units) + " left"
+            one["caption"] = one["caption"] + "; " + length_said(board["rest"], "nearest", shop, units) + " left"
         drawn.append(one)
     for one in drawn:
         one["caption"] = str(one["count"]) + " of " + one["caption"] + "."
@@ -181,6 +182,11 @@ def cuts_in_words(sizes):
 def named_size(label, size):
     """A part in words: its label, if it has one, and its size."""
     return size if len(label) == 0 else label + " " + size
+
+
+def length_said(length, direction, shop, units):
+    """A length in a sentence of a page, which no line ends inside."""
+    return unbroken(quoted_length(length, direction, shop, units))
 
 
 def written_size(length, shop, units):

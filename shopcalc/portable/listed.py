@@ -3,7 +3,7 @@
 What stands between two commas is read by `reading.py`; what is wrong there is said with its place in the row.
 """
 
-from shopcalc.portable.marks import DIGITS, SIGNS, SPACES, VULGAR, characters, plain_marks, unspaced
+from shopcalc.portable.marks import DIGITS, SIGNS, SPACES, VULGAR, characters, first_letters, letters_in, plain_marks, unspaced
 from shopcalc.portable.reading import parse_mixed, read_count, read_length
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.tokens import begin, failed, misplaced, peek, refusal
@@ -39,14 +39,14 @@ def read_pieces(text, most, shop, units, numbers):
 
     Gives rows `{"label", "length", "count"}`, at most `most` parts in all.
     """
-    if len(text) > LONGEST_ROW:
+    if letters_in(text) > LONGEST_ROW:
         return {"ok": False, "message": TOO_LONG}
     rows = []
     total = 0
     for place, part in enumerate(row_parts(text)):
         row = split_piece(part)
         got = read_above_zero(row["length"], shop, units, numbers)
-        if got["ok"] and len(row["label"]) > LONGEST_LABEL:
+        if got["ok"] and letters_in(row["label"]) > LONGEST_LABEL:
             got = {"ok": False, "message": "A label has at most 40 characters."}
         many = read_count(row["count"], units, numbers)
         if got["ok"] and (not many["ok"] or same(many["value"], 0)):
@@ -62,7 +62,7 @@ def read_pieces(text, most, shop, units, numbers):
 
 def part_name(part):
     """A part as it was typed, cut short, to say which is meant."""
-    return "\u201c" + trimmed(part)[0:30] + "\u201d"
+    return "\u201c" + first_letters(trimmed(part), 30) + "\u201d"
 
 
 def split_piece(part):
@@ -125,7 +125,7 @@ def read_stock(text, most, shop, units, numbers):
 
 def read_row(text, most, priced, shop, units, numbers):
     """Read lengths with commas between, each with a price behind @ where the row is `priced`."""
-    if len(text) > LONGEST_ROW:
+    if letters_in(text) > LONGEST_ROW:
         return {"ok": False, "message": TOO_LONG}
     rows = []
     total = 0

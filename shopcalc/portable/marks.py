@@ -97,6 +97,16 @@ def characters(text):
     return [one for one in text]
 
 
+def letters_in(text):
+    """How long a text is in characters, on both sides the same."""
+    return len(characters(text))
+
+
+def first_letters(text, most):
+    """A text cut short to be named, at the same letter on both sides."""
+    return "".join(characters(text)[0:most])
+
+
 def plain_marks(text):
     """The characters of `text`, full-width ones as their usual kin."""
     return [NARROW[WIDE.find(one)] if one in WIDE else one for one in characters(text)]

@@ -60,7 +60,6 @@ def worked_operation(declared, place, bench):
             "parts": parts,
             "reading": reading,
             "reading_label": setting_label(reading, about),
-            "reading_text": bench["texts"][reading] if reading in bench["texts"] else "",
             "corrections": corrections,
         }
     ]

@@ -107,6 +107,5 @@ def own_operation(word, size, part, shop, world):
         "parts": [],
         "reading": "",
         "reading_label": "",
-        "reading_text": "",
         "corrections": [],
     }

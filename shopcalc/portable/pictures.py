@@ -12,9 +12,10 @@ from shopcalc.portable.work import all_in, holds
 SHEET = 360
 TALLEST = 250
 ROW = 26  # between rows of dimensions
-WORD = 52  # the room of a usual word beside the picture
+WORD = 40  # as wide as a usual number beside the picture
 EDGE = 14
-LETTER = 7  # a letter's width, near enough to know whether a word fits between its arrows
+GAP = 6  # between a dimension's line and its number
+LETTER = 8  # a letter's width in the widest fonts, near enough to know what room a word takes
 ARC = 34
 
 
@@ -84,23 +85,22 @@ def fit(shapes, outlined, bench):
             right = max(right, values[2 * at])
             low = min(low, values[2 * at + 1])
             high = max(high, values[2 * at + 1])
-    rows = {"above": 0, "below": 0, "left": 0, "right": 0}
-    letters = {"above": 0, "below": 0, "left": 0, "right": 0}
+    widths = {"above": [], "below": [], "left": [], "right": []}
     for one in shapes:
         shape = one["shape"]
         if shape["kind"] == "dimension":
-            rows[shape["side"]] = max(rows[shape["side"]], shape["row"])
-            letters[shape["side"]] = max(letters[shape["side"]], len(lettering(shape, bench)["text"]))
-        if shape["kind"] == "label" and shape["side"] in rows:
-            rows[shape["side"]] = max(rows[shape["side"]], 1)
+            widen(widths[shape["side"]], shape["row"], len(lettering(shape, bench)["text"]) * LETTER)
+        if shape["kind"] == "label" and shape["side"] in widths:
+            widen(widths[shape["side"]], 1, WORD)
         if shape["kind"] == "slant":
-            for side in rows:
-                rows[side] = max(rows[side], 1)
+            for side in widths:
+                widen(widths[side], 1, WORD)
+    columns = {"left": column_places(widths["left"]), "right": column_places(widths["right"])}
     room = {
-        "left": EDGE + WORD * rows["left"] + max(0, letters["left"] * LETTER + 2 - WORD),
-        "right": EDGE + WORD * rows["right"] + max(0, letters["right"] * LETTER + 2 - WORD),
-        "above": EDGE + ROW * rows["above"],
-        "below": EDGE + ROW * rows["below"],
+        "left": columns["left"][len(widths["left"])],
+        "right": columns["right"][len(widths["right"])],
+        "above": EDGE + ROW * len(widths["above"]),
+        "below": EDGE + ROW * len(widths["below"]),
     }
     # nor has one with no width, such as a plumb line alone
     wide = TALLEST if same(right, left) else (SHEET - room["left"] - room["right"]) / (right - left)
@@ -119,7 +119,23 @@ def fit(shapes, outlined, bench):
         "edge_top": room["above"] * 100,
         "edge_bottom": room["above"] * 100 + nearest_of((high - low) * scale),
         "height": (room["above"] + room["below"]) * 100 + nearest_of((high - low) * scale),
+        "columns": columns,
     }
+
+
+def widen(widths, row, width):
+    """Note how wide the words of a row of dimensions are; rows before it without any are as wide as a usual number."""
+    while len(widths) < row:
+        widths.append(WORD)
+    widths[row - 1] = max(widths[row - 1], width)
+
+
+def column_places(widths):
+    """How far from the picture the line of each row beside it stands, and at the end where the room for the last ends."""
+    places = [EDGE]
+    for width in widths:
+        places.append(places[len(places) - 1] + GAP + width + GAP)
+    return places
 
 
 def sheet_x(sheet, x):
@@ -185,9 +201,9 @@ def outline(one, sheet):
 
 
 def lettering(shape, bench):
-    """What a dimension says: its value as on the tape, and a word where the picture needs one."""
+    """What a dimension says: its value as on the tape, and a word where the picture needs one; on a drawing lengths go without their unit."""
     name = shape["of"]
-    text = bench["written"][name]["bare"]
+    text = bench["written"][name]["bare"].replace(" mm", "")
     return {"text": text if len(shape["text"]) == 0 else shape["text"] + " " + text, "of": name}
 
 
@@ -226,7 +242,7 @@ def draw_dimension(one, sheet, drawn, letters):
         return
     first = sheet_y(sheet, max(values[1], values[3]))
     last = sheet_y(sheet, min(values[1], values[3]))
-    off = (one["shape"]["row"] - 1) * WORD * 100 + 1400
+    off = sheet["columns"][side][one["shape"]["row"] - 1] * 100
     x = sheet["edge_left"] - off if side == "left" else sheet["edge_right"] + off
     past = -400 if side == "left" else 400
     path = "M" + pair(sheet_x(sheet, values[0] if values[1] >= values[3] else values[2]) + past, first) + "H" + coordinate(x + past)
@@ -234,7 +250,7 @@ def draw_dimension(one, sheet, drawn, letters):
     path = path + "M" + pair(x, first) + "V" + coordinate(last) + slash(x, first) + slash(x, last)
     add_mark(drawn, path, letters["of"])
     anchor = "end" if side == "left" else "start"
-    add_word(drawn, x + past * 3 // 2, (first + last) // 2 + 400, anchor, letters["text"], letters["of"], "size")
+    add_word(drawn, x - GAP * 100 if side == "left" else x + GAP * 100, (first + last) // 2 + 400, anchor, letters["text"], letters["of"], "size")
 
 
 def slash(x, y):

@@ -1,10 +1,10 @@
 """What the page of a job says of its wood: what to buy, what to rip, and each section on its boards."""
 
 from shopcalc.portable.buying import bill_of, bought_rows
-from shopcalc.portable.laying import cuts_in_words, named_size, shown_boards
+from shopcalc.portable.laying import cuts_in_words, length_said, named_size, shown_boards
 from shopcalc.portable.snap import same
 from shopcalc.portable.wood import ripped_from, waste_of, whole_boards
-from shopcalc.portable.writing import decimal_text, quoted_length
+from shopcalc.portable.writing import decimal_text
 
 
 def shown_wood(cutting, shop, world):
@@ -38,13 +38,13 @@ def shown_laid(laid, name, cutting, shop, world):
     layout = laid["layout"]
     units = world["units"]
     too_long = cuts_in_words(
-        [named_size(laid["labels"][place], quoted_length(laid["lengths"][place], "up", shop, units)) for place in layout["too_long"]]
+        [named_size(laid["labels"][place], length_said(laid["lengths"][place], "up", shop, units)) for place in layout["too_long"]]
     )
     bought = []
     for row in laid["shopping"]:
-        size = quoted_length(row["length"], "nearest", shop, units)
+        size = length_said(row["length"], "nearest", shop, units)
         if not same(row["width"], laid["section"]["width"]):
-            size = size + ", " + quoted_length(row["width"], "nearest", shop, units) + " wide"
+            size = size + ", " + length_said(row["width"], "nearest", shop, units) + " wide"
         bought.append({"text": count_text(row) + size + cost_text(row["cost"])})
     bars = [bar_from(board, laid["section"]["width"], shop, units) for board in layout["boards"]]
     return {
@@ -72,7 +72,7 @@ def bar_from(board, width, shop, units):
 def from_text(board, width, shop, units):
     """What a bar is taken from, behind its length."""
     wood = board["wood"]
-    wide = quoted_length(wood["of"], "nearest", shop, units)
+    wide = length_said(wood["of"], "nearest", shop, units)
     if wood["how"] == "offcut":
         return ", from an offcut " + wide + " wide"
     if wood["how"] == "rest":
@@ -96,7 +96,7 @@ def shown_rips(laid, shop, world):
 
 def rip_texts(board, which, shop, world):
     """A board with its strips in words, or nothing if it is its own only strip."""
-    strips = [quoted_length(width, "nearest", shop, world["units"]) for width in board["strips"]]
+    strips = [length_said(width, "nearest", shop, world["units"]) for width in board["strips"]]
     if len(strips) == 1 and same(board["strips"][0], board["width"]):
         return []
     return [board_text(board, shop, world) + which + ": " + ", ".join(cuts_in_words(strips))]
@@ -104,7 +104,7 @@ def rip_texts(board, which, shop, world):
 
 def board_text(row, shop, world):
     """The size of a board."""
-    return " x ".join([quoted_length(row[name], "nearest", shop, world["units"]) for name in ["thickness", "width", "length"]])
+    return " x ".join([length_said(row[name], "nearest", shop, world["units"]) for name in ["thickness", "width", "length"]])
 
 
 def yard_text(row, shop, world):

@@ -9,6 +9,9 @@ from .serving import Serving
 if TYPE_CHECKING:
     from playwright.sync_api import BrowserContext, ConsoleMessage, Locator, Page, Response
 
+# An address of the app that lays nothing out: what a phone keeps can be reached from it.
+SMALLEST = "/static/icons/icon.svg"
+
 SCREEN = {"viewport": {"width": 390, "height": 844}, "has_touch": True, "is_mobile": True, "device_scale_factor": 2}
 
 # What Chromium itself says when it asks for a newer worker and there is no signal; the page goes on with the one it has.
@@ -33,6 +36,8 @@ class Phone:
 
     def _heard(self, message: "ConsoleMessage") -> None:
         lost = not self._signal and "/worker.js" in f"{message.text} {message.location}" and any(each in message.text for each in NO_SIGNAL)
+        # where an address that is no page names no icon, the browser looks for one
+        lost = lost or "/favicon.ico" in str(message.location)
         if message.type in ("error", "warning") and not lost and not any(each in message.text for each in self._excused):
             self.complaints.append(f"{message.type}: {message.text} at {message.location}")
 
@@ -79,7 +84,8 @@ class Phone:
     def forget(self) -> None:
         """Remember nothing any more. The pages go first: a sheet that is still on its way to one would be remembered after all."""
         self.put_away()
-        page = self.visit("/")
+        page = self.context.new_page()
+        page.goto(SMALLEST)
         page.evaluate("localStorage.clear()")
         page.close()
 

@@ -8,7 +8,7 @@ import pytest
 
 from shopcalc import files
 
-from .phone import Phone, borrowed, until, wait_for_card
+from .phone import SMALLEST, Phone, borrowed, until, wait_for_card
 from .test_new_version import look_for_newer, newer_worker
 
 pytestmark = pytest.mark.browser
@@ -20,8 +20,8 @@ BOATHOUSE = files.static_text("boathouse.json")
 def shop(carried: Phone):
     """That phone with no job on it, for one test, at whose end no page says that there is no answer."""
     with borrowed(carried):
-        page = carried.visit("/job")
-        until(page, "document.getElementById('job-choice') !== null")
+        page = carried.context.new_page()
+        page.goto(SMALLEST)
         page.evaluate(
             "new Promise(done => { const gone = indexedDB.deleteDatabase('shopcalc'); gone.onsuccess = gone.onblocked = () => done(null); })"
         )
@@ -375,6 +375,29 @@ def test_what_is_said_of_a_job_goes_when_something_else_is_done(shop: Phone) -> 
     turn_to(page, "Boards")
 
     assert not page.locator("#job-says").is_visible()
+
+
+def test_a_count_that_is_typed_first_is_kept_for_its_part(shop: Phone) -> None:
+    """Whoever counts before measuring gets as many as were counted."""
+    page = job_page(shop)
+    page.get_by_role("button", name="New").click()
+    turn_to(page, "Cut list")
+    for name, text in {"count": "3", "length": "10", "width": "2", "thickness": "1"}.items():
+        page.locator(f"#parts-{name}-0").fill(text)
+        page.locator(f"#parts-{name}-0").press("Tab")
+    wait_until_kept(page, lambda job: [(part["count"], part["thickness"]) for part in job["parts"]] == [(3, "1")])
+
+
+def test_what_is_measured_is_worked_out_when_the_fingers_rest(shop: Phone) -> None:
+    """The bill follows while the field still has the focus, and the field keeps it."""
+    page = with_boathouse(shop)
+    turn_to(page, "Boards")
+    before = page.locator("#work .laid").first.inner_text()
+    page.locator("#job-kerf").focus()
+    page.locator("#job-kerf").fill("2")
+    until(page, f"document.querySelector('#work .laid').innerText !== {json.dumps(before)}")
+
+    assert page.evaluate("[document.activeElement.id, document.activeElement.value]") == ["job-kerf", "2"]
 
 
 def test_a_line_that_is_emptied_at_the_end_makes_room(shop: Phone) -> None:

@@ -17,13 +17,31 @@ HELD = {  # a phone upright, a small one, the same lying down
 
 
 @pytest.fixture
-def page(held):
-    """The tenon's card, with no play, on that phone."""
+def phone(held):
+    """That phone, for one test; an entry that cannot be read may be told to its console."""
     held.forget()
     with borrowed(held):
         held.excuse("the server responded with a status of 422")
-        page = held.visit("/tenon?groove_width=5/16&fit=0")
+        yield held
+
+
+@pytest.fixture
+def page(phone):
+    """The tenon's card, with no play, on it."""
+    page = phone.visit("/tenon?groove_width=5/16&fit=0")
+    ready(page)
+    return page
+
+
+@pytest.fixture(scope="module")
+def open_pad(copyless):
+    """The tenon's card with the pad open under its stock, for all tests that only build a text there."""
+    with borrowed(copyless):
+        copyless.excuse("the server responded with a status of 422")
+        page = copyless.visit("/tenon")
         ready(page)
+        page.locator("#in-stock").tap()
+        pad(page).wait_for()
         yield page
 
 
@@ -44,9 +62,7 @@ def text(page, name="stock"):
 
 
 def build(page, start, *names):
-    """What stands in the field after keys are tapped behind a text."""
-    page.locator("#in-stock").tap()
-    pad(page).wait_for()
+    """What stands in the field after keys of the open pad are tapped behind a text."""
     page.locator("#in-stock").fill(start)
     tap(page, *names)
     return text(page)
@@ -90,9 +106,9 @@ def test_a_measurement_is_built_and_the_answer_follows(page):
         ("31 1/4", ["Clear"], ""),
     ],
 )
-def test_keys_write_what_a_person_would_write(page, start, keys, built):
+def test_keys_write_what_a_person_would_write(open_pad, start, keys, built):
     """A fraction takes a space behind a whole number and the place of another fraction; delete takes it back whole."""
-    assert build(page, start, *keys) == built
+    assert build(open_pad, start, *keys) == built
 
 
 MORE, LESS = "1/32 in more", "1/32 in less"
@@ -117,24 +133,27 @@ MORE, LESS = "1/32 in more", "1/32 in less"
         ("35 mm", [MORE], "35 mm + 1/32 in"),
     ],
 )
-def test_one_tick_more_or_less(page, start, keys, built):
+def test_one_tick_more_or_less(open_pad, start, keys, built):
     """The last number moves by a tick of the shop's tape and stays a number of the tape; what cannot becomes a sum."""
-    assert build(page, start, *keys) == built
+    assert build(open_pad, start, *keys) == built
 
 
 @pytest.mark.parametrize(("start", "built"), [("35", "36"), ("34.9", "35.9"), ("1 3/8 in", "1 3/8 in + 1 mm")])
-def test_a_metric_tape_has_ticks_of_a_millimetre(held, page, start, built):
+def test_a_metric_tape_has_ticks_of_a_millimetre(phone, start, built):
     """In a metric shop a tick is a millimetre."""
-    page = held.visit("/tenon?units=mm")
+    page = phone.visit("/tenon?units=mm")
     ready(page)
+
+    page.locator("#in-stock").tap()
+    pad(page).wait_for()
 
     assert build(page, start, "1 mm more") == built
 
 
 @pytest.mark.parametrize("division", INCH_WIDE)
-def test_the_ticks_and_fractions_are_those_of_the_tape(held, page, division):
+def test_the_ticks_and_fractions_are_those_of_the_tape(phone, division):
     """A tape of eighths has no sixteenths on its pad, and its tick is an eighth."""
-    page = held.visit(f"/tenon?tape={division}")
+    page = phone.visit(f"/tenon?tape={division}")
     ready(page)
     page.locator("#in-stock").tap()
 
@@ -143,9 +162,9 @@ def test_the_ticks_and_fractions_are_those_of_the_tape(held, page, division):
     assert pad(page).get_by_role("button", name="five sixteenths").is_visible() == (division != "8")
 
 
-def test_a_row_of_lengths_has_a_comma(held, page):
+def test_a_row_of_lengths_has_a_comma(phone):
     """Where several lengths are typed, a comma stands where the space does elsewhere."""
-    page = held.visit("/dado-stack")
+    page = phone.visit("/dado-stack")
     ready(page)
     page.locator("#in-chippers").tap()
     tap(page, "Clear", "one eighth", "comma", "one quarter")
@@ -153,9 +172,9 @@ def test_a_row_of_lengths_has_a_comma(held, page):
     assert text(page, "chippers") == "1/8, 1/4"
 
 
-def test_a_metric_pad_has_sums_where_the_fractions_stand(held, page):
+def test_a_metric_pad_has_sums_where_the_fractions_stand(phone):
     """Three eighths would be read as three eighths of a millimetre."""
-    page = held.visit("/tenon?units=mm")
+    page = phone.visit("/tenon?units=mm")
     ready(page)
     page.locator("#in-groove_width").tap()
 
@@ -165,9 +184,9 @@ def test_a_metric_pad_has_sums_where_the_fractions_stand(held, page):
     until(page, "document.getElementById('note-groove_width').textContent.includes('9.5 mm')")
 
 
-def test_a_row_in_a_metric_shop_has_its_comma(held, page):
+def test_a_row_in_a_metric_shop_has_its_comma(phone):
     """It stands under the sums."""
-    page = held.visit("/dado-stack?units=mm")
+    page = phone.visit("/dado-stack?units=mm")
     ready(page)
     page.locator("#in-chippers").tap()
     tap(page, "Clear", "3", "comma", "2")
@@ -175,9 +194,9 @@ def test_a_row_in_a_metric_shop_has_its_comma(held, page):
     assert text(page, "chippers") == "3, 2"
 
 
-def test_tape_arithmetic_is_built_by_thumb(held, page):
+def test_tape_arithmetic_is_built_by_thumb(phone):
     """Signs and brackets stand on a row of their own, delete takes a sign back whole, and the field is as wide as the screen."""
-    page = held.visit("/fractions")
+    page = phone.visit("/fractions")
     ready(page)
     page.locator("#in-entry").tap()
     tap(page, "Clear", "open bracket", "3", "1", "one quarter", "minus", "three eighths", "plus", "Delete", "close bracket", "times", "2")
@@ -354,7 +373,7 @@ BOXES = """id => {
 
 @pytest.mark.parametrize("way", HELD)
 @pytest.mark.parametrize("larger", [False, True], ids=["as it is", "letters twice as large"])
-def test_no_field_is_hidden_by_the_pad_or_the_answer(held, page, way, larger):
+def test_no_field_is_hidden_by_the_pad_or_the_answer(page, way, larger):
     """Field and note of every length stand between the answer and the pad, however the phone is held."""
     page.set_viewport_size(HELD[way])
     page.emulate_media(reduced_motion="reduce")  # or the page would glide there

@@ -1,6 +1,7 @@
 """A card on paper: half a sheet, letter or A4, to hang at the machine."""
 
 from io import BytesIO
+from unicodedata import normalize
 
 import pytest
 from pypdf import PdfReader
@@ -45,12 +46,12 @@ def halves(sheet):
         texts[x < sheet.mediabox.width / 2] += text
 
     sheet.extract_text(visitor_text=visit)
-    return ["".join(texts[side].split()) for side in (True, False)]
+    return [squeezed(texts[side]) for side in (True, False)]
 
 
 def squeezed(text):
-    """A text as `halves` gives it."""
-    return "".join(text.split())
+    """A text without spaces, and without the ligatures that some fonts have for ff and fi."""
+    return normalize("NFKC", "".join(text.split()))
 
 
 @pytest.mark.parametrize("paper", PAPERS)

@@ -37,12 +37,15 @@ REFUSED: list[tuple[Any, str, str, bool]] = [
     ({**LEAST, "shop": []}, "shop", "an object", True),
     ({**LEAST, "shop": {"__proto__": "1"}}, "shop, __proto__", "cannot be a name", False),
     ({**LEAST, "shop": {"constructor": "1"}}, "shop, constructor", "cannot be a name", False),
+    ({**LEAST, "shop": {"units": "MM"}}, "shop, units", "in or mm", True),
+    ({**LEAST, "shop": {"tape": "7"}}, "shop, tape", "marked in one of", True),
     ({**LEAST, "readings": {"1/groove/groove": 3}}, "readings, 1/groove/groove", "a text", True),
     ({**LEAST, "ticks": {"Ö": "1"}}, "ticks, Ö", "cannot be a name", True),
     ({**LEAST, "items": {}}, "items", "a list", True),
     ({**LEAST, "items": [3]}, "items 1", "an object", True),
     ({**LEAST, "items": [ITEM] * 201}, "items", "more than 200", True),
     ({**LEAST, "items": [{**ITEM, "id": True}]}, "items 1, id", "true or false", True),
+    ({**LEAST, "items": [{**ITEM, "id": 1.0000000001}]}, "items 1, id", "whole number", True),
     ({**LEAST, "items": [{**ITEM, "quantity": 0}]}, "items 1, quantity", "from 1 to 999", True),
     ({**LEAST, "items": [{**ITEM, "quantity": -2}]}, "items 1, quantity", "from 1 to 999", True),
     ({**LEAST, "items": [{**ITEM, "setup": "nonsense"}]}, "items 1, setup", "no card called", False),
@@ -130,3 +133,22 @@ def test_a_long_name_is_cut_at_the_same_letter_on_both_sides(name: str, phone_br
 
     assert why == run(phone_brain, "read_job(given[0], world).why", document)
     assert name[:19] in why and name[:41] not in why
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        '{"format": "shopcalc job", "version": 1, "b": 1, "7": 2}',
+        '{"format": "shopcalc job", "version": 1, "readings": {"!": "x", "7": 5}}',
+        "[" * 2000 + "]" * 2000,
+        '{"format": "shopcalc job", "version": 1, "notes": ' + '{"a":' * 30 + "1" + "}" * 30 + "}",
+        '{"format": "shopcalc job", "version": 1, "notes": "' + "[{" * 30 + '"}',
+        '"' + '\\\\"' * 30000,
+    ],
+    ids=["an unknown name that is a number", "a reading named by one", "brackets", "objects", "brackets in a note", "a text that does not end"],
+)
+def test_an_odd_document_is_refused_or_taken_alike(text: str, phone_brain: MiniRacer) -> None:
+    """The first fault is the same on both sides, whatever the order in which each keeps its names, and however deep brackets are nested."""
+    server = json.loads(json.dumps(exact.answer_document("/job.json", text)["data"], default=float))
+
+    assert server == run(phone_brain, "decideDocument('/job.json', given[0]).data", text)

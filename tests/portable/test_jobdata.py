@@ -30,12 +30,12 @@ def test_the_csv_is_one_that_a_spreadsheet_reads() -> None:
     assert ["1 3/8 in x 4 1/2 in", "2", "Stile", "Side door", "78 1/2 in", "79 1/2 in", "78.5"] in rows
 
 
-@pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@sum", 'a "b", c'])
+@pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@sum", "\t=1", "\r=1", 'a "b", c'])
 def test_a_csv_field_is_a_text_whatever_it_holds(text: str) -> None:
     """No field is taken for a formula, and quotes and commas stay inside."""
     [[read]] = list(csv.reader(io.StringIO(csv_field(text))))
 
-    assert read == (text if text[0] not in "=+-@" else "'" + text)
+    assert read == (text if text[0] not in "=+-@\t\r" else "'" + text)
 
 
 def test_the_csv_says_what_is_not_in_it() -> None:

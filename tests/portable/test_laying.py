@@ -72,9 +72,9 @@ def test_a_bar_is_drawn_to_scale() -> None:
     assert ["waste", "wood", "wood"] == [area["style"] for area in first["areas"]]
     assert "M4 7h352v30H4Z" == first["areas"][0]["path"]
     assert 2 == first["marks"][0]["path"].count("M")
-    assert "1 of 96 in: rail 40 x2; 15 1/4 in left." == first["caption"]
+    assert "1 of 96\u00a0in: rail 40 x2; 15\u00a01/4\u00a0in left." == first["caption"]
 
 
 def test_a_metric_shop_has_millimetres() -> None:
     """Sizes and words are in the shop's unit."""
-    assert "1 of 2438.4 mm: rail 1016.0 mm x2; 387.4 mm left." == drawn(MM_SHOP)[0]["caption"]
+    assert "1 of 2438.4\u00a0mm: rail 1016.0\u00a0mm x2; 387.4\u00a0mm left." == drawn(MM_SHOP)[0]["caption"]

@@ -7,7 +7,7 @@ from py_mini_racer import MiniRacer
 
 from shopcalc import exact
 from shopcalc.catalogue import setups
-from shopcalc.portable.shop import in_unit, shop_declared, with_shop_defaults
+from shopcalc.portable.shop import shop_declared, with_shop_defaults
 
 from ..helpers import run
 
@@ -44,9 +44,6 @@ QUERIES: dict[str, tuple[dict[str, str], dict[str, str], dict[str, str]]] = {
     "what the card has no use for stays away": ({}, {"collar": "1/2"}, {}),
     "what is the piece's stays away": ({}, {"stock": "2"}, {}),
     "tape and units come along": ({}, {"tape": "64", "units": "mm"}, {"tape": "64", "units": "mm"}),
-    "a kept inch is an inch in a card of millimetres": ({"units": "mm"}, {"kerf": "1/8"}, {"units": "mm", "kerf": "(1/8) in"}),
-    "a kept millimetre is one in a card of inches": ({"units": "in"}, {"units": "mm", "kerf": "2.4"}, {"units": "in", "kerf": "(2.4) mm"}),
-    "a unit that is said is left alone": ({"units": "mm"}, {"kerf": "1/8 in"}, {"units": "mm", "kerf": "1/8 in"}),
 }
 
 
@@ -64,15 +61,6 @@ def test_filling_leaves_the_query_as_it_was() -> None:
     filled("tenon", query, {"kerf": "1/8"})
 
     assert {"stock": "2"} == query
-
-
-@pytest.mark.parametrize(
-    ("text", "said"),
-    [("1/8, 3/32", "(1/8) in,( 3/32) in"), ("1/8 in; 2", "1/8 in,( 2) in"), ("2 x 1/8", "(2 x 1/8) in"), ("", ""), ("3\u2033", "3\u2033")],
-)
-def test_a_row_says_its_unit_piece_by_piece(text: str, said: str, phone_brain: MiniRacer) -> None:
-    """Each length of a row gets the unit that it does not say itself."""
-    assert said == in_unit(text, "in") == run(phone_brain, "in_unit(given[0], 'in')", text)
 
 
 def shown(query: dict[str, str]) -> dict[str, Any]:

@@ -26,16 +26,16 @@ def test_a_bar_says_what_it_is_taken_from() -> None:
     view = wood(parts=PARTS, lumber=LUMBER)
     heads = [[bar["caption"].split(":")[0] for bar in one["boards"]] for one in view["laid"]]
 
-    assert heads[0] == ["1 of 20 in, a strip of a 5 in board"]
-    assert heads[1] == ["1 of 20 in, a strip of the rest of a 5 in board"]
-    assert heads[2] == ["1 of 8 in, from an offcut 3 in wide"]
+    assert heads[0] == ["1 of 20\u00a0in, a strip of a 5\u00a0in board"]
+    assert heads[1] == ["1 of 20\u00a0in, a strip of the rest of a 5\u00a0in board"]
+    assert heads[2] == ["1 of 8\u00a0in, from an offcut 3\u00a0in wide"]
 
 
 def test_a_board_of_its_own_section_says_nothing_more() -> None:
     """On hand or bought, its length is enough."""
     view = wood(parts=[slats(2, length="20")], lumber=[boards(on_hand="20", to_buy="20")])
 
-    assert [bar["caption"].split(":")[0] for bar in view["laid"][0]["boards"]] == ["1 of 20 in on hand", "1 of 20 in"]
+    assert [bar["caption"].split(":")[0] for bar in view["laid"][0]["boards"]] == ["1 of 20\u00a0in on hand", "1 of 20\u00a0in"]
     assert view["rips"] == []
 
 
@@ -43,7 +43,7 @@ def test_the_bill_is_of_the_whole_job() -> None:
     """Each board once, whatever sections it serves; and how much of them becomes no part."""
     view = wood(parts=PARTS, lumber=LUMBER)
 
-    assert view["buy"] == [{"text": "1 of 3/4 in x 5 in x 20 in, 9.00"}]
+    assert view["buy"] == [{"text": "1 of 3/4\u00a0in x 5\u00a0in x 20\u00a0in, 9.00"}]
     assert view["bill"] == "In all 1 to buy, 9.00. 16% of the boards left over."
 
 
@@ -57,9 +57,9 @@ def test_boards_to_rip_are_named_with_their_strips() -> None:
     """The strips of a board in the order they are ripped, boards that are ripped alike together."""
     view = wood(parts=[slats(2, width="3", length="20"), slats(2, length="20")], lumber=[boards(to_buy="20", width="5")])
 
-    assert view["rips"] == [{"text": "2 of 3/4 in x 5 in x 20 in: 3 in, 2 in"}]
+    assert view["rips"] == [{"text": "2 of 3/4\u00a0in x 5\u00a0in x 20\u00a0in: 3\u00a0in, 2\u00a0in"}]
     assert wood(parts=[slats(4, length="20")], lumber=[boards(on_hand="20 x2", width="4")])["rips"] == [
-        {"text": "2 of 3/4 in x 4 in x 20 in on hand: 2 in x2"}
+        {"text": "2 of 3/4\u00a0in x 4\u00a0in x 20\u00a0in on hand: 2\u00a0in x2"}
     ]
 
 
@@ -68,7 +68,7 @@ def test_an_offcut_that_is_ripped_again_is_on_the_list() -> None:
     narrow = wood(parts=[slats(1, width="5", length="10"), slats(2, length="9")], lumber=[boards(on_hand="20", width="5")])
     wide = wood(parts=[slats(1, width="5", length="10"), slats(1, width="5", length="9")], lumber=[boards(on_hand="20", width="5")])
 
-    assert narrow["rips"] == [{"text": "1 of 3/4 in x 5 in x 10 in left over: 2 in x2"}]
+    assert narrow["rips"] == [{"text": "1 of 3/4\u00a0in x 5\u00a0in x 10\u00a0in left over: 2\u00a0in x2"}]
     assert wide["rips"] == []
 
 
@@ -89,4 +89,4 @@ def test_the_boathouse_rips_its_narrow_parts_from_what_is_left() -> None:
     laid = {one["section"]: one for one in asked("/job")["view"]["laid"]}
 
     assert not laid["1 3/8 in x 4 1/2 in"]["is_bought"]
-    assert laid["1 3/8 in x 4 1/2 in"]["boards"][-1]["caption"].startswith("1 of 71 7/16 in, from an offcut 9 in wide: ")
+    assert laid["1 3/8 in x 4 1/2 in"]["boards"][-1]["caption"].startswith("1 of 71\u00a07/16\u00a0in, from an offcut 9\u00a0in wide: ")

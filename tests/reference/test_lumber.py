@@ -50,4 +50,8 @@ def test_the_bill_says_what_to_ask_for_at_the_yard() -> None:
         view = exact.answer_document("/job", json.dumps({**job, "parts": parts, "shop": shop, "lumber": lumber}))["view"]
         bought.append(view["buy"][0]["text"])
 
-    assert bought == ["1 of 3/4 in x 3 1/2 in x 96 in, a dressed 1 x 4", "1 of 3/4 in x 3 3/8 in x 96 in", "1 of 19.1 mm x 88.9 mm x 2438.4 mm"]
+    assert bought == [
+        "1 of 3/4\u00a0in x 3\u00a01/2\u00a0in x 96\u00a0in, a dressed 1 x 4",
+        "1 of 3/4\u00a0in x 3\u00a03/8\u00a0in x 96\u00a0in",
+        "1 of 19.1\u00a0mm x 88.9\u00a0mm x 2438.4\u00a0mm",
+    ]

@@ -114,7 +114,10 @@ def test_boards_cut_alike_are_drawn_once():
     """Six boards of two sorts make two drawings, and the words say how many of each."""
     boards = exact.answer("/boards", {"parts": "40 x10, 90", "lengths": "96"})["view"]["sheets"][0]["boards"]
 
-    assert [one["caption"] for one in boards] == ["1 of 96 in: 90; 5 3/8 in left.", "5 of 96 in: 40 x2; 15 1/4 in left."]
+    assert [one["caption"] for one in boards] == [
+        "1 of 96\u00a0in: 90; 5\u00a03/8\u00a0in left.",
+        "5 of 96\u00a0in: 40 x2; 15\u00a01/4\u00a0in left.",
+    ]
 
 
 def test_a_size_stands_on_its_part_where_there_is_room():

@@ -167,6 +167,16 @@ def test_a_reading_that_cannot_be_leaves_the_sizes_alone() -> None:
     assert value(door(measured_groove="0.4"), "groove_found") == 0.4
 
 
+def test_the_working_of_a_reading_that_is_not_followed_is_that_of_the_plan() -> None:
+    """The groove stays as planned, and is worked out of what was planned."""
+
+    def found(measured: str) -> str:
+        [sheet] = exact.answer("/frame", {"measured_groove": measured})["view"]["sheets"]
+        return next(row["formula"] for row in sheet["working"] if row["name"] == "groove found")
+
+    assert (found("0.9"), found("0.4")) == ("groove width", "measured groove")
+
+
 def test_a_stop_leaves_no_sizes() -> None:
     """With no glass left there is nothing to cut."""
     data = door(stile="16")
