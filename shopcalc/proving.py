@@ -67,15 +67,16 @@ def fault_of_start(declared: Input) -> str:
         return f"{declared.name}: {reason}"
     about = {**vars(declared), "most": most}
     started = []
+    world = {"numbers": NUMBERS, "units": length_factors()}
     for metric in (False, True):
         shop = {"metric": metric, "division": 32}
-        text = starting_text(about, shop)  # type: ignore[no-untyped-call]
-        got = read_entry(about, text, shop, {"numbers": NUMBERS, "units": length_factors()})  # type: ignore[no-untyped-call]
+        text = starting_text(about, shop, world)  # type: ignore[no-untyped-call]
+        got = read_entry(about, text, shop, world)  # type: ignore[no-untyped-call]
         if not got["ok"]:
             return f"{declared.name} cannot start with {text!r}: {got['message']}"
         started.append(got["value"])
-    # the ticks of a metric tape are its own
-    if started[0] != started[1] and declared.kind != "division":
+    # lengths and temperatures start with what is usual in either shop, and the ticks of a metric tape are its own
+    if started[0] != started[1] and declared.kind not in ("length", "temperature", "division"):
         return f"{declared.name} starts with {declared.start!r}, which is something else in a metric shop: say the unit"
     return ""
 

@@ -54,8 +54,11 @@ def differing(each, other, carried):
         return ""
     if not above(size_of(mine["known"][sources[0]] - theirs["known"][name]) * APART, 1):
         return ""
-    metric = mine["shop"]["metric"]
-    said = [quoted(mine["written"][sources[0]], "length", metric), quoted(theirs["written"][name], "length", metric)]
-    return (
-        declared["label"] + ": " + said[0] + " for " + each["item"]["label"] + ", " + said[1] + " for " + other["item"]["label"] + ". Are both meant?"
-    )
+    return said_of(sources[0], each, mine) + "; " + said_of(name, other, theirs) + ". Are both meant?"
+
+
+def said_of(name, each, bench):
+    """What an item has for a value, in the words of its own card."""
+    declared = input_of(each["about"], name)
+    label = each["about"]["results"][name]["label"] if declared is None else declared["label"]
+    return each["item"]["label"] + ": " + label + " " + quoted(bench["written"][name], "length", bench["shop"]["metric"])

@@ -67,12 +67,17 @@ def echo(declared, entries, shop, world):
     else:
         written = write_value(value, kind, 64, "nearest", False, world["units"])
     if kind == "temperature":
-        return written["text"] + " \u00b7 " + write_value(value, kind, 64, "nearest", True, world["units"])["text"]
+        return both(written["text"], write_value(value, kind, 64, "nearest", True, world["units"])["text"], shop)
     if kind != "length":
         return "" if written["text"] == entries["texts"][name] else written["text"]
     # one line under its field: in feet from a foot on, unless that would round it
-    in_feet = len(written["feet"]) > 0 and len(written["lean"]) == 0
-    return (unbroken(written["feet"]) if in_feet else written["decimal"] + " in") + " \u00b7 " + written["mm"] + " mm"
+    in_feet = len(written["feet"]) > 0 and len(written["lean"]) == 0 and not shop["metric"]
+    return both(unbroken(written["feet"]) if in_feet else written["decimal"] + " in", written["mm"] + " mm", shop)
+
+
+def both(one, other, shop):
+    """A measure in both units, the shop's own first."""
+    return other + " \u00b7 " + one if shop["metric"] else one + " \u00b7 " + other
 
 
 def change_label(about, name):

@@ -256,7 +256,18 @@ def changed_since(stints):
             told = stint["item"]["label"] + ", " + stint["operation"]["label"] + ": "
             rows.append({"text": told + stint["passed"] + " had passed, now there are " + decimal_text(stint["many"], 0, False) + "."})
         for moved in stint["moved"]:
-            rows.append({"text": stint["item"]["label"] + ", " + moved["label"] + ": cut at " + moved["then"] + ", now " + moved["now"] + "."})
+            rows.append(
+                {
+                    "text": stint["item"]["label"]
+                    + ", "
+                    + moved["label"]
+                    + ": cut at "
+                    + moved["then"]
+                    + ", now "
+                    + moved["now"]
+                    + ". Try what has passed before it is used."
+                }
+            )
     return rows
 
 

@@ -9,7 +9,7 @@ from shopcalc.portable.marks import DIGITS, unspaced
 from shopcalc.portable.reading import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
 from shopcalc.portable.sentences import quoted_names
 from shopcalc.portable.snap import above, nearest_of, same
-from shopcalc.portable.writing import TAPES, quoted, write_value
+from shopcalc.portable.writing import TAPES, decimal_text, digits_text, millimetres, quoted, write_value
 
 BARE_UNITS = ["in", "mm"]
 
@@ -33,16 +33,23 @@ def shop_faults(query):
     return faults
 
 
-def starting_text(declared, shop):
-    """What an input starts with: in inches whatever the shop, so in a metric shop it says so."""
+def starting_text(declared, shop, world):
+    """What an input starts with. In a metric shop a length is the nearest that is milled or marked there; rows and sums say that they are inches."""
     text = declared["start"]
     if shop["metric"] and declared["kind"] == "lengths" and len(text) > 0:
-        return ", ".join([unit_said(part) for part in text.split(",")])
+        return ", ".join([unit_said(unspaced(part)) for part in text.split(",")])
     if shop["metric"] and declared["kind"] == "temperature" and len(text) > 0:
-        return text + " F"
+        return decimal_text(nearest_of((read_temperature(text, read_shop({}), world["units"], world["numbers"])["value"] - 32) * 5 / 9), 0, False)
     if shop["metric"] and declared["kind"] == "length" and len(text) > 0:
-        return "(" + text + ") in" if declared["signed"] else unit_said(text)
+        return "(" + text + ") in" if declared["signed"] else metric_start(text, declared["shop"], world)
     return text
+
+
+def metric_start(text, owned, world):
+    """A length in inches as one would have it in millimetres: whole ones, halves of small ones, tenths of fits and of what the shop owns."""
+    mm = millimetres(read_length(text, read_shop({}), world["units"], world["numbers"])["value"], world["units"])
+    parts = 10 if owned or above(3, mm) else 2 if above(30, mm) else 1
+    return digits_text(nearest_of(mm * parts) * (10 // parts), 1, True)
 
 
 def unit_said(text):
@@ -124,7 +131,7 @@ def read_entries(about, query, shop, world):
     errors = {}
     for declared in about["inputs"]:
         name = declared["name"]
-        text = query[name] if name in query else starting_text(declared, shop)
+        text = query[name] if name in query else starting_text(declared, shop, world)
         if declared["kind"] == "choice":
             text = option_meant(declared, text)
         elif declared["kind"] == "division":
@@ -138,7 +145,7 @@ def read_entries(about, query, shop, world):
         if declared["when"] and is_idle(name, world["setups"][about["slug"]]["formulas"], values, world["numbers"]):
             idle.append(name)
             if not got["ok"]:
-                texts[name] = starting_text(declared, shop)
+                texts[name] = starting_text(declared, shop, world)
                 got = read_entry(declared, texts[name], shop, world)
         if got["ok"]:
             values[name] = got["value"]

@@ -172,7 +172,7 @@ setup.stop(
 setup.note(
     "reading_followed",
     setup.near(groove_found) & (abs(_groove["measured_groove"] - groove_width) > inches("1/500")),
-    "Tenons and panes follow the groove as read. If the fence is moved instead, cut the scrap again and type the new reading.",
+    "Tenons and panes follow the groove as read: either keep it as it is, or move the fence, cut the scrap again and type the new reading.",
     change=_groove["measured_groove"],
 )
 setup.caution(

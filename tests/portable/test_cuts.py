@@ -104,8 +104,8 @@ def test_temperatures(typed: str, fahrenheit: float, world: dict[str, Any]) -> N
 
 
 def test_a_metric_shop_reads_celsius(world: dict[str, Any]) -> None:
-    """A bare temperature is Celsius in a metric shop, and the starting value stays what it was."""
-    assert (50, 20) == (data(world, cold="10", units="mm")["inputs"]["cold"]["value"], data(world, units="mm")["inputs"]["cold"]["value"])
+    """A bare temperature is Celsius in a metric shop, and so is what stands there at the start."""
+    assert (50, 19.4) == (data(world, cold="10", units="mm")["inputs"]["cold"]["value"], data(world, units="mm")["inputs"]["cold"]["value"])
 
 
 WRONG = {

@@ -30,6 +30,11 @@ def test_a_length_is_echoed_as_it_was_read(typed: str, note: str) -> None:
     assert note == fields("groove", stock=typed)["stock"]["note"]
 
 
+def test_a_metric_shop_is_told_its_own_unit_first() -> None:
+    """Millimetres before inches, and no feet."""
+    assert "1981.2 mm \u00b7 78.000 in" == fields("groove", stock="78 in", units="mm")["stock"]["note"]
+
+
 @pytest.mark.parametrize(("typed", "note"), {"5 in 12": "22.62\u00b0", "30": "30\u00b0", "30\u00b0": ""}.items())
 def test_an_angle_is_echoed_unless_it_says_so_already(typed: str, note: str) -> None:
     """A slope is echoed in degrees; degrees need no echo."""

@@ -8,7 +8,7 @@ import pytest
 from shopcalc import exact
 from shopcalc.portable.work import all_in, is_blank, read_choice, read_entries, read_entry, read_shop, shop_faults, work_out
 
-from ..helpers import INCH_SHOP, MM_SHOP, NUMBERS, bench_of
+from ..helpers import INCH_SHOP, MM_SHOP, NUMBERS, bench_of, raised
 
 
 def declared(kind: str, **more: Any) -> dict[str, Any]:
@@ -153,12 +153,30 @@ def test_a_shop_that_cannot_be_is_told(query: dict[str, str], faults: list[str])
     assert faults == list(shop_faults(query))
 
 
-@pytest.mark.parametrize(
-    ("slug", "name"), [("groove", "stock"), ("tenon", "fit"), ("fractions", "entry"), ("ridge-cap", "pitch_left"), ("rafter", "span")]
-)
-def test_a_card_starts_with_the_same_values_in_a_metric_shop(slug: str, name: str) -> None:
-    """What a card starts with is in inches whatever the shop, and says so where bare numbers are millimetres."""
+@pytest.mark.parametrize(("slug", "name"), [("fractions", "entry"), ("ridge-cap", "pitch_left"), ("gauge-stack", "blocks"), ("boards", "lengths")])
+def test_rows_sums_and_angles_start_the_same_in_a_metric_shop(slug: str, name: str) -> None:
+    """They say that they are inches where bare numbers are millimetres."""
     assert bench_of(slug)["known"][name] == bench_of(slug, units="mm")["known"][name]
+
+
+@pytest.mark.parametrize(
+    ("slug", "name", "text"),
+    [
+        ("groove", "stock", "35"), ("groove", "groove_width", "9.5"), ("tenon", "fit", "0.2"), ("tenon", "kerf", "3.2"), ("rafter", "span", "2438"),
+        ("wood-movement", "temperature_now", "21"),
+    ],
+)  # fmt: skip
+def test_a_length_starts_as_one_has_it_in_a_metric_shop(slug: str, name: str, text: str) -> None:
+    """In whole millimetres, small ones in halves, fits and what the shop owns in tenths."""
+    assert text == bench_of(slug, units="mm")["texts"][name]
+
+
+@pytest.mark.parametrize("slug", exact.world()["setups"])
+def test_a_card_starts_as_soundly_in_a_metric_shop(slug: str) -> None:
+    """Rounding the starting values brings no stop and no caution."""
+    inch, metric = (exact.answer(f"/{slug}.json", {"units": units})["data"] for units in ("in", "mm"))
+
+    assert raised(metric) <= raised(inch)
 
 
 UNUSED = {
