@@ -66,6 +66,9 @@ class Setup:
     `slug` is its address; `stand` is where one stands to use it; `job` says in a sentence what it is for;
     `machines` names the cautions that apply (see `shopcalc/reference/cautions.py`); `icon` is the small drawing
     on the list, a path in a box of 24 by 24, drawn with one line.
+
+    Every method raises DeclarationError, with a message that names it, for what cannot be: a name that is taken or unknown,
+    units that do not add up, a start that cannot be read, a value that is quoted and not there.
     """
 
     slug: str
@@ -156,7 +159,7 @@ class Setup:
         return Choice(symbol, [option for option, _ in pairs], symbols)
 
     def lengths(self, name: str, label: str, start: str, help: str, most: int, none: bool = False, shop: bool = False) -> sympy.Symbol:
-        """A row of lengths with commas between, at most `most` of them; `none` says whether it may be empty, `shop` as for a length."""
+        """A row of lengths in inches with commas between, at most `most` of them; `none` says whether it may be empty, `shop` as for a length."""
         return self._input(Input(name, "lengths", label, start, help, zero=none, items=most, shop=shop))
 
     def pieces(self, name: str, label: str, start: str, help: str, most: int) -> sympy.Symbol:
@@ -233,6 +236,8 @@ class Setup:
 
         A trial that asks for more than `far`, such as `inches("1/16")`, is a slip of the calipers or a machine set wrong: it is
         told so, with what to `look` at, and nothing is corrected by it. `far` is None where no machine is set.
+
+        Raises DeclarationError where the formula has not exactly one reading in it, or `far` cannot be said in its kind.
         """
         move = sympy.sympify(formula)
         given = [] if when is None else [when]
@@ -285,15 +290,15 @@ class Setup:
         self.caution(f"{name}_far_off", relation, text, change=reading, source="", doubts=reading)
 
     def ranking(self, name: str, formula: Any) -> sympy.Symbol:
-        """A ranking of choices, from which results are taken; it is not shown itself."""
+        """A ranking of choices, made by `choose_pieces` or its kin in `terms.py`, from which results are taken; it is not shown itself."""
         return self._result(Result(name, name, sympy.sympify(formula), "ranking", "inner"))
 
     def layout(self, name: str, label: str, formula: Any) -> sympy.Symbol:
-        """Parts laid on boards, drawn as bars; results are taken from it."""
+        """Parts laid on boards by `lay_on_boards`, drawn as bars; results are taken from it by `boards_bought` and its kin."""
         return self._result(Result(name, label, sympy.sympify(formula), "layout", "inner"))
 
     def part(self, label: str, count: Any, length: Any, width: Any, thickness: Any, when: Any = None, pane: bool = False) -> None:
-        """A part for the cut list; a `pane` is no wood, and is not laid on boards."""
+        """A part for the cut list: a number of them, and three sizes in inches. A `pane` is no wood, and is not laid on boards."""
         numbers = tuple(sympy.sympify(each) for each in (count, length, width, thickness))
         for each, kind in zip(numbers, ("number", "length", "length", "length"), strict=True):
             self._formula(f"the part {label}", each, kind)
@@ -324,17 +329,17 @@ class Setup:
     # What can go wrong.
 
     def stop(self, name: str, relation: Any, text: str, change: Any = None, spoils: Sequence[Any] | None = None, source: str = "") -> None:
-        """Impossible: the results it `spoils` (all of them, unless named) and what follows from them are not shown."""
+        """Impossible while the relation holds: the results it `spoils` (all of them, unless named) and what follows from them are not shown."""
         self._check(name, "stop", relation, text, change, spoils, source)
 
     def caution(self, name: str, relation: Any, text: str, change: Any = None, source: str = NO_SOURCE, doubts: Any = None) -> None:
-        """Possible but weak or unsafe. It may say of the reading it `doubts` that it is a slip: then no way on carries that."""
+        """Possible but weak or unsafe while the relation holds. Of the reading it `doubts` it says that it is a slip, which no way on carries."""
         if doubts is not None:
             self._must_be_read(f"the caution {name}", doubts)
         self._check(name, "caution", relation, text, change, (), source, "" if doubts is None else doubts.name)
 
     def note(self, name: str, relation: Any, text: str, change: Any = None, spoils: Sequence[Any] = (), source: str = "") -> None:
-        """Worth knowing."""
+        """Worth knowing while the relation holds; what it `spoils` is not shown."""
         self._check(name, "note", relation, text, change, spoils, source)
 
     def _check(

@@ -14,5 +14,5 @@ export function make(tag, more, ...inside) {
 
 // An answer that would take half the screen, as large lettering makes it, does not stick to the top of it.
 export function roomFor(answer) {
-  document.documentElement.classList.toggle('tall', Boolean(answer) && answer.offsetHeight > innerHeight * 0.45);
+  document.documentElement.classList.toggle('tall', Boolean(answer) && answer.offsetHeight > innerHeight * 0.4);
 }

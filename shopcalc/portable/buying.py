@@ -5,8 +5,8 @@ store that it leaves. Sections of another thickness have nothing to do with it.
 """
 
 from shopcalc.portable.boards import MOST_WORK
-from shopcalc.portable.order import merged_sort
 from shopcalc.portable.snap import above, at_least, same
+from shopcalc.portable.sorting import merged_sort
 from shopcalc.portable.wood import (
     MOST_IN_ALL,
     MOST_PIECES,
@@ -272,7 +272,7 @@ def is_short(steps):
 
 def all_priced(tasks):
     """Whether every board that may be bought has a price."""
-    return len([task for task in tasks if len([offer for offer in task["offers"] if offer["whole"] is None]) > 0]) == 0
+    return len([task for task in tasks if len([offer for offer in task["offers"] if offer["board_price"] is None]) > 0]) == 0
 
 
 def weighed(steps, priced):

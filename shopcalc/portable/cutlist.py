@@ -6,9 +6,10 @@ from shopcalc.portable.cuts import shown_part, worked_parts
 from shopcalc.portable.job import nth_line
 from shopcalc.portable.laying import each_part
 from shopcalc.portable.listed import read_pieces, read_stock
-from shopcalc.portable.order import job_shop, merged_sort, work_job
+from shopcalc.portable.order import job_shop, work_job
 from shopcalc.portable.own import is_empty_line, read_setting, read_size
 from shopcalc.portable.snap import above, nearest_of, same, smaller
+from shopcalc.portable.sorting import merged_sort
 from shopcalc.portable.writing import decimal_text
 
 

@@ -8,9 +8,10 @@ from shopcalc.portable.form import tape_options
 from shopcalc.portable.job import LINE_LETTERS, MOST_ITEMS, nth_line
 from shopcalc.portable.links import encoded, shop_query, with_parts
 from shopcalc.portable.naming import input_of
-from shopcalc.portable.order import done_text, job_shop, nearly_one, pieces_passing, wanted_otherwise
+from shopcalc.portable.order import job_shop, nearly_one
 from shopcalc.portable.own import is_empty_line
 from shopcalc.portable.sentences import unbroken
+from shopcalc.portable.ticks import done_text, pieces_passing, wanted_otherwise
 from shopcalc.portable.woodview import section_title, shown_wood
 from shopcalc.portable.writing import decimal_text, quoted_length
 

@@ -6,23 +6,18 @@ tape's division. A reading taken at a run flows into every item of it, and so ma
 
 from shopcalc.portable.bench import is_stopped, read_and_set
 from shopcalc.portable.links import encoded
-from shopcalc.portable.marks import DIGITS
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.operations import worked_operations
 from shopcalc.portable.own import own_parts, own_work
-from shopcalc.portable.reading import read_length
 from shopcalc.portable.shop import with_shop_defaults
-from shopcalc.portable.snap import above, same, size_of
+from shopcalc.portable.snap import above, same
+from shopcalc.portable.sorting import merged_sort
+from shopcalc.portable.ticks import DONE_BETWEEN, PASSED, done_text, is_within, mark_done
 from shopcalc.portable.work import read_entry, read_shop
-from shopcalc.portable.writing import decimal_text
 
 NEAR = 64  # settings within one part in this of an inch could be one
 BETWEEN = "\n"
-DONE_BETWEEN = "; "
-PASSED = " | "  # between what a tick remembers of the settings and of how many had passed
-FEW = 12  # marks that a tick remembers one by one
 BY_HAND = "saw in the hand"
-REACH = 500  # parts of an inch: two thousandths
 
 
 def job_shop(job):
@@ -86,17 +81,6 @@ def is_refused(each):
 def kind_of_run(operation):
     """What runs have in common that one setting could serve: stage, operation and machine."""
     return BETWEEN.join([str(operation["stage"]), operation["key"], operation["machine"]])
-
-
-def mark_done(run, shop, world):
-    """Note of a run, and of every stint of it, whether it is done, and what has moved since it was."""
-    run["done"] = True
-    for stint in run["stints"]:
-        stint["moved"] = moved_settings(stint, run, shop, world)
-        stint["many"] = how_many(pieces_passing(stint))
-        stint["is_short"] = stint["is_ticked"] and is_fewer(stint["passed"], stint["many"])
-        stint["done"] = stint["is_ticked"] and len(stint["moved"]) == 0 and not stint["is_short"]
-        run["done"] = run["done"] and stint["done"]
 
 
 def work_item(item, readings, job, world, done):
@@ -243,26 +227,6 @@ def is_tilted(operation):
     )
 
 
-def merged_sort(rows, is_earlier):
-    """`rows` sorted by a comparison of two, stable: only numbers can be the key of a sort on both runtimes."""
-    if len(rows) < 2:
-        return rows
-    middle = len(rows) // 2
-    left = merged_sort(rows[0:middle], is_earlier)
-    right = merged_sort(rows[middle : len(rows)], is_earlier)
-    out = []
-    taken = 0
-    for row in left:
-        while taken < len(right) and is_earlier(right[taken], row):
-            out.append(right[taken])
-            taken = taken + 1
-        out.append(row)
-    while taken < len(right):
-        out.append(right[taken])
-        taken = taken + 1
-    return out
-
-
 def nearly_one(one, other):
     """Whether two runs of one operation at one machine differ by so little that one setting could serve both."""
     mine = one["operation"]
@@ -279,83 +243,3 @@ def nearly_one(one, other):
         elif here["mark"] != there["mark"]:
             return False
     return len(mine["settings"]) > 0
-
-
-def done_text(setting):
-    """What a tick remembers of a setting: a length to the thousandth, finer than the tape, since a tenon's fit is.
-
-    Of a long row it remembers how many, the first and the last.
-    """
-    if setting["kind"] == "lengths" and len(setting["value"]) > FEW:
-        marks = setting["mark"].split(", ")
-        return str(len(marks)) + " from " + marks[0] + " to " + marks[len(marks) - 1]
-    return decimal_text(setting["value"], 3, False) + " in" if setting["kind"] == "length" else setting["mark"]
-
-
-def moved_settings(stint, run, shop, world):
-    """The settings of its run that are no longer what they were when the stint was ticked: label, then and now.
-
-    All of a run is cut at the setting of its first stint, whatever within the tape's division the others would ask for.
-    """
-    if not stint["is_ticked"]:
-        return []
-    then = stint["ticked"].split(DONE_BETWEEN)
-    first = run["stints"][0]
-    settings = first["operation"]["settings"]
-    if len(settings) == 0:
-        return []
-    if len(then) != len(settings):
-        return [{"label": stint["operation"]["label"], "then": stint["ticked"], "now": first["done_at"]}]
-    moved = []
-    for place, setting in enumerate(settings):
-        now = done_text(setting)
-        if then[place] != now and not is_within_reach(then[place], setting, shop, world):
-            moved.append({"label": setting["label"], "then": then[place], "now": now})
-    return moved
-
-
-def is_within_reach(then, setting, shop, world):
-    """Whether a length was the same to two thousandths, which is what a hand can repeat."""
-    if setting["kind"] != "length":
-        return False
-    got = read_length(then, shop, world["units"], world["numbers"])
-    return got["ok"] and is_within(got["value"], setting["value"], REACH)
-
-
-def is_within(a, b, parts):
-    """Whether two lengths differ by no more than one in so many parts of an inch."""
-    return not above(size_of(a - b) * parts, 1)
-
-
-def wanted_otherwise(stint, run):
-    """The settings that a stint by itself would want otherwise than the run has them, by more than a hand can repeat."""
-    found = []
-    first = run["stints"][0]["operation"]["settings"]
-    for place, setting in enumerate(stint["operation"]["settings"]):
-        if setting["kind"] == "length" and not is_within(setting["value"], first[place]["value"], REACH):
-            found.append(setting)
-    return found
-
-
-def how_many(pieces):
-    """How many pieces there are in all."""
-    many = 0
-    for piece in pieces:
-        many = many + piece["count"]
-    return many
-
-
-def is_fewer(passed, many):
-    """Whether fewer pieces had passed than there are now; a tick that does not say how many is good for all."""
-    for one in passed:
-        if one not in DIGITS:
-            return False
-    return len(passed) > 0 and above(many, int(passed))
-
-
-def pieces_passing(stint):
-    """Which parts of an item pass at a run, and how many: label and count."""
-    quantity = stint["item"]["quantity"]
-    if len(stint["operation"]["parts"]) == 0:
-        return [{"label": stint["item"]["label"], "count": quantity, "whole": True}]
-    return [{"label": part["label"], "count": part["count"] * quantity, "whole": False} for part in stint["operation"]["parts"]]

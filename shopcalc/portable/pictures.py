@@ -74,17 +74,57 @@ def place_boxes(shape, found):
 
 def fit(shapes, outlined, bench):
     """The scale and the place of the origin, in hundredths, with room at the edges for dimensions."""
-    left = outlined[0]["numbers"][0]
-    right = left
-    low = outlined[0]["numbers"][1]
-    high = low
+    box = extent(outlined)
+    wide = box["right"] - box["left"]
+    high = box["high"] - box["low"]
+    widths = rows_beside(shapes, bench)
+    columns = {"left": column_places(widths["left"]), "right": column_places(widths["right"])}
+    left = columns["left"][len(widths["left"])] * 100
+    right = columns["right"][len(widths["right"])] * 100
+    above_it = (EDGE + ROW * len(widths["above"])) * 100
+    below_it = (EDGE + ROW * len(widths["below"])) * 100
+    # nor has one with no width, such as a plumb line alone
+    across = TALLEST * 100 if same(wide, 0) else (SHEET * 100 - left - right) / wide
+    # a picture with no height, such as a slope of nothing, is as large as its width lets it be
+    upright = across if same(high, 0) else TALLEST * 100 / high
+    scale = min(across, upright)
+    spare = SHEET * 100 - left - right - wide * scale
+    tall = nearest_of(high * scale)
+    return {
+        "scale": scale,
+        "left": box["left"],
+        "high": box["high"],
+        "x": left + spare / 2,
+        "y": above_it,
+        "edge_left": left + nearest_of(spare / 2),
+        "edge_right": SHEET * 100 - right - nearest_of(spare / 2),
+        "edge_top": above_it,
+        "edge_bottom": above_it + tall,
+        "height": above_it + below_it + tall,
+        "columns": columns,
+    }
+
+
+def extent(outlined):
+    """The least box around all that is drawn, in inches."""
+    across = []
+    upright = []
     for one in outlined:
         values = one["numbers"]
         for at in range(len(values) // 2):
-            left = min(left, values[2 * at])
-            right = max(right, values[2 * at])
-            low = min(low, values[2 * at + 1])
-            high = max(high, values[2 * at + 1])
+            across.append(values[2 * at])
+            upright.append(values[2 * at + 1])
+    box = {"left": across[0], "right": across[0], "low": upright[0], "high": upright[0]}
+    for at, x in enumerate(across):
+        box["left"] = min(box["left"], x)
+        box["right"] = max(box["right"], x)
+        box["low"] = min(box["low"], upright[at])
+        box["high"] = max(box["high"], upright[at])
+    return box
+
+
+def rows_beside(shapes, bench):
+    """Of the rows of dimensions on each side how wide the words of each are."""
     widths = {"above": [], "below": [], "left": [], "right": []}
     for one in shapes:
         shape = one["shape"]
@@ -95,38 +135,15 @@ def fit(shapes, outlined, bench):
         if shape["kind"] == "slant":
             for side in widths:
                 widen(widths[side], 1, WORD)
-    columns = {"left": column_places(widths["left"]), "right": column_places(widths["right"])}
-    room = {
-        "left": columns["left"][len(widths["left"])],
-        "right": columns["right"][len(widths["right"])],
-        "above": EDGE + ROW * len(widths["above"]),
-        "below": EDGE + ROW * len(widths["below"]),
-    }
-    # nor has one with no width, such as a plumb line alone
-    wide = TALLEST if same(right, left) else (SHEET - room["left"] - room["right"]) / (right - left)
-    # a picture with no height, such as a slope of nothing, is as large as its width lets it be
-    tall = wide if same(high, low) else TALLEST / (high - low)
-    scale = min(wide, tall) * 100
-    spare = SHEET * 100 - (room["left"] + room["right"]) * 100 - (right - left) * scale
-    return {
-        "scale": scale,
-        "left": left,
-        "high": high,
-        "x": room["left"] * 100 + spare / 2,
-        "y": room["above"] * 100,
-        "edge_left": room["left"] * 100 + nearest_of(spare / 2),
-        "edge_right": (SHEET - room["right"]) * 100 - nearest_of(spare / 2),
-        "edge_top": room["above"] * 100,
-        "edge_bottom": room["above"] * 100 + nearest_of((high - low) * scale),
-        "height": (room["above"] + room["below"]) * 100 + nearest_of((high - low) * scale),
-        "columns": columns,
-    }
+    return widths
 
 
 def widen(widths, row, width):
     """Note how wide the words of a row of dimensions are; rows before it without any are as wide as a usual number."""
-    while len(widths) < row:
+    while len(widths) < row - 1:
         widths.append(WORD)
+    if len(widths) < row:
+        widths.append(width)
     widths[row - 1] = max(widths[row - 1], width)
 
 

@@ -41,7 +41,7 @@ def make_task(section, lines, kerf, rough, first, most):
         if strips > 0:
             task["has_boards"] = task["has_boards"] or len(line["on_hand"]) + len(line["to_buy"]) > 0
             for board in line["to_buy"]:
-                offer = {"length": board["length"], "whole": board["price"], "width": line["width"], "line": line["place"], "strips": strips}
+                offer = {"length": board["length"], "board_price": board["price"], "width": line["width"], "line": line["place"], "strips": strips}
                 # what a strip costs is only part of what its board costs: the cheapest strips need not be the cheapest boards
                 offer["price"] = None if board["price"] is None else board["price"] / strips
                 task["offers"].append(offer)
@@ -136,8 +136,8 @@ def gives_several(woods):
     return len([one for one in woods if one["strips"] > 1]) > 0
 
 
-def is_proven(layout, owned, used, whole, task):
-    """Whether no fewer boards could do: nothing to buy, or the widest section on the `whole` store with all that is offered.
+def is_proven(layout, owned, used, untouched, task):
+    """Whether no fewer boards could do: nothing to buy, or the widest section on the `untouched` store with all that is offered.
 
     What would be left over for a narrower one, had a wider one been laid otherwise, no bound says. Where a board gives
     several strips, or what is left over is used, nothing is claimed.
@@ -145,7 +145,7 @@ def is_proven(layout, owned, used, whole, task):
     if not layout["proven"] or len(layout["too_long"]) > 0 or gives_several(owned) or gives_several(task["offers"]):
         return False
     if len([wood for wood in used if is_bought(wood)]) > 0:
-        return task["first"] and whole
+        return task["first"] and untouched
     return len([wood for wood in used if len(wood["how"]) > 0]) == 0 and len(used) > 0
 
 
@@ -204,7 +204,7 @@ def bought_strips(layout, to_buy, name, trim):
         many = len([each for each in layout["boards"] if not each["owned"] and same(each["length"], offer["length"])])
         for nth in range(many):
             board = "b" + name + "-" + str(at) + "-" + str(nth // offer["strips"])
-            wood = whole_board(board, offer["length"], offer["width"], trim, offer["whole"], False)
+            wood = whole_board(board, offer["length"], offer["width"], trim, offer["board_price"], False)
             strips.append({"length": offer["length"], "wood": wood, "owned": False})
     return strips
 

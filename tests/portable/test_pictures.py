@@ -49,6 +49,33 @@ def test_everything_stays_on_the_sheet(slug: str) -> None:
                 assert [] == [point for point in points(area["path"]) if not (0 <= point[0] <= SHEET and 0 <= point[1] <= height)]
 
 
+# Beside a font's usual digits stand narrow marks; in the widest fonts of phones and desks a bold digit is 0.7 of the size.
+NARROW = " /.,\u00b0"
+
+
+def stretch(word: dict[str, Any]) -> tuple[float, float]:
+    """From where to where the number of a dimension reaches, in a wide font."""
+    wide = sum(4.5 if one in NARROW else 8.75 for one in word["text"])
+    start = float(word["x"]) - {"start": 0, "middle": wide / 2, "end": wide}[word["anchor"]]
+    return start, start + wide
+
+
+@pytest.mark.parametrize("units", ["in", "mm"])
+@pytest.mark.parametrize("slug", exact.world()["setups"])
+def test_no_number_is_cut_off_or_runs_into_another(slug: str, units: str) -> None:
+    """There is room at the edges for the widest number of each row, whatever the shop measures in."""
+    bench = bench_of(slug, units=units)
+    for page, picture in enumerate(bench["about"]["pictures"]):
+        for sheet in draw_picture(picture, bench, page):
+            words = [word for word in sheet["words"] if word["style"] == "size" and word["text"].replace(" ", "")[0].isdigit()]
+            reach = {word["of"]: stretch(word) for word in words}
+            assert {} == {of: ends for of, ends in reach.items() if ends[0] < 0 or ends[1] > SHEET}
+            for one in words:
+                for other in words:
+                    level = abs(float(one["y"]) - float(other["y"])) < 11
+                    assert one is other or not level or reach[one["of"]][1] <= reach[other["of"]][0] or reach[other["of"]][1] <= reach[one["of"]][0]
+
+
 def test_a_picture_is_no_taller_than_the_screen_lets_it_be() -> None:
     """A steep triangle is drawn as tall as allowed and no taller."""
     slope = outline(drawn("angle", angle="80"), "wood")

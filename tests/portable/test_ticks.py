@@ -1,0 +1,76 @@
+"""What was done, and what has moved or grown since."""
+
+import pytest
+
+from shopcalc import exact
+from shopcalc.portable.jobview import job_view
+
+from .test_order import frames, job_of, run_of, runs_of, stint_name
+
+
+def test_what_was_cut_before_a_reading_is_flagged_and_not_changed() -> None:
+    """The tick stays with the setting it was cut at, and the page says both."""
+    job = job_of(items=frames())
+    cheeks = run_of(job, "tenon/cheeks", 1)
+    cut_at = cheeks["stints"][0]["done_at"]
+    job["ticks"] = {stint["name"]: cut_at for stint in cheeks["stints"]}
+    job["readings"] = {stint_name(job, "groove/groove", 1): "21/64"}
+    view = job_view(job, exact.world())
+    [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/tenon/cheeks" in run["names"]]
+
+    assert not run["done"]
+    assert run["changed"][0]["text"].startswith("Door, Jig face to near side of blade: cut at 0.87")
+    assert ", now 0.8" in run["changed"][0]["text"]
+
+
+@pytest.mark.parametrize(("passed", "done"), [("| 1", False), ("| 9", False), ("| 99", True), ("", True), ("| some", True)])
+def test_a_run_is_open_again_when_there_is_more_to_pass(passed: str, done: bool) -> None:
+    """A tick remembers how many had passed; one that does not say is good for all."""
+    job = job_of(parts=[{"label": "Leg", "count": 20, "length": "10", "width": "2", "thickness": "1"}], items=[])
+    job["ticks"] = {"1000000/part/rip": f"2.000 in {passed}".strip()}
+    [run] = [run for stage in job_view(job, exact.world())["stages"] for run in stage["runs"] if run["names"] == "1000000/part/rip"]
+
+    assert run["done"] == done
+    if not done:
+        assert run["changed"][0]["text"] == f"Leg, Rip to width: {passed[2:]} had passed, now there are 20."
+
+
+def test_a_run_is_done_when_all_of_it_is() -> None:
+    """A frame added later opens the run again, and says what is still to pass."""
+    job = job_of(items=frames())
+    run = run_of(job, "groove/groove", 1)
+    job["ticks"] = {run["stints"][0]["name"]: run["stints"][0]["done_at"]}
+    view = job_view(job, exact.world())
+    [shown] = [each for stage in view["stages"] for each in stage["runs"] if "1/groove/groove" in each["names"]]
+
+    assert (shown["done"], shown["partly"]) == (False, True)
+    assert "Sash" in shown["left"]
+    assert "Door" not in shown["left"]
+
+
+def test_all_of_a_run_is_cut_at_one_setting() -> None:
+    """An item that would ask for a little more within the tape's division is not flagged when its run is ticked."""
+    job = job_of(items=frames(groove_depth="0.505"))
+    run = run_of(job, "groove/groove", 2)
+    first = run["stints"][0]
+    job["ticks"] = {stint["name"]: first["done_at"] for stint in run["stints"]}
+    view = job_view(job, exact.world())
+    [shown] = [each for stage in view["stages"] for each in stage["runs"] if "2/groove/groove" in each["names"]]
+
+    assert (len(run["stints"]), shown["done"], shown["changed"]) == (2, True, [])
+
+
+def test_an_item_that_would_want_more_within_the_tapes_division_says_so() -> None:
+    """Two depths that are one mark of the tape are one run; the second says what it would want by itself."""
+    view = job_view(job_of(items=frames(groove_depth="0.51")), exact.world())
+    [shown] = [each for stage in view["stages"] for each in stage["runs"] if "2/groove/groove" in each["names"]]
+
+    assert [each["text"] for each in shown["spread"]] == ["Sash by itself, Cutter height: 0.510 in."]
+
+
+def test_a_tick_of_a_long_row_stays_short() -> None:
+    """Two hundred marks are remembered by how many, the first and the last, so that the job may still be read."""
+    slats = {"id": 1, "setup": "slats", "quantity": 1, "inputs": {"run": "1000", "slat": "1", "by": "count", "count": "200"}}
+    marks = max(len(stint["done_at"]) for run in runs_of(job_of(items=[slats])) for stint in run["stints"])
+
+    assert marks < 60
