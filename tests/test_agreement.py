@@ -2,6 +2,7 @@
 
 import json
 import random
+from functools import cache
 from typing import Any
 
 import pytest
@@ -37,6 +38,7 @@ def in_pairs(batch: list[tuple[str, dict[str, str], str]]) -> list[list[Any]]:
     return [[path, list(query.items()), part] for path, query, part in batch]
 
 
+@cache
 def asked(slug: str) -> list[tuple[str, dict[str, str], str]]:
     """The requests of a setup's sweep, always the same."""
     inputs = exact.world()["setups"][slug]["about"]["inputs"]
@@ -45,7 +47,9 @@ def asked(slug: str) -> list[tuple[str, dict[str, str], str]]:
 
 
 def differences(server: dict[str, Any], phone: dict[str, Any]) -> list[str]:
-    """How the phone's answer to one request differs from the server's."""
+    """How the phone's answer to one request differs from the server's; mostly not in a letter."""
+    if json.dumps(server) == json.dumps({name: phone[name] for name in server}):
+        return []
     return unlike({**server, "html": fold(server["html"])}, {**phone, "html": fold(phone["html"])})
 
 
@@ -67,7 +71,9 @@ def compared(request: pytest.FixtureRequest, phone_brain: MiniRacer) -> tuple[li
         for each, phone in zip(batch, run(phone_brain, ASKED, in_pairs(batch)), strict=True):
             server = answered(*each)
             found += [(each, fault) for fault in differences(server, phone)]
-            kinds |= kinds_in(server["view"])
+            # what a view is made of is not a matter of numbers: some hundreds of each setup show it
+            if start < SOME // 2:
+                kinds |= kinds_in(server["view"])
     return found, kinds
 
 
@@ -100,7 +106,7 @@ def runs_of(slug: str, query: dict[str, str]) -> list[Any]:
 @pytest.mark.parametrize("slug", setups())
 def test_phone_runs_what_the_server_runs(slug: str, phone_brain: MiniRacer) -> None:
     """The operations of every request are the same on both sides; each is reached, and no reading has two boxes at once."""
-    queries = [query for _, query, _ in asked(slug)[: 1500 if setups()[slug].includes else 600]]
+    queries = [query for _, query, _ in asked(slug)[: 1500 if setups()[slug].includes else 400]]
     found = []
     reached = set()
     for start in range(0, len(queries), BATCH):

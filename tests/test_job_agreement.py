@@ -12,7 +12,7 @@ from shopcalc.render import render
 from . import jobs
 from .helpers import fold, run, unlike
 
-COUNT = 300
+COUNT = 200
 BATCH = 10
 
 ASKED = """given[0].map(text => {

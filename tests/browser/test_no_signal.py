@@ -27,14 +27,22 @@ def test_the_list_of_cards_opens_cold(shop):
     assert {link.get_attribute("href") for link in page.locator("main li a").all()} == {"/shop", *(f"/{slug}" for slug in setups())}
 
 
+@pytest.fixture
+def away(carried):
+    """That phone, for tests that only look."""
+    with borrowed(carried):
+        yield carried
+
+
 @pytest.mark.parametrize("slug", setups())
-def test_a_card_opens_cold_with_its_answer_and_its_sheet(shop, slug):
-    """A new page at a card's address shows the setting, then all the rest, in the app's own style."""
-    page, answered = shop.open(f"/{slug}")
+def test_a_card_opens_cold_with_its_answer_and_its_sheet(away, slug):
+    """A new page at a card's address shows the setting, then all the rest, in the app's own style, and under its own policy."""
+    page, answered = away.open(f"/{slug}")
     wait_for_card(page)
 
     assert answered.status == 200
     assert answered.from_service_worker
+    assert "default-src 'none'" in answered.headers["content-security-policy"]
     assert page.get_by_role("heading", level=1).inner_text() == setups()[slug].title
     assert readout(page).locator(".big").is_visible()
     assert page.locator("#sheet figure.picture svg").first.is_visible()
