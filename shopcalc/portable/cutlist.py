@@ -7,7 +7,7 @@ from shopcalc.portable.job import nth_line
 from shopcalc.portable.laying import each_part
 from shopcalc.portable.listed import read_pieces, read_stock
 from shopcalc.portable.order import job_shop, work_job
-from shopcalc.portable.own import is_empty_line, read_setting, read_size
+from shopcalc.portable.own import is_wordless, read_setting, read_size
 from shopcalc.portable.snap import above, nearest_of, same, smaller
 from shopcalc.portable.sorting import merged_sort
 from shopcalc.portable.writing import decimal_text
@@ -120,7 +120,7 @@ def read_lumber_lines(job, world, errors):
     shop = job_shop(job)
     lines = []
     for at, typed in enumerate(job["lumber"]):
-        if is_empty_line(typed):
+        if is_wordless(typed):
             continue
         place = nth_line("lumber", at)
         line = {"place": at, "on_hand": [], "to_buy": []}

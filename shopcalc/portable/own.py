@@ -17,7 +17,12 @@ SIZE_LABELS = {"length": "Length", "width": "Width", "thickness": "Thickness"}
 
 
 def is_empty_line(line):
-    """Whether nothing is typed in a line of parts or lumber."""
+    """Whether nothing is typed in a line of parts or lumber: a count that waits for its part is something."""
+    return is_wordless(line) and ("count" not in line or line["count"] == 1)
+
+
+def is_wordless(line):
+    """Whether a line has no text in it, and so is no part and no lumber."""
     for key in line:
         if key != "count" and len(line[key]) > 0:
             return False
@@ -63,7 +68,7 @@ def own_parts(job, world):
     parts = []
     shop = read_shop(job["shop"])
     for at, line in enumerate(job["parts"]):
-        if is_empty_line(line):
+        if is_wordless(line):
             continue
         place = nth_line("parts", at)
         part = {"label": line["label"], "count": line["count"], "pane": False, "of": "", "id": OWN_FROM + at, "texts": {}}

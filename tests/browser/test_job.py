@@ -8,7 +8,7 @@ import pytest
 
 from shopcalc import files
 
-from .phone import SMALLEST, Phone, borrowed, until, wait_for_card
+from .phone import Phone, borrowed, until, wait_for_card
 from .test_new_version import look_for_newer, newer_worker
 
 pytestmark = pytest.mark.browser
@@ -20,13 +20,10 @@ BOATHOUSE = files.static_text("boathouse.json")
 def shop(carried: Phone):
     """That phone with no job on it, for one test, at whose end no page says that there is no answer."""
     with borrowed(carried):
-        page = carried.context.new_page()
-        page.goto(SMALLEST)
-        page.evaluate(
+        carried.desk().evaluate(
             "new Promise(done => { const gone = indexedDB.deleteDatabase('shopcalc'); gone.onsuccess = gone.onblocked = () => done(null); })"
         )
-        page.evaluate("localStorage.clear()")
-        page.close()
+        carried.forget()
         yield carried
         for page in carried.context.pages:
             assert not page.locator("[data-signal=failed]").is_visible()
@@ -385,6 +382,8 @@ def test_a_count_that_is_typed_first_is_kept_for_its_part(shop: Phone) -> None:
     for name, text in {"count": "3", "length": "10", "width": "2", "thickness": "1"}.items():
         page.locator(f"#parts-{name}-0").fill(text)
         page.locator(f"#parts-{name}-0").press("Tab")
+        wait_until_kept(page, lambda job, key=name, said=text: [str(part[key]) for part in job["parts"]] == [said])
+        settled(page)
     wait_until_kept(page, lambda job: [(part["count"], part["thickness"]) for part in job["parts"]] == [(3, "1")])
 
 

@@ -1,5 +1,6 @@
 """Parts of no card: typed as lines, cut and run like any other."""
 
+import json
 from typing import Any
 
 import pytest
@@ -60,6 +61,15 @@ def test_an_emptied_line_keeps_the_places_of_the_others() -> None:
         runs = runs_of(job_of(first, {**RAIL, "label": "Leg", "width": "3"}, ticks=ticks))
         [rip] = [run for run in runs if run["stints"] == ["1000001/part/rip"]]
         assert ["Leg, Fence to blade: cut at 2.250 in, now 3.000 in. Try what has passed before it is used."] == rip["changed"]
+
+
+def test_a_count_that_waits_for_its_part_is_shown_and_no_part_yet() -> None:
+    """It stands in its box, and nothing is wrong with it."""
+    document = json.dumps({"format": "shopcalc job", "version": 1, "parts": [{"count": 3}]})
+    view = exact.answer_document("/job", document)["view"]
+    shown = [[field["value"] for field in line["fields"] if field["is_count"]] for line in view["loose"]]
+
+    assert ([["3"], [""]], [], {}) == (shown, view["sections"], exact.answer_document("/job.json", document)["data"]["errors"])
 
 
 def test_a_part_without_a_name_is_called_a_part() -> None:
