@@ -1,7 +1,4 @@
 // In which order the scripts of a page start. What the cards say is decided elsewhere; scripts do what only a browser can.
-import { fetchRest, loadHtmx } from './answers.js';
-import { keepWorker } from './copy.js';
-import { seesNoQuery } from './elements.js';
 
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
@@ -10,7 +7,9 @@ function afterPaint() {
   else requestAnimationFrame(() => setTimeout(start));
 }
 
+// No module is asked for before, or it would share a slow line with the answer.
 async function start() {
+  const [{ fetchRest, loadHtmx }, { keepWorker }] = await Promise.all([import('/static/answers.js'), import('/static/copy.js')]);
   keepWorker();
   await fetchRest();
   import('/static/units.js').catch(() => {});
@@ -26,7 +25,7 @@ async function loadHand() {
   document.documentElement.dataset.hand = '';
 }
 
-// not shown until a worker that can read the address answers it
-if (seesNoQuery) document.documentElement.hidden = true;
+// a page from a static host is not shown until a worker that can read its address answers it
+if (location.search && document.querySelector('meta[name="shopcalc-static"]')) document.documentElement.hidden = true;
 if (document.readyState === 'complete') afterPaint();
 else addEventListener('load', afterPaint);
