@@ -2,11 +2,13 @@
 import { show } from './elements.js';
 import { redraw } from './redraw.js';
 
-const HTMX = '/static/vendor/htmx-2.0.11.min.js', LONGEST_WAIT = 10000, BUSY = 503, WAIT = 3000;
+const HTMX = '/static/vendor/htmx-2.0.11.min.js', LONGEST_WAIT = 10000;
+// A server that lays other boards says so, and is asked again.
+export const BUSY = 503, WAIT = 3000;
 const form = () => document.getElementById('inputs');
 
 // What this page has asked and not been told yet. A worker that is relieved in the middle of an answer can keep
-// Chromium waiting for minutes, so the answers come first; so they do before what was typed is printed or sent.
+// Chromium waiting for minutes, so the answers come first.
 const underWay = new Set();
 
 export function during(answer) {
@@ -24,7 +26,11 @@ const askedAt = new WeakMap();
 export const isLate = xhr => askedAt.get(xhr) !== keys;
 
 // What was typed on this page, also before its scripts were there.
-export const typedNames = new Set(Array.from(form()?.elements ?? []).filter(isChanged).map(each => each.name));
+export const typedNames = new Set(changedEntries().map(each => each.name));
+
+function changedEntries() {
+  return Array.from(form()?.elements ?? []).filter(isChanged);
+}
 
 function isChanged(entry) {
   if (entry.tagName === 'INPUT') return entry.value !== entry.defaultValue;
@@ -63,14 +69,14 @@ function beforeSwap(event) {
 // speed, as long as drawing them.
 let asking = new AbortController(), failedAt = -1;
 
-async function askAnswer(form) {
+async function askAnswer(entries) {
   const asked = keys;
   asking.abort();
   asking = new AbortController();
   const { signal } = asking, waited = setTimeout(() => asked === keys && asking.abort(), LONGEST_WAIT);
   try {
-    const query = new URLSearchParams(new FormData(form));
-    const response = await fetch(`${form.getAttribute('action')}?${query}`, { headers: { 'HX-Target': 'answer' }, signal });
+    const query = new URLSearchParams(new FormData(entries));
+    const response = await fetch(`${entries.getAttribute('action')}?${query}`, { headers: { 'HX-Target': 'answer' }, signal });
     const text = await response.text();
     if (asked !== keys) return;
     if (response.status === BUSY) return askLater();
@@ -89,7 +95,7 @@ async function askAnswer(form) {
   }
 }
 
-// A server that lays other boards says so: all is asked for again, unless a key is quicker.
+// All is asked for again, unless a key is quicker.
 function askLater() {
   const asked = keys;
   setTimeout(() => { if (asked === keys) form().dispatchEvent(new Event('input', { bubbles: true })); }, WAIT);
@@ -140,7 +146,7 @@ export function loadHtmx() {
   script.src = HTMX;
   script.onload = () => {
     htmx.defineExtension('plain', { handleSwap: swapPlain });
-    if (Array.from(form()?.elements ?? []).some(isChanged)) form().dispatchEvent(new Event('input', { bubbles: true }));
+    if (changedEntries().length) form().dispatchEvent(new Event('input', { bubbles: true }));
   };
   document.head.append(script);
 }

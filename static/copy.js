@@ -1,6 +1,9 @@
 // The copy for no signal: keep the worker, say whether there is one, offer a newer version.
 import { noAnswer, settled } from './answers.js';
-import { seesNoQuery, show } from './elements.js';
+import { show } from './elements.js';
+
+// a page whose address its host cannot read is hidden by app.js
+const seesNoQuery = document.documentElement.hidden;
 
 export async function keepWorker() {
   if (!('serviceWorker' in navigator)) return goWithout();

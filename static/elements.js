@@ -3,9 +3,6 @@ export const byId = id => document.getElementById(id);
 export const readout = () => document.querySelector('#answer .readout, #work .views');
 export const show = (name, on) => document.querySelectorAll(`[data-signal="${name}"]`).forEach(each => { each.hidden = !on; });
 
-// A page from a static host shows the starting values whatever its address says.
-export const seesNoQuery = Boolean(document.querySelector('meta[name="shopcalc-static"]') && location.search);
-
 export function make(tag, more, ...inside) {
   const made = Object.assign(document.createElement(tag), more);
   made.append(...inside);

@@ -1,9 +1,9 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
-import { during } from './answers.js';
+import { BUSY, WAIT, during } from './answers.js';
 import { byId, show } from './elements.js';
 import { LAST, blank, change, everyJob, fillIn, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
-const WAIT = 3000, MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
+const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
 const page = byId('job'), work = byId('work');
 
 // A server that works other jobs says so, and is asked again, unless nobody waits for the answer any more.
@@ -13,7 +13,7 @@ async function asked(job, kind = '', asking = new AbortController()) {
     const late = setTimeout(() => asking.abort(), LONGEST_WAIT);
     try {
       const response = await fetch(`/job${kind}`, { method: 'POST', body, headers: { 'Content-Type': 'application/json' }, signal });
-      if (response.status !== 503) return response;
+      if (response.status !== BUSY) return response;
     } finally {
       clearTimeout(late);
     }
