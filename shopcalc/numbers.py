@@ -5,7 +5,7 @@ beyond + - * / and comparison is in these few entries.
 """
 
 from collections.abc import Callable
-from functools import partial
+from functools import lru_cache, partial
 from math import isqrt
 from typing import Any
 
@@ -32,6 +32,8 @@ def _as_fraction(x: Any) -> Fraction:
     return Fraction(int(numerator), int(denominator))
 
 
+# One answer asks for the same sine many times: in its results, its drawing, its marks and its steps.
+@lru_cache(maxsize=256)
 def _of_angle(function: Callable[[Any], Any], angle: Fraction) -> Fraction:
     """A function of an angle in degrees."""
     return _as_fraction(function(_as_float(Fraction(angle)) * _context.pi / 180))

@@ -99,6 +99,6 @@ def is_number(value: Any) -> bool:
 
 
 __all__ = [
-    "INCH_SHOP", "MM_SHOP", "NUMBERS", "UNITS", "bench_of", "close", "exactly", "fold", "phone_answer", "phone_respond",
+    "INCH_SHOP", "MARKED", "MM_SHOP", "NUMBERS", "UNITS", "bench_of", "close", "exactly", "fold", "phone_answer", "phone_respond",
     "raised", "run", "unlike", "value", "worked",
 ]  # fmt: skip

@@ -13,6 +13,20 @@ from .phone import SCREEN, Phone, borrowed
 from .serving import App, Serving
 
 BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
+# Chromium takes the last list of these alone, so what Playwright turns off for every page stands here too. The first two
+# are drop-downs of an address bar that nobody sees: two pages of the browser's own, loaded anew for every page a test opens.
+TURNED_OFF = (
+    "WebUIOmniboxPopup",
+    "WebUIOmniboxAimPopup",
+    "AvoidUnnecessaryBeforeUnloadCheckSync",
+    "DestroyProfileOnBrowserClose",
+    "HttpsFirstBalancedModeAutoEnable",
+    "HttpsUpgrades",
+    "OptimizationHints",
+    "PaintHolding",
+    "PreconnectToSearch",
+    "ThirdPartyStoragePartitioning",
+)
 FLAGS = [
     "--no-sandbox",  # Chromium refuses to run as root with one
     "--disable-gpu",
@@ -21,6 +35,7 @@ FLAGS = [
     "--disable-background-networking",
     "--disable-component-update",
     "--disable-sync",
+    f"--disable-features={','.join(TURNED_OFF)}",
 ]
 
 
