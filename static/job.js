@@ -297,8 +297,9 @@ const DO = {
   },
   save: job => download(JSON.stringify(job, null, 2), fileName(job, 'json'), 'application/json'),
   csv: async job => {
-    const response = await asked(job, '.csv');
-    if (response.ok) download(await response.text(), fileName(job, 'csv'), 'text/csv');
+    const response = await asked(job, '.csv').catch(() => null);
+    if (!response) say('There is no answer now, so no file was made. The job is still kept; try again.');
+    else if (response.ok) download(await response.text(), fileName(job, 'csv'), 'text/csv');
     else say('There is no cut list of a job that is refused.');
   },
   link: copyLink,
@@ -342,6 +343,8 @@ function startPage() {
   });
   others?.addEventListener('message', event => { if (event.data === current && !work.contains(document.activeElement)) draw(); });
   addEventListener('hashchange', fromAddress);
+  // a tap before this would have been lost, and looks so
+  for (const button of page.querySelectorAll(':disabled')) button.disabled = false;
   fromAddress();
 }
 

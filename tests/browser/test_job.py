@@ -548,6 +548,29 @@ def test_the_cut_list_is_saved_as_csv(shop: Phone) -> None:
     assert "Stile,Side door" in text.replace('"', "")
 
 
+def test_a_cut_list_that_gets_no_answer_says_so(shop: Phone) -> None:
+    """A server that stays busy, or one that is gone: a tap that brings no file is told."""
+    page = with_boathouse(shop)
+    page.evaluate("void (window.fetch = () => Promise.reject(new TypeError('no answer')))")
+    page.get_by_role("button", name="Cut list as CSV").click()
+
+    page.get_by_text("There is no answer now, so no file was made. The job is still kept; try again.").wait_for()
+
+
+def test_a_button_that_is_tapped_early_is_not_tapped_in_vain(copyless: Phone) -> None:
+    """Until the script listens to them, the buttons say that they do nothing yet."""
+    page = copyless.context.new_page()
+    page.route("**/static/job.js", lambda route: None)
+    page.goto("/job")
+    assert page.get_by_role("button", name="Show the boathouse").is_disabled()
+
+    page.unroute("**/static/job.js")
+    page.reload()
+    page.get_by_role("button", name="Show the boathouse").click()
+    page.locator("#work .items li").first.wait_for()
+    page.close()
+
+
 def test_a_job_saved_as_a_file_comes_back_the_same(shop: Phone) -> None:
     """Out and in again: nothing is added, nothing lost."""
     page = with_boathouse(shop)
