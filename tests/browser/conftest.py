@@ -106,8 +106,11 @@ def lasting(chromium: Any, app: App) -> Iterator[Callable[..., Phone]]:
 
     def make(**settings: Any) -> Phone:
         served = Serving(app)
-        made.append(Phone(chromium.new_context(base_url=served.address, **{**SCREEN, **settings}), served))
-        return made[-1]
+        phone = Phone(chromium.new_context(base_url=served.address, **{**SCREEN, **settings}), served)
+        made.append(phone)
+        # while one page stays open the next ones are tabs beside it, where each would be a window of its own
+        phone.desk()
+        return phone
 
     yield make
     for phone in made:

@@ -89,7 +89,7 @@ class Phone:
         self.desk().evaluate("localStorage.clear()")
 
     def desk(self) -> "Page":
-        """A page that stays open between tests, from which is reached what the phone keeps: opening one takes half a second."""
+        """A page that stays open between tests, from which is reached what the phone keeps."""
         if self._desk is None:
             self._desk = self.context.new_page()
             self._desk.goto(SMALLEST)

@@ -79,12 +79,12 @@ class TestSyntax:
 
     def test_calls_only_what_both_sides_have(self, module: str) -> None:
         """Calls go to portable functions, to a few built-ins with the usual number of arguments, or to the platform's table."""
+        local = {each.id for each in found(module, ast.Name) if isinstance(each.ctx, ast.Store)}
+        local |= {each.arg for each in found(module, ast.arg)}
         strange = []
         for node in found(module, ast.Call):
             called = node.func
             if isinstance(called, ast.Name):
-                local = {each.id for each in found(module, ast.Name) if isinstance(each.ctx, ast.Store)}
-                local |= {each.arg for each in found(module, ast.arg)}
                 usual = called.id in EVERYTHING or called.id in local or FUNCTIONS.get(called.id) == len(node.args)
             else:
                 usual = called.attr in METHODS if isinstance(called, ast.Attribute) else isinstance(called, ast.Subscript)
