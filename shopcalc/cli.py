@@ -203,6 +203,11 @@ def _print_laid(laid: dict[str, Any]) -> None:
         click.echo("    Buy " + ", ".join(row["text"] for row in laid["bought"]) + ("; fewest possible" if laid["proven"] else ""))
 
 
+def _under(row: dict[str, Any]) -> str:
+    """What a page writes under a value; a terminal keeps its lines whole by itself."""
+    return "   " + row["small"].replace("\u00a0", " ") if row["has_small"] else ""
+
+
 def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
     """The card as text, in the order it is read at the machine."""
     click.echo(data["title"])
@@ -211,7 +216,7 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
     for role in ("settings", "after", "sizes"):
         for row in view[role]:
             lean = f" by {row['amount']}" if row["leans"] else ""
-            click.echo(f"  {row['label']:34} {row['text']}{lean}" + (f"   {row['small']}" if row["has_small"] else ""))
+            click.echo(f"  {row['label']:34} {row['text']}{lean}{_under(row)}")
     for row in view["boards"]:
         click.echo(f"  {row['caption']}")
     for row in view["parts"]:
@@ -228,7 +233,7 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
         for sheet in inner["sheets"]:
             click.echo(f"  {sheet['title']}")
             for row in [*sheet["settings"], *sheet["after"], *sheet["sizes"]]:
-                click.echo(f"    {row['label']:32} {row['text']}" + (f"   {row['small']}" if row["has_small"] else ""))
+                click.echo(f"    {row['label']:32} {row['text']}{_under(row)}")
             for row in sheet["corrections"]:
                 click.echo(f"    {row['text']}")
             for check in inner["checks"]:

@@ -7,7 +7,7 @@ from shopcalc.portable.laying import laid_layouts, shown_boards
 from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.naming import case_key, line_key
 from shopcalc.portable.pictures import draw_picture
-from shopcalc.portable.sentences import fill, fill_known, quoted_names, spell, unbroken, value_text
+from shopcalc.portable.sentences import fill, fill_known, in_one_piece, quoted_names, spell, value_text
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.spoken import spoken
 from shopcalc.portable.tape import draw_run, draw_tape
@@ -29,9 +29,8 @@ def show_value(name, label, bench):
     is_row = kind == "lengths" and bench["about"]["results"][name]["rounding"] != "none"
     under = ""
     if is_length:
-        under = metric_small(bench["known"][name], written, bench) if metric else written["decimal"] + " in \u00b7 " + written["mm"] + " mm"
-        if len(written["feet"]) > 0 and not metric:
-            under = under + " \u00b7 " + unbroken(written["feet"])
+        lines = metric_small(bench["known"][name], written, bench) if metric else inch_small(written)
+        under = " \u00b7 ".join([in_one_piece(line, bench) for line in lines])
     return {
         "name": name,
         "label": label,
@@ -60,7 +59,15 @@ def metric_small(length, written, bench):
     """What stands under a length in a metric shop: its hundredths, where the tenth above leaves some out, and inches."""
     fine = decimal_text(millimetres(length, bench["world"]["units"]), 2, True) + " mm"
     inches = written["decimal"] + " in"
-    return inches if fine == written["text"].replace(".0 mm", " mm") else fine + " \u00b7 " + inches
+    return [inches] if fine == written["text"].replace(".0 mm", " mm") else [fine, inches]
+
+
+def inch_small(written):
+    """What stands under a length in inches: its decimal, its millimetres, and its feet from a foot on."""
+    lines = [written["decimal"] + " in", written["mm"] + " mm"]
+    if len(written["feet"]) > 0:
+        lines.append(written["feet"])
+    return lines
 
 
 def shown_marks(written, metric):

@@ -45,7 +45,7 @@ def value_text(name, bench, plain):
     if plain:
         return written["text"] if len(written["lean"]) == 0 else written["decimal"]
     text = quoted(written, kind, bench["shop"]["metric"])
-    return unbroken(text) if bench["unbroken"] and kind not in ROWS else text
+    return text if kind in ROWS else in_one_piece(text, bench)
 
 
 def literal_text(length, bench):
@@ -53,12 +53,17 @@ def literal_text(length, bench):
     world = bench["world"]
     value = read_length(length, bench["shop"], world["units"], world["numbers"])["value"]
     text = quoted_length(value, "nearest", {"division": 128, "metric": bench["shop"]["metric"]}, world["units"])
-    return unbroken(text) if bench["unbroken"] else text
+    return in_one_piece(text, bench)
 
 
 def is_literal(name):
     """Whether what stands between braces is a length rather than the name of one."""
     return name[0] in DIGITS
+
+
+def in_one_piece(text, bench):
+    """A number with its unit, which on a page no line may end inside."""
+    return unbroken(text) if bench["unbroken"] else text
 
 
 def unbroken(text):

@@ -64,7 +64,7 @@ def test_a_tap_on_the_number_fills_the_screen_with_it(page):
     assert (box["width"], box["height"]) == (390, 844)
     assert large(page).locator(".number").bounding_box()["width"] > 3 * small
     assert "17/32" == large(page).locator(".number").inner_text().replace("\n", "/").strip()
-    assert "0.531 in \u00b7 13.5 mm" in large(page).inner_text()
+    assert "0.531\u00a0in \u00b7 13.5\u00a0mm" in large(page).inner_text()
     assert large(page).locator(".tape svg").is_visible()
 
 

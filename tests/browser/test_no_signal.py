@@ -122,7 +122,7 @@ def test_entries_keep_their_meaning_when_the_shop_turns_metric(shop):
 
     assert "23/32 in" == page.locator("#in-target").input_value()
     assert page.locator("#in-chippers").input_value().startswith("1/8 in, 1/8 in, ")
-    assert "0.723 in" in before
+    assert "0.723\u00a0in" in before
     assert "18.4 mm" in readout(page).inner_text()
 
 
