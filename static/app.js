@@ -3,8 +3,16 @@
 // A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
 function afterPaint() {
   // a page in a hidden tab gets no frames, and starts all the same
-  if (document.hidden) start();
-  else requestAnimationFrame(() => setTimeout(start));
+  if (document.hidden) begin();
+  else requestAnimationFrame(() => setTimeout(begin));
+}
+
+function begin() {
+  start().catch(() => {
+    if (!document.documentElement.hidden) return;
+    document.body.textContent = 'The scripts of this page did not come. Open it again.';
+    document.documentElement.hidden = false;
+  });
 }
 
 // No module is asked for before, or it would share a slow line with the answer.

@@ -15,6 +15,8 @@ export async function keepWorker() {
     await navigator.serviceWorker.ready;
     show('keeping', false);
     show('kept', true);
+    // a page that was loaded past its worker stays without it
+    setTimeout(() => navigator.serviceWorker.controller || uncover(), 1000);
     document.addEventListener('visibilitychange', () => document.hidden || kept.update().catch(() => {}));
   } catch {
     // with no signal the worker cannot be fetched anew; the one at hand goes on answering
@@ -26,6 +28,11 @@ export async function keepWorker() {
 
 function goWithout() {
   show('never', true);
+  uncover();
+}
+
+// No worker will answer the address, and what its host has answers another one.
+function uncover() {
   if (!seesNoQuery) return;
   document.documentElement.hidden = false;
   noAnswer('answer', 'sheet');
@@ -37,7 +44,7 @@ function watch(kept, had) {
   const offer = event => {
     show('newer', overtaken || Boolean(kept.waiting && navigator.serviceWorker.controller));
     if (event?.target.state === 'redundant' && !kept.active) {
-      show('never', true);
+      goWithout();
       show('keeping', false);
     }
   };

@@ -1,7 +1,7 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
 import { BUSY, WAIT, during } from './answers.js';
 import { byId, show } from './elements.js';
-import { LAST, blank, change, everyJob, fillIn, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
+import { LAST, MOST_ITEMS, blank, change, everyJob, fillIn, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
 const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
 const page = byId('job'), work = byId('work');
@@ -34,7 +34,7 @@ let places = {};
 async function choose(id) {
   const all = await everyJob();
   current = all.some(([each]) => each === id) ? id : all[0]?.[0] ?? '';
-  remember(LAST, current);
+  if (current) remember(LAST, current);
   byId('job-choice').replaceChildren(...named(all).map(([each, title]) => new Option(title, each, false, each === current)));
   byId('job-choice').parentElement.classList.toggle('none', !all.length);
   byId('job-keep').hidden = work.hidden = !current;
@@ -212,15 +212,26 @@ function offerBack(text) {
 }
 
 async function putBack() {
-  const { id, item, gone } = out.pop();
+  const last = out.pop();
+  // a second tap came before the first was done
+  if (!last) return;
+  const { id, item, gone } = last;
+  let back = false, full = false;
   await change(id, job => {
+    full = job.items.length >= MOST_ITEMS;
+    back = !full;
+    if (full) return;
     if (job.items.some(each => each.id === item.id)) item.id = freeNumber(job);
     job.items.push(item);
     job.items.sort((one, other) => one.id - other.id);
     for (const part in gone) for (const [name, text] of gone[part]) (job[part] ??= {})[name.replace(/^\d+/, item.id)] = text;
   });
-  say('');
-  if (out.length) offerBack('It is back. The one taken out before it: ');
+  if (full) {
+    out.push(last);
+    return offerBack(`Not put back: a job holds at most ${MOST_ITEMS} items. `);
+  }
+  if (back) hush();
+  if (out.length && !unsaved.size) offerBack('It is back. The one taken out before it: ');
   await draw();
   byId(`label-${item.id}`)?.focus();
 }
@@ -266,12 +277,13 @@ function download(text, name, type) {
 const fileName = (job, ending) => `${job.title.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '').toLowerCase() || 'job'}.${ending}`;
 
 async function showCode(job) {
+  const link = await linkTo(job), drawer = await import('./vendor/uqr-0.1.2.mjs').catch(() => null);
+  if (!drawer) return say('The code needs a signal, once in each version.');
   try {
-    const { renderSVG } = await import('./vendor/uqr-0.1.2.mjs');
-    byId('job-code').innerHTML = renderSVG(await linkTo(job), { ecc: 'L' });
+    byId('job-code').innerHTML = drawer.renderSVG(link, { ecc: 'L' });
     say('');
-  } catch (fault) {
-    say(fault instanceof RangeError ? 'This job is too large for a code. Send it as a file or a link.' : 'The code needs a signal the first time.');
+  } catch {
+    say('This job is too large for a code. Send it as a file or a link.');
   }
 }
 
@@ -312,6 +324,8 @@ const DO = {
   },
 };
 
+const WITHOUT_JOB = ['start', 'boathouse', 'print'];
+
 function startPage() {
   page.addEventListener('input', event => fieldChanged(event, false));
   page.addEventListener('change', fieldEnded);
@@ -330,7 +344,9 @@ function startPage() {
     // a tap also ends an entry
     await (name === 'print' ? drawing : writing);
     if (name === 'remove') return remove(id);
-    DO[name](await read(current));
+    const job = await read(current);
+    if (!job && !WITHOUT_JOB.includes(name)) return say('This job was deleted in another tab.');
+    await Promise.resolve(DO[name](job)).catch(() => say('That could not be done now. What is kept here is as it was; try again.'));
   });
   page.addEventListener('focusout', () => setTimeout(drawOwed));
   // a count is one thing, and is typed anew

@@ -8,10 +8,14 @@ const store = createStore('shopcalc', 'jobs');
 export const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
 // where the job worked on last is remembered
 export const LAST = 'shopcalc.job';
-const MOST_ITEMS = 200, LAST_NUMBER = 999999;
+export const MOST_ITEMS = 200;
+const LAST_NUMBER = 999999;
 
-// What the storage would not take is kept here until it does: nothing that was typed is lost while the tab is open.
+// What the storage would not take, of each job: the edits, which are made again on what is stored once it takes them, the
+// job that a new one began with, and the job as they leave it.
 export const unsaved = new Map();
+// The jobs as they were last seen here, for when the storage gives nothing for a while.
+const seen = new Map();
 
 export function say(text) {
   const line = byId('job-says') ?? byId('job-added');
@@ -33,26 +37,44 @@ export function recall(key) {
 }
 
 export async function read(id) {
-  if (unsaved.has(id)) return unsaved.get(id);
-  try { return await get(id, store); } catch { return undefined; }
+  const held = unsaved.get(id)?.job;
+  if (held) return held;
+  try {
+    const job = await get(id, store);
+    seen.set(id, job);
+    return job;
+  } catch {
+    return structuredClone(seen.get(id));
+  }
 }
 
 // Every change is made to what is stored now, in one transaction, so two tabs with one job lose nothing.
 export async function change(id, edit, usual) {
   let job, gone = false;
+  const owed = () => unsaved.get(id) ?? { edits: [], first: usual };
   try {
     await update(id, kept => {
-      job = unsaved.get(id) ?? kept ?? usual;
+      const { edits, first } = owed();
+      job = kept ?? structuredClone(first);
       gone = !job;
       if (gone) throw new Error('deleted');
-      edit(job);
+      for (const each of [...edits, edit]) each(job);
       return job;
     }, store);
+    seen.set(id, job);
     if (unsaved.delete(id)) say('Saved again.');
   } catch (fault) {
-    if (gone) return say('This job was deleted in another tab: nothing is kept of what you type here.');
-    if (!job) edit(job = structuredClone(unsaved.get(id) ?? usual ?? EMPTY));
-    unsaved.set(id, job);
+    if (gone) {
+      unsaved.delete(id);
+      return say('This job was deleted in another tab: nothing is kept of what you type here.');
+    }
+    const { edits, first, job: held } = owed();
+    // the storage gave nothing to make the edit on
+    if (!job) {
+      job = structuredClone(held ?? seen.get(id) ?? first);
+      if (job) edit(job);
+    }
+    unsaved.set(id, { edits: [...edits, edit], first, job });
     say(fault.name === 'QuotaExceededError'
       ? 'Not saved: the storage of this device is full. Save the job as a file before you close this page.'
       : 'Not saved: this browser keeps nothing for this page. Save the job as a file before you close it.');
@@ -61,9 +83,14 @@ export async function change(id, edit, usual) {
 }
 
 export async function everyJob() {
-  let kept = [];
-  try { kept = await entries(store); } catch { /* no storage: only what this tab holds */ }
-  const all = new Map([...kept, ...unsaved]);
+  let kept;
+  try {
+    kept = await entries(store);
+    for (const [id, job] of kept) seen.set(id, job);
+  } catch {
+    kept = [...seen];
+  }
+  const all = new Map([...kept, ...Array.from(unsaved, ([id, { job }]) => [id, job])].filter(([, job]) => job));
   return [...all].sort((one, other) => String(one[1].title).localeCompare(String(other[1].title)));
 }
 
@@ -84,7 +111,7 @@ export async function keepNew(job) {
 }
 
 export async function forget(id) {
-  await del(id, store).catch(() => {});
+  await del(id, store).then(() => seen.delete(id), () => say('Not deleted: the storage of this device does not answer.'));
   unsaved.delete(id);
   others?.postMessage(id);
 }

@@ -72,7 +72,7 @@ function fillList() {
 
 function setUnits(unit) {
   const entry = form.elements.units;
-  if (entry.value === unit) return;
+  if (entry.value === unit || typedNames.has('units')) return;
   entry.value = unit;
   keepMeaning(unit);
 }

@@ -284,6 +284,55 @@ def test_a_full_storage_says_so_and_keeps_the_page(shop: Phone) -> None:
     assert page.locator("#job-notes").input_value() == "One more thing"
 
 
+PASSING = """() => {
+    const opens = IDBDatabase.prototype.transaction;
+    window.heal = () => { IDBDatabase.prototype.transaction = opens; };
+    IDBDatabase.prototype.transaction = () => { throw new DOMException('closing', 'InvalidStateError'); };
+}"""
+
+
+def test_a_storage_that_fails_for_a_while_loses_nothing(shop: Phone) -> None:
+    """What is typed meanwhile is shown over the job as it was last seen, and is put into what is stored when that answers again."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    before = kept(page)[0]
+    page.evaluate(PASSING)
+    page.locator("#job-notes").fill("Typed meanwhile")
+    page.locator("#job-notes").press("Tab")
+    page.get_by_text("Not saved:").wait_for()
+    assert page.locator("#work .items li").count() == len(before["items"])
+
+    page.evaluate("heal()")
+    page.locator("#job-title").fill("Mended")
+    page.locator("#job-title").press("Tab")
+    wait_until_kept(page, lambda job: job["title"] == "Mended")
+
+    assert kept(page) == [{**before, "notes": "Typed meanwhile", "title": "Mended"}]
+    assert not page.get_by_text("Not saved:").is_visible()
+
+
+def test_what_another_tab_saved_meanwhile_is_kept(shop: Phone) -> None:
+    """An edit that was refused is made again on what is stored then, and not the whole job that this tab had."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.evaluate(PASSING)
+    page.locator("#job-notes").fill("From the first tab")
+    page.locator("#job-notes").press("Tab")
+    page.get_by_text("Not saved:").wait_for()
+    other = job_page(shop)
+    turn_to(other, "Items")
+    other.locator("#job-title").fill("From the second tab")
+    other.locator("#job-title").press("Tab")
+    wait_until_kept(other, lambda job: job["title"] == "From the second tab")
+
+    page.evaluate("heal()")
+    turn_to(page, "Boards")
+    page.locator("#job-kerf").fill("3/32")
+    page.locator("#job-kerf").press("Tab")
+
+    wait_until_kept(page, lambda job: (job["title"], job["notes"], job["kerf"]) == ("From the second tab", "From the first tab", "3/32"))
+
+
 @pytest.mark.parametrize(
     ("text", "says"),
     [

@@ -62,6 +62,16 @@ def test_a_link_opened_first_on_a_static_host_shows_its_own_entries(phone):
     readout(page).locator(".big", has_text="thirteen thirty-seconds").wait_for()
 
 
+def test_a_link_is_not_left_blank_where_no_copy_can_be_made(phone):
+    """While a host is renewed its files are of two versions: no worker comes, and the page says that there is no answer."""
+    phone.excuse("/static/pad.js")
+    phone.serving.replace("/static/pad.js", "// of another version")
+    page = phone.visit("/tenon?stock=1+1/8&groove_width=5/16&fit=0")
+    page.locator("[data-signal=failed]").wait_for()
+
+    assert not readout(page).locator(".big").is_visible()
+
+
 def test_a_card_without_a_query_is_shown_at_once_by_a_static_host(phone):
     """The starting values are what such an address asks for, and need no worker."""
     worker = phone.serving.hold("/worker.js")
