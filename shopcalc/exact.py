@@ -13,11 +13,12 @@ from shopcalc.describe import describe, describe_runs
 from shopcalc.formulas import compile_exact
 from shopcalc.numbers import NUMBERS
 from shopcalc.parts import STAGES, STANDS
-from shopcalc.portable.answer import respond, respond_document
+from shopcalc.portable.answer import name_at, respond, respond_document
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.reference.lumber import dressed_sizes
 from shopcalc.units import length_factors
 
+LONGEST_NUMBER = 400
 DEEPEST = 20  # brackets within brackets; a job has four
 
 
@@ -69,7 +70,7 @@ def answer(path: str, query: Mapping[str, str] | Iterable[tuple[str, str]], part
 
 def lays_boards(path: str) -> bool:
     """Whether the card at a path lays parts on boards, which may take seconds where a card takes milliseconds."""
-    setup = setups().get(path.strip("/").removesuffix(".json"))
+    setup = setups().get(name_at(path).removesuffix(".json"))  # type: ignore[no-untyped-call]
     return setup is not None and any(each.kind == "pieces" for each in setup.inputs.values())
 
 
@@ -90,6 +91,11 @@ def _no_number(name: str) -> None:
     raise ValueError(name)
 
 
+def _int_of(digits: str) -> int:
+    """A whole number; of one that is longer than Python reads the beginning, which is too large for every field as well."""
+    return int(digits[:LONGEST_NUMBER])
+
+
 def _is_deep(text: str) -> bool:
     """Whether brackets are nested past what a job can hold, and past what a reader of JSON bears; `static/brain.js` does the same."""
     depth = 0
@@ -104,7 +110,7 @@ def _is_deep(text: str) -> bool:
 def answer_document(path: str, text: str) -> dict[str, Any]:
     """What `respond_document` gives for a job sent as JSON text; one that is no JSON, or nested beyond all jobs, is refused."""
     try:
-        document = None if _is_deep(text) else json.loads(text, parse_constant=_no_number, object_pairs_hook=_in_phone_order)
+        document = None if _is_deep(text) else json.loads(text, parse_int=_int_of, parse_constant=_no_number, object_pairs_hook=_in_phone_order)
         # half a character, which JSON can name, cannot be shown
         json.dumps(document, ensure_ascii=False).encode()
     except ValueError:

@@ -9,6 +9,7 @@ from collections.abc import Callable
 from functools import cache, partial
 from threading import BoundedSemaphore
 from typing import Any
+from urllib.parse import parse_qsl
 
 from flask import Flask, Response, request, send_from_directory
 
@@ -40,8 +41,10 @@ def create_app() -> Flask:
 
 def card(path: str) -> Response:
     """A page, a part of a card (for htmx) or a card as JSON."""
-    answer = partial(exact.answer, "/" + path, request.args.items(multi=True), request.headers.get("HX-Target", ""))
-    return in_turn(answer) if exact.lays_boards(path) else respond(answer())
+    # as a browser reads it: what is no UTF-8 is a mark of its own
+    query = parse_qsl(request.query_string.decode("utf-8", "replace"), keep_blank_values=True, errors="replace")
+    answer = partial(exact.answer, "/" + path, query, request.headers.get("HX-Target", ""))
+    return in_turn(answer) if exact.lays_boards("/" + path) else respond(answer())
 
 
 def job(kind: str = "") -> Response:

@@ -201,7 +201,15 @@ def test_while_two_lay_boards_a_third_is_told_to_wait(client: FlaskClient, monke
         assert web.LAYING_AT_ONCE.acquire()
     try:
         assert (503, "3") == ((told := client.post("/job", data=job)).status_code, told.headers["Retry-After"])
-        assert [503, 503, 200] == [client.get(path).status_code for path in ("/boards", "/boards.json", "/tenon")]
+        assert [503, 503, 503, 200] == [client.get(path).status_code for path in ("/boards", "/boards/index.html", "/boards.json", "/tenon")]
     finally:
         web.LAYING_AT_ONCE.release(2)
     assert [200, 200] == [client.post("/job", data=job).status_code, client.get("/boards").status_code]
+
+
+def test_bytes_that_are_no_text_are_answered_as_on_a_phone(client: FlaskClient) -> None:
+    """A browser's own reader of an address puts a mark in their place."""
+    for query in ("stock=%ff", "stock=\xff"):
+        answer = client.get("/tenon.json", environ_overrides={"QUERY_STRING": query})
+
+        assert (422, "\ufffd" in answer.json["errors"]["stock"]) == (answer.status_code, True), query

@@ -31,11 +31,7 @@ def respond(world, path, query, part):
     alone, which fetches the "rest" once that is painted. Returns
     `{"status", "template", "view"}` or, for an address that ends in .json, `{"status", "data"}`.
     """
-    name = path[1:]
-    if name.endswith("/index.html"):
-        name = name[0 : len(name) - 11]
-    if name.endswith("/"):
-        name = name[0 : len(name) - 1]  # a static host serves a card as a folder
+    name = name_at(path)
     if name == "" or name == "index.html":
         return {"status": 200, "template": "list", "view": list_view(world, read_shop(query))}
     if name.endswith(".json"):
@@ -51,6 +47,16 @@ def respond(world, path, query, part):
     if name in world["setups"]:
         return respond_card(world, name, query, part)
     return {"status": 404, "template": "missing", "view": page_view("No such card", "", world)}
+
+
+def name_at(path):
+    """What an address names: a static host serves a card as a folder."""
+    name = path[1:]
+    if name.endswith("/index.html"):
+        name = name[0 : len(name) - 11]
+    if name.endswith("/"):
+        name = name[0 : len(name) - 1]
+    return name
 
 
 def respond_document(world, path, document):

@@ -285,7 +285,15 @@ def near_text(near):
     """That another run's setting is within reach of this one."""
     if len(near) == 0:
         return ""
-    return "Within 1/64 in of the run at " + near[0]["stints"][0]["setting"] + ": if its parts may differ by so little, one setting serves both."
+    return "Within 1/64 in of the run at " + setting_in_full(near[0]) + ": if its parts may differ by so little, one setting serves both."
+
+
+def setting_in_full(run):
+    """A run's settings with what rounding did: 2 9/32 scant by 0.016 is as near to 2 1/4."""
+    texts = []
+    for setting in run["operation"]["settings"]:
+        texts.append(setting["text"] + (" by " + setting["amount"] if len(setting["lean"]) > 0 else ""))
+    return ", ".join(texts)
 
 
 def pieces_of(stints):

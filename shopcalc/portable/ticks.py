@@ -29,12 +29,21 @@ def mark_done(run, shop, world):
 def done_text(setting):
     """What a tick remembers of a setting: a length to the thousandth, finer than the tape, since a tenon's fit is.
 
-    Of a long row it remembers how many, the first and the last.
+    So it does of a row; of a long one how many marks there are, the first and the last.
     """
-    if setting["kind"] == "lengths" and len(setting["value"]) > FEW:
-        marks = setting["mark"].split(", ")
-        return str(len(marks)) + " from " + marks[0] + " to " + marks[len(marks) - 1]
-    return decimal_text(setting["value"], 3, False) + " in" if setting["kind"] == "length" else setting["mark"]
+    if setting["kind"] == "length":
+        return thousandths(setting["value"]) + " in"
+    if setting["kind"] != "lengths":
+        return setting["mark"]
+    marks = [thousandths(mark) for mark in setting["value"]]
+    if len(marks) > FEW:
+        return str(len(marks)) + " from " + marks[0] + " to " + marks[len(marks) - 1] + " in"
+    return ", ".join(marks) + " in"
+
+
+def thousandths(length):
+    """A length whatever the tape and the unit of the shop."""
+    return decimal_text(length, 3, False)
 
 
 def moved_settings(stint, run, shop, world):
@@ -60,11 +69,24 @@ def moved_settings(stint, run, shop, world):
 
 
 def is_within_reach(then, setting, shop, world):
-    """Whether a length was the same to two thousandths, which is what a hand can repeat."""
-    if setting["kind"] != "length":
+    """Whether a length, or each of a row, was the same to two thousandths, which is what a hand can repeat."""
+    if setting["kind"] == "length":
+        return was_within(then, setting["value"], shop, world)
+    if setting["kind"] != "lengths" or not then.endswith(" in"):
         return False
+    marks = then[0 : len(then) - 3].split(", ")
+    if len(marks) != len(setting["value"]):
+        return False
+    for place, mark in enumerate(marks):
+        if not was_within(mark + " in", setting["value"][place], shop, world):
+            return False
+    return True
+
+
+def was_within(then, length, shop, world):
+    """Whether a length that a tick remembers is within reach of what it is now."""
     got = read_length(then, shop, world["units"], world["numbers"])
-    return got["ok"] and is_within(got["value"], setting["value"], REACH)
+    return got["ok"] and is_within(got["value"], length, REACH)
 
 
 def is_within(a, b, parts):

@@ -23,7 +23,7 @@ LONGEST_ENTRY = 80
 MOST_DIGITS = 9  # before or after the point: both runtimes hold such numbers exactly; what follows is below all that is compared
 
 EXAMPLES = {
-    "length": "Type a length, such as 3 5/8.",
+    "length": "Type a length, such as 3 5/8 in or 92 mm.",
     "angle": "Type an angle, such as 10 or 5 in 12.",
     "count": "Type a whole number, such as 4.",
     "percent": "Type a part of a hundred, such as 12.",

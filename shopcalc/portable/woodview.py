@@ -138,8 +138,13 @@ def bill_text(laid):
     if len(whole_boards(laid)) > 0:
         said.append(decimal_text(waste_of(laid), 0, False) + "% of the boards left over.")
     unlaid = 0
+    none = 0
     for each in laid:
         unlaid = unlaid + each["unlaid"]
+        none = none + len(each["layout"]["too_long"])
+    # where there are boards at all, what stands behind them is not all
+    if none > 0 and len(said) > 0:
+        said.append("No board for " + decimal_text(none, 0, False) + (" piece" if none == 1 else " pieces") + ": see below.")
     if unlaid > 0:
         said.append("Without " + decimal_text(unlaid, 0, False) + " pieces that are on no board: make two jobs of it.")
     return " ".join(said)

@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 
 from shopcalc import exact, files
+from shopcalc.render import render
 
 BOATHOUSE = json.loads(files.static_text("boathouse.json"))
 
@@ -54,6 +55,13 @@ def test_a_text_that_is_no_json_is_a_job_refused(text: str) -> None:
     found = exact.answer_document("/job", text)
 
     assert (found["status"], found["template"]) == (422, "refused")
+
+
+def test_a_number_of_thousands_of_digits_is_refused_where_it_stands() -> None:
+    """Python reads no whole number so long, and a phone reads it as one without end."""
+    text = json.dumps({**BOATHOUSE, "version": 0}).replace('"version": 0', '"version": ' + "1" * 5000)
+
+    assert "This should be a whole number from 1 to 999999." == exact.answer_document("/job", text)["view"]["why"]
 
 
 def test_a_pane_is_as_small_as_its_card_says() -> None:
@@ -114,3 +122,27 @@ def test_a_reading_is_of_its_own_kind() -> None:
 def test_a_reading_that_cannot_be_read_is_among_the_errors() -> None:
     """What a script is given names the run, as the page does."""
     assert "readings, 1/groove/groove" in asked("/job.json", readings={"1/groove/groove": "zzz"})["data"]["errors"]
+
+
+def test_the_bill_says_what_it_has_no_board_for() -> None:
+    """Who copies the bill alone learns that it is not all."""
+    shelf = {"label": "Shelf", "count": 3, "length": "29 1/2", "width": "7 1/8", "thickness": "3/4"}
+
+    assert asked("/job")["view"]["bill"].startswith("In all 5 to buy")
+    assert asked("/job", parts=[shelf])["view"]["bill"].endswith("left over. No board for 3 pieces: see below.")
+
+
+def test_a_run_that_is_near_is_named_with_what_rounding_did() -> None:
+    """2 9/32 scant by a half tick is as near to 2 1/4 as it sounds far."""
+    texts = [run["near"] for stage in asked("/job")["view"]["stages"] for run in stage["runs"] if run["is_near"]]
+
+    assert "Within 1/64 in of the run at 2 9/32 in scant by 0.016: if its parts may differ by so little, one setting serves both." in texts
+
+
+def test_a_done_run_keeps_its_reading_in_sight() -> None:
+    """What later settings follow from can be seen where it was measured."""
+    view = asked("/job")["view"]
+    [run] = [each for stage in view["stages"] for each in stage["runs"] if each["reading"] == "21/64"]
+    run["done"] = True
+
+    assert f"{run['reading_label']} <b>21/64</b>" in render("work", view)

@@ -90,8 +90,8 @@ def test_a_fraction_above_one_is_taken_away_with_spaces() -> None:
 
 
 NO_LENGTH = {
-    "": "Type a length, such as 3 5/8.",
-    "   ": "Type a length, such as 3 5/8.",
+    "": "Type a length, such as 3 5/8 in or 92 mm.",
+    "   ": "Type a length, such as 3 5/8 in or 92 mm.",
     "abc": "I do not know \u201cabc\u201d: use in, ft, mm, cm or m.",
     "3 yards": "I do not know \u201cyards\u201d: use in, ft, mm, cm or m.",
     "1e3": "I do not know \u201ce\u201d: use in, ft, mm, cm or m.",

@@ -74,3 +74,28 @@ def test_a_tick_of_a_long_row_stays_short() -> None:
     marks = max(len(stint["done_at"]) for run in runs_of(job_of(items=[slats])) for stint in run["stints"])
 
     assert marks < 60
+
+
+@pytest.mark.parametrize(
+    "shop", [{"tape": "16"}, {"tape": "128"}, {"tape": "32", "units": "mm"}], ids=["a coarser tape", "a finer tape", "millimetres"]
+)
+def test_a_row_of_marks_stays_done_on_another_tape(shop: dict[str, str]) -> None:
+    """The marks on the wood are where they were, whatever they are read on."""
+    typed = {"door_height": "77 1/2 in", "hinge_length": "4 in", "top_offset": "5 1/16 in", "bottom_offset": "10 in", "gap_head": "1/16 in"}
+    job = job_of(items=[{"id": 1, "setup": "hinge-layout", "inputs": typed}])
+    run = run_of(job, "hinge-layout/door", 1)
+    job["ticks"] = {stint["name"]: stint["done_at"] for stint in run["stints"]}
+    job["shop"] = shop
+    again = run_of(job, "hinge-layout/door", 1)
+
+    assert run["stints"][0]["operation"]["settings"][0]["kind"] == "lengths"
+    assert [True] == [stint["done"] for stint in again["stints"]]
+
+
+def test_a_row_of_marks_that_moved_is_flagged() -> None:
+    """One mark elsewhere is another row."""
+    job = job_of(items=[{"id": 1, "setup": "hinge-layout", "inputs": {}}])
+    job["ticks"] = {stint["name"]: stint["done_at"] for stint in run_of(job, "hinge-layout/door", 1)["stints"]}
+    job["items"][0]["inputs"] = {"door_height": "79"}
+
+    assert [1] == [len(stint["moved"]) for stint in run_of(job, "hinge-layout/door", 1)["stints"]]
