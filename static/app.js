@@ -8,10 +8,10 @@ function afterPaint() {
 }
 
 function begin() {
-  start().catch(() => {
-    if (!document.documentElement.hidden) return;
-    document.body.textContent = 'The scripts of this page did not come. Open it again.';
+  start().catch(fault => {
+    if (document.documentElement.hidden) document.body.textContent = 'The scripts of this page did not come. Open it again.';
     document.documentElement.hidden = false;
+    throw fault;
   });
 }
 
