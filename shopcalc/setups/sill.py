@@ -20,7 +20,7 @@ setup = Setup(
 # What is measured
 
 depth = setup.length("depth", "Depth, back to front", "5 1/2", "Level, from the plumb back to the upper front corner, overhang included.")
-overhang = setup.length("overhang", "Overhang", "1 1/4", "Along the underside, from the face of the wall or sash below to the front edge.")
+overhang = setup.length("overhang", "Overhang, along the underside", "1 1/4", "From the face of the wall or sash below to the front edge.")
 slope = setup.angle("slope", "Slope", "10", "Of the top, from level: degrees, or a slope such as 2 in 12.")
 thickness = setup.length("thickness", "Sill thickness", "1 1/2", "Calipers across the board, square to its face.")
 drip_kerf = setup.length("drip_kerf", "Drip width", "1/4", "The groove wanted under the overhang: one pass of a cutter, or two of a blade.")

@@ -8,7 +8,7 @@ from pypdf import PdfReader
 
 from shopcalc.catalogue import setups
 
-from .phone import borrowed
+from .phone import borrowed, wait_for_card
 
 pytestmark = pytest.mark.browser
 
@@ -112,6 +112,17 @@ def test_what_is_set_is_printed_larger_than_what_is_done(phone):
 
     assert page.evaluate(f"{sizes}('.settings .fraction')") > 1.4 * page.evaluate(f"{sizes}('.steps li')")
     assert page.evaluate(f"{sizes}('.cautions li')") < page.evaluate(f"{sizes}('.steps li')")
+
+
+def test_a_tall_frame_can_be_read_on_paper(phone):
+    """The numbers of its elevation are as large as the print of a newspaper: six points at least."""
+    page = phone.visit("/frame?opening_width=23+7/16&opening_height=71+13/16&mid_rails=2")
+    wait_for_card(page)
+    page.emulate_media(media="print")
+    page.set_viewport_size({"width": 1000, "height": 700})
+    scale = "(svg => svg.getBoundingClientRect().height / svg.viewBox.baseVal.height)(document.querySelector('#sheet > .picture svg'))"
+
+    assert page.evaluate(f"{scale} * parseFloat(getComputedStyle(document.querySelector('.picture text')).fontSize)") >= 6 / 72 * 96
 
 
 def test_what_is_done_is_ticked_on_paper_too(phone):
