@@ -16,7 +16,7 @@ export async function keepWorker() {
     show('keeping', false);
     show('kept', true);
     // a page that was loaded past its worker stays without it
-    setTimeout(() => navigator.serviceWorker.controller || uncover(), 1000);
+    if (seesNoQuery) setTimeout(() => navigator.serviceWorker.controller || uncover(), 1000);
     document.addEventListener('visibilitychange', () => document.hidden || kept.update().catch(() => {}));
   } catch {
     // with no signal the worker cannot be fetched anew; the one at hand goes on answering

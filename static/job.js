@@ -113,11 +113,10 @@ function turnTo(view) {
 
 const textOf = html => new DOMParser().parseFromString(html, 'text/html').body.textContent.trim();
 
-// Where a field of the page stands in the document.
-function put(job, field) {
-  const { set, id, key, place, names, setting, counts } = field.dataset, value = field.value;
+// Where an entry of the page stands in the document.
+function put(job, { dataset: { set, id, key, place, names, setting, counts }, value, checked }) {
   if (set === 'shop') job.shop[key] = value;
-  else if (set === 'ticks') names.split(' ').forEach((name, nth) => { field.checked ? job.ticks[name] = `${setting} | ${counts.split(' ')[nth]}` : delete job.ticks[name]; });
+  else if (set === 'ticks') names.split(' ').forEach((name, nth) => { checked ? job.ticks[name] = `${setting} | ${counts.split(' ')[nth]}` : delete job.ticks[name]; });
   else if (set === 'readings') for (const name of names.split(' ')) job.readings[name] = value;
   else if (set === 'items') {
     const item = job.items.find(each => String(each.id) === id);
@@ -161,7 +160,9 @@ async function fieldChanged(event, ended) {
   const { key } = field.dataset;
   if (ended) hush();
   if (ended && (key === 'quantity' || key === 'count') && field.value && !isCount(field.value)) say(`“${field.value}” is no count from 1 to 999: it stays as it was.`);
-  writing = Promise.allSettled([writing, change(work.dataset.job, job => { fillIn(job); put(job, field); })]).then(() => {});
+  // an edit that is made again later is made with what stood there now
+  const entry = { dataset: { ...field.dataset }, value: field.value, checked: field.checked };
+  writing = Promise.allSettled([writing, change(work.dataset.job, job => { fillIn(job); put(job, entry); })]).then(() => {});
   await writing;
   if (!ended) {
     if (!isProse(field)) resting = setTimeout(() => rested(event), REST);
@@ -216,21 +217,22 @@ async function putBack() {
   // a second tap came before the first was done
   if (!last) return;
   const { id, item, gone } = last;
-  let back = false, full = false;
+  let hasRoom;
   await change(id, job => {
-    full = job.items.length >= MOST_ITEMS;
-    back = !full;
-    if (full) return;
+    hasRoom = job.items.length < MOST_ITEMS;
+    if (!hasRoom) return;
     if (job.items.some(each => each.id === item.id)) item.id = freeNumber(job);
     job.items.push(item);
     job.items.sort((one, other) => one.id - other.id);
     for (const part in gone) for (const [name, text] of gone[part]) (job[part] ??= {})[name.replace(/^\d+/, item.id)] = text;
   });
-  if (full) {
+  if (hasRoom === false) {
     out.push(last);
     return offerBack(`Not put back: a job holds at most ${MOST_ITEMS} items. `);
   }
-  if (back) hush();
+  // its job is gone, which has been said
+  if (!hasRoom) return draw();
+  hush();
   if (out.length && !unsaved.size) offerBack('It is back. The one taken out before it: ');
   await draw();
   byId(`label-${item.id}`)?.focus();
@@ -346,7 +348,11 @@ function startPage() {
     if (name === 'remove') return remove(id);
     const job = await read(current);
     if (!job && !WITHOUT_JOB.includes(name)) return say('This job was deleted in another tab.');
-    await Promise.resolve(DO[name](job)).catch(() => say('That could not be done now. What is kept here is as it was; try again.'));
+    try {
+      await DO[name](job);
+    } catch {
+      say('That could not be done now. What is kept here is as it was; try again.');
+    }
   });
   page.addEventListener('focusout', () => setTimeout(drawOwed));
   // a count is one thing, and is typed anew

@@ -138,11 +138,11 @@ async function offerToAdd() {
   const kept = job && await read(job);
   const known = kept?.items.find(each => String(each.id) === item);
   const keep = async () => {
-    const id = known ? job : await jobForNew();
+    const entered = entriesOf(form), id = known ? job : await jobForNew();
     let saved = null, why = '', said = known ? 'Saved to' : 'Added to';
     await change(id, doc => {
       saved = doc;
-      const inputs = typed(form, doc.shop ?? {}), line = known && doc.items.find(each => String(each.id) === item);
+      const inputs = meantFor(doc.shop ?? {}, entered), line = known && doc.items.find(each => String(each.id) === item);
       if (line) line.inputs = inputs;
       else if (known) why = 'This item was taken out of its job: nothing is kept of what you type here.';
       else if (doc.items.length >= MOST_ITEMS) why = `A job holds at most ${MOST_ITEMS} items.`;
@@ -169,18 +169,25 @@ async function offerToAdd() {
 
 async function jobForNew() {
   const id = recall(LAST);
-  return await read(id) ? id : keepNew(blank('My job'));
+  return id && await isKept(id) ? id : keepNew(blank('My job'));
+}
+
+// A storage that gives nothing for a while does not say that a job is gone.
+async function isKept(id) {
+  try { return unsaved.has(id) || Boolean(await get(id, store)); } catch { return true; }
+}
+
+// What stands on the card at a tap or a key: an edit that has to be made again later is made with that.
+function entriesOf(form) {
+  const entries = Array.from(new FormData(form), ([name, text]) => ({ name, text, kind: form.elements[name].dataset?.kind }));
+  const isOwn = ({ name, text }) => name !== 'tape' && name !== 'units' && (text || !form.elements[name].closest('.read'));
+  return { unit: form.elements.units.value, entries: entries.filter(isOwn) };
 }
 
 // Bare numbers keep their meaning in a job whose bare numbers are of another unit.
-function typed(form, shop) {
-  const inputs = {}, unit = form.elements.units.value;
-  for (const [name, text] of new FormData(form)) {
-    const { kind } = form.elements[name].dataset ?? {};
-    if (name === 'tape' || name === 'units' || (!text && form.elements[name].closest('.read'))) continue;
-    inputs[name] = unit === (shop.units ?? 'in') ? text : meantIn(unit, kind, text);
-  }
-  return inputs;
+function meantFor(shop, { unit, entries }) {
+  const isAlike = unit === (shop.units ?? 'in');
+  return Object.fromEntries(entries.map(({ name, text, kind }) => [name, isAlike ? text : meantIn(unit, kind, text)]));
 }
 
 if (byId('add-to-job')) offerToAdd();

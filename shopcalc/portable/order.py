@@ -133,7 +133,6 @@ def make_stint(each, operation, job):
         "about": each["about"],
         "benches": each["found"]["benches"],
         "operation": operation,
-        "setting": ", ".join([setting["mark"] for setting in operation["settings"]]),
         "done_at": DONE_BETWEEN.join([done_text(setting) for setting in operation["settings"]]),
         "ticked": ticked[0],
         "passed": ticked[1] if len(ticked) > 1 else "",

@@ -8,7 +8,7 @@ import pytest
 
 from shopcalc import files
 
-from .phone import Phone, borrowed, until, wait_for_card
+from .phone import Phone, borrowed, ready, until, wait_for_card
 from .test_new_version import look_for_newer, newer_worker
 
 pytestmark = pytest.mark.browser
@@ -309,6 +309,25 @@ def test_a_storage_that_fails_for_a_while_loses_nothing(shop: Phone) -> None:
 
     assert kept(page) == [{**before, "notes": "Typed meanwhile", "title": "Mended"}]
     assert not page.get_by_text("Not saved:").is_visible()
+
+
+def test_what_is_added_while_the_storage_fails_is_added_as_it_stood(shop: Phone) -> None:
+    """Two cuts of one card put into the job one after the other are two cuts, also where the first had to wait."""
+    with_boathouse(shop)
+    page = shop.visit("/tenon")
+    ready(page)
+    before = len(kept(page)[0]["items"])
+    page.evaluate(PASSING)
+    for stock in ("1 1/8", "1 1/4"):
+        page.locator("#in-stock").fill(stock)
+        page.get_by_role("button", name="Add to the job").click()
+        page.get_by_text("Not saved:").wait_for()
+        page.wait_for_timeout(300)
+    page.evaluate("heal()")
+    page.locator("#in-stock").fill("1 1/2")
+    page.get_by_role("button", name="Add to the job").click()
+
+    wait_until_kept(page, lambda job: [each["inputs"]["stock"] for each in job["items"][before:]] == ["1 1/8", "1 1/4", "1 1/2"])
 
 
 def test_what_another_tab_saved_meanwhile_is_kept(shop: Phone) -> None:

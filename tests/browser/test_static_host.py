@@ -72,6 +72,19 @@ def test_a_link_is_not_left_blank_where_no_copy_can_be_made(phone):
     assert not readout(page).locator(".big").is_visible()
 
 
+def test_a_link_whose_scripts_do_not_come_says_so(phone):
+    """It is neither blank nor answered with what the host's file holds, and the console is told why."""
+    phone.excuse("status of 404")
+    phone.serving.replace("/static/answers.js", "", "404 Not Found")
+    page = phone.context.new_page()
+    page.goto("/tenon?stock=1+1/8&groove_width=5/16&fit=0")
+    page.get_by_text("The scripts of this page did not come. Open it again.").wait_for()
+
+    assert page.locator(".big").count() == 0
+    assert [True] == ["Failed to fetch dynamically imported module" in each for each in phone.complaints]
+    phone.complaints.clear()
+
+
 def test_a_card_without_a_query_is_shown_at_once_by_a_static_host(phone):
     """The starting values are what such an address asks for, and need no worker."""
     worker = phone.serving.hold("/worker.js")

@@ -101,9 +101,9 @@ def test_the_stages_come_in_the_trades_order() -> None:
 def test_a_reading_flows_into_every_item_of_its_run() -> None:
     """One scrap serves both frames: their tenons follow the groove as it is."""
     job = job_of(items=frames())
-    before = [run_of(job, "tenon/cheeks", item)["stints"][0]["setting"] for item in (1, 2)]
+    before = [run_of(job, "tenon/cheeks", item)["stints"][0]["done_at"] for item in (1, 2)]
     job["readings"] = {stint_name(job, "groove/groove", 2): "21/64"}
-    after = [run_of(job, "tenon/cheeks", item)["stints"][0]["setting"] for item in (1, 2)]
+    after = [run_of(job, "tenon/cheeks", item)["stints"][0]["done_at"] for item in (1, 2)]
 
     assert after[0] == after[1]
     assert after[0] != before[0]
@@ -112,10 +112,10 @@ def test_a_reading_flows_into_every_item_of_its_run() -> None:
 def test_a_reading_leaves_other_runs_alone() -> None:
     """A frame of another groove keeps its settings."""
     job = job_of(items=frames(groove_width="1/4"))
-    before = run_of(job, "tenon/cheeks", 2)["stints"][0]["setting"]
+    before = run_of(job, "tenon/cheeks", 2)["stints"][0]["done_at"]
     job["readings"] = {stint_name(job, "groove/groove", 1): "25/64"}
 
-    assert run_of(job, "tenon/cheeks", 2)["stints"][0]["setting"] == before
+    assert run_of(job, "tenon/cheeks", 2)["stints"][0]["done_at"] == before
 
 
 def test_settings_that_nearly_agree_are_pointed_out() -> None:
