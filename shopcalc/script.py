@@ -14,6 +14,11 @@ from pscript import commonast as tree
 from pscript.parser0 import unify
 from pscript.stdlib import get_partial_std_lib
 
+# Calls that always give a list, calls that always give a number, and signs that do.
+LISTS = ("enumerate", "range", "zip")
+COUNTS = ("int", "len", "max", "min")
+NUMBERS = (tree.BinOp.OPS.Sub, tree.BinOp.OPS.Mult, tree.BinOp.OPS.Div, tree.BinOp.OPS.FloorDiv)
+
 # What a loop goes over: a list, the keys of a dictionary, the characters of a text.
 EACH = "const _each = seq => Array.isArray(seq) ? seq : typeof seq === 'string' ? [...seq] : Object.keys(seq);"
 
@@ -49,7 +54,7 @@ class _Writer(Parser):  # type: ignore[misc]
     """PScript, with today's loops, comprehensions, lambdas and operators."""
 
     def parse_For(self, node: tree.For) -> list[str]:  # noqa: N802
-        if self._is_range(node.iter_node):
+        if _is_call(node.iter_node, ("range",)):
             return list(super().parse_For(node))
         target, each = self._target(node.target_node), self._each(node.iter_node)
         self._indent += 1
@@ -99,9 +104,10 @@ class _Writer(Parser):  # type: ignore[misc]
         return [f"{unify(self.parse(node.left_node))} {sign} {unify(self.parse(node.right_node))}"]
 
     def parse_BinOp(self, node: tree.BinOp) -> list[str]:  # noqa: N802
-        if node.op != node.OPS.Mult:
+        sign = {node.OPS.Mult: "*", node.OPS.Add: "+"}.get(node.op)
+        if sign is None or not _is_number(node):
             return [*super().parse_BinOp(node)]
-        return [f"{unify(self.parse(node.left_node))} * {unify(self.parse(node.right_node))}"]
+        return [f"{unify(self.parse(node.left_node))} {sign} {unify(self.parse(node.right_node))}"]
 
     def _wrap_truthy(self, node: tree.Node) -> str:
         return str(unify(self.parse(node)))
@@ -120,10 +126,8 @@ class _Writer(Parser):  # type: ignore[misc]
         return ", ".join(unify(self.parse(each)) for each in node.arg_nodes)
 
     def _each(self, node: tree.Node) -> str:
-        return f"_each({''.join(self.parse(node))})"
-
-    def _is_range(self, node: tree.Node) -> bool:
-        return isinstance(node, tree.Call) and isinstance(node.func_node, tree.Name) and node.func_node.name == "range"
+        made = "".join(self.parse(node))
+        return made if _is_call(node, LISTS) else f"_each({made})"
 
     def _target(self, node: tree.Node) -> str:
         """The name or the pair of names that a loop gives values to, declared."""
@@ -131,6 +135,18 @@ class _Writer(Parser):  # type: ignore[misc]
         for name in names:
             self.vars.add(name)
         return f"[{', '.join(names)}]" if len(names) > 1 else str(names[0])
+
+
+def _is_call(node: tree.Node, names: tuple[str, ...]) -> bool:
+    """Whether this calls one of Python's own functions of these names."""
+    return isinstance(node, tree.Call) and isinstance(node.func_node, tree.Name) and node.func_node.name in names
+
+
+def _is_number(node: tree.Node) -> bool:
+    """Whether this is sure to be a number, so that adding to it joins no lists."""
+    if isinstance(node, tree.BinOp) and node.op == node.OPS.Add:
+        return _is_number(node.left_node) or _is_number(node.right_node)
+    return isinstance(node, tree.Num) or _is_call(node, COUNTS) or (isinstance(node, tree.BinOp) and node.op in NUMBERS)
 
 
 def _arrow(arguments: str, made: str) -> str:

@@ -70,6 +70,7 @@ def add_piece(state, hold, at, room, worth, chosen):
     left = state["left"]
     sizes = state["sizes"]
     order = state["order"]
+    ratios = state["ratios"]
     within = room + SLACK
     smallest = state["smallest"]
     last = len(order)
@@ -78,7 +79,7 @@ def add_piece(state, hold, at, room, worth, chosen):
         sort = order[place]
         size = sizes[sort]
         if left[sort] > 0 and size <= within:
-            if hold["nodes"] > state["nodes"] or 2 * (worth + room * state["ratios"][sort] - hold["floor"]) < 1:
+            if hold["nodes"] > state["nodes"] or 2 * (worth + room * ratios[sort] - hold["floor"]) < 1:
                 return
             left[sort] = left[sort] - 1
             chosen.append(sort)
@@ -92,18 +93,15 @@ def add_piece(state, hold, at, room, worth, chosen):
 
 def keep_pattern(hold, worth, chosen):
     """Put a pattern in its place among the best; when they are enough, only better ones are looked for."""
-    ranked = []
-    waiting = True
-    for one in hold["list"]:
-        if waiting and worth > one["worth"]:
-            ranked.append({"worth": worth, "sorts": chosen})
-            waiting = False
-        ranked.append(one)
-    if waiting:
-        ranked.append({"worth": worth, "sorts": chosen})
-    hold["list"] = ranked[0 : hold["keep"]]
-    if len(ranked) >= hold["keep"]:
-        hold["floor"] = hold["list"][hold["keep"] - 1]["worth"]
+    best = hold["list"]
+    place = len(best)
+    while place > 0 and worth > best[place - 1]["worth"]:
+        place = place - 1
+    best.insert(place, {"worth": worth, "sorts": chosen})
+    if len(best) > hold["keep"]:
+        best.pop()
+    if len(best) == hold["keep"]:
+        hold["floor"] = best[-1]["worth"]
 
 
 # The linear program of all patterns, by columns that are made when they are wanted.
@@ -163,13 +161,16 @@ def add_row(program, rows, amount, cost, share):
 
 def dual_values(program):
     """What one more of each row would cost."""
-    duals = [0 for _ in program["inverse"]]
-    for row, line in enumerate(program["inverse"]):
+    inverse = program["inverse"]
+    rows = len(inverse)
+    duals = [0 for _ in inverse]
+    for row in range(rows):
         cost = program["costs"][row]
+        line = inverse[row]
         if cost > 0:
-            for place, share in enumerate(line):
-                if share != 0:
-                    duals[place] = duals[place] + cost * share
+            for place in range(rows):
+                if line[place] != 0:
+                    duals[place] = duals[place] + line[place] * cost
     return duals
 
 
@@ -218,13 +219,14 @@ def enter_column(program, column):
         return False
     step = amounts[out] / change[out]
     pivot = [share / change[out] for share in inverse[out]]
+    rows = len(pivot)
     for row, each in enumerate(change):
         if row != out and each != 0:
             amounts[row] = amounts[row] - each * step
             line = inverse[row]
-            for place, share in enumerate(pivot):
-                if share != 0:
-                    line[place] = line[place] - each * share
+            for place in range(rows):
+                if pivot[place] != 0:
+                    line[place] = line[place] - each * pivot[place]
     inverse[out] = pivot
     amounts[out] = step
     program["costs"][out] = column["cost"]

@@ -28,7 +28,7 @@ NODES = (
     ast.Load, ast.Store,
 )  # fmt: skip
 FUNCTIONS = {"len": 1, "str": 1, "int": 1, "ord": 1, "range": 1, "enumerate": 1, "min": 2, "max": 2}
-METHODS = {"append", "endswith", "find", "join", "keys", "lower", "pop", "replace", "sort", "split"}
+METHODS = {"append", "endswith", "find", "insert", "join", "keys", "lower", "pop", "replace", "sort", "split"}
 
 
 @cache
