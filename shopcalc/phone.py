@@ -49,6 +49,7 @@ KEPT = (
     "/static/icons/icon.svg",
     "/manifest.webmanifest",
 )
+KEPT_LATER = ("/static/vendor/uqr-0.1.2.mjs",)  # once it has been asked for: the drawer of codes
 
 POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; manifest-src 'self'; "
@@ -160,7 +161,8 @@ def _policy_for(style: str) -> str:
 def worker() -> str:
     """The service worker's script: the brain and its wiring in one scope of their own, where every name can be short."""
     style = files.light_script("style.css")
-    constants: dict[str, Any] = {"BUILD": build(), "KEPT": list(KEPT), "SUM": kept_sum(), "STYLE": style, "POLICY": _policy_for(style)}
+    kept = {"BUILD": build(), "KEPT": KEPT, "KEPT_LATER": KEPT_LATER, "SUM": kept_sum()}
+    constants: dict[str, Any] = {**kept, "STYLE": style, "POLICY": _policy_for(style)}
     lines = [f"const {name}={json.dumps(value)};" for name, value in constants.items()]
     own = "\n".join(["(() => {", _own_parts(setups()), *lines, files.static_text("worker.js"), "})();"])
     return files.static_text(MUSTACHE) + "\n" + files.lighter(own, "text/javascript")

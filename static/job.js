@@ -3,7 +3,7 @@ import { BUSY, WAIT, during } from './answers.js';
 import { byId, show } from './elements.js';
 import { LAST, MOST_ITEMS, blank, change, everyJob, fillIn, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
-const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, FIRST_PART = 1000000;
+const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, FIRST_PART = 1000000;
 const page = byId('job'), work = byId('work');
 
 // A server that works other jobs says so, and is asked again, unless nobody waits for the answer any more.
@@ -69,6 +69,7 @@ async function draw() {
   try {
     const response = await asked(job, '', asking), text = await response.text();
     if (mine !== draws) return;
+    if (response.status === TOO_LARGE) return say('This job is larger than a server takes. It is kept here; delete what it does not need.');
     if (!response.headers.get('X-Part')) throw new Error('not an answer');
     owed = false;
     // a job that is refused for what was just typed keeps its page, where it can be mended
@@ -241,7 +242,7 @@ async function putBack() {
 // A job from outside is checked field by field before anything here changes.
 async function takeIn(text, from) {
   let job;
-  if (text.length > LARGEST) return say(`${from} is larger than a job can be. Nothing was changed.`);
+  if (new Blob([text]).size > LARGEST) return say(`${from} is larger than a job can be. Nothing was changed.`);
   try { job = JSON.parse(text); } catch { return say(`${from} is cut short, or is no job. Nothing was changed.`); }
   const response = await asked(job).catch(() => null);
   if (!response?.headers.get('X-Part')) return say('It cannot be checked without a signal or a copy of this page here. Nothing was changed.');

@@ -9,7 +9,7 @@ export const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcal
 // where the job worked on last is remembered
 export const LAST = 'shopcalc.job';
 export const MOST_ITEMS = 200;
-const LAST_NUMBER = 999999;
+const LAST_NUMBER = 999999, LONGEST_WAIT = 5000;
 
 // What the storage would not take, of each job: the edits, which are made again on what is stored once it takes them, the
 // job that a new one began with, and the job as they leave it.
@@ -40,7 +40,7 @@ export async function read(id) {
   const held = unsaved.get(id)?.job;
   if (held) return held;
   try {
-    const job = await get(id, store);
+    const job = await inTime(get(id, store));
     seen.set(id, job);
     return job;
   } catch {
@@ -48,19 +48,26 @@ export async function read(id) {
   }
 }
 
+// A storage that says nothing counts as one that fails, unless it `isBusy` with what it was given.
+function inTime(asked, isBusy = () => false) {
+  return Promise.race([asked, new Promise((_, fail) => setTimeout(() => isBusy() || fail(new Error('silent')), LONGEST_WAIT))]);
+}
+
 // Every change is made to what is stored now, in one transaction, so two tabs with one job lose nothing.
 export async function change(id, edit, usual) {
-  let job, gone = false;
+  let job, gone = false, late = false;
   const owed = () => unsaved.get(id) ?? { edits: [], first: usual };
   try {
-    await update(id, kept => {
+    await inTime(update(id, kept => {
+      // this edit waits among the unsaved by now
+      if (late) throw new Error('late');
       const { edits, first } = owed();
       job = kept ?? structuredClone(first);
       gone = !job;
       if (gone) throw new Error('deleted');
       for (const each of [...edits, edit]) each(job);
       return job;
-    }, store);
+    }, store), () => job);
     seen.set(id, job);
     if (unsaved.delete(id)) say('Saved again.');
   } catch (fault) {
@@ -68,6 +75,7 @@ export async function change(id, edit, usual) {
       unsaved.delete(id);
       return say('This job was deleted in another tab: nothing is kept of what you type here.');
     }
+    late = true;
     const { edits, first, job: held } = owed();
     // the storage gave nothing to make the edit on
     if (!job) {
@@ -85,7 +93,7 @@ export async function change(id, edit, usual) {
 export async function everyJob() {
   let kept;
   try {
-    kept = await entries(store);
+    kept = await inTime(entries(store));
     for (const [id, job] of kept) seen.set(id, job);
   } catch {
     kept = [...seen];
@@ -111,7 +119,7 @@ export async function keepNew(job) {
 }
 
 export async function forget(id) {
-  await del(id, store).then(() => seen.delete(id), () => say('Not deleted: the storage of this device does not answer.'));
+  await inTime(del(id, store)).then(() => seen.delete(id), () => say('Not deleted: the storage of this device does not answer.'));
   unsaved.delete(id);
   others?.postMessage(id);
 }
@@ -174,7 +182,7 @@ async function jobForNew() {
 
 // A storage that gives nothing for a while does not say that a job is gone.
 async function isKept(id) {
-  try { return unsaved.has(id) || Boolean(await get(id, store)); } catch { return true; }
+  try { return unsaved.has(id) || Boolean(await inTime(get(id, store))); } catch { return true; }
 }
 
 // What stands on the card at a tap or a key: an edit that has to be made again later is made with that.

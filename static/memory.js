@@ -117,7 +117,8 @@ function entries() {
   return kept;
 }
 
-// What was typed is kept when the fingers have rested and it has been understood, so that no key waits for it.
+// What was typed is kept when the fingers have rested and it has been answered, so that no key waits for it; of the shop's
+// own things only what could be read.
 const touched = new Set([...typedNames].filter(name => form?.elements[name]));
 function rested(event) {
   const { xhr } = event.detail;

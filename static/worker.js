@@ -15,7 +15,7 @@ self.addEventListener('fetch', event => {
   if (url.origin !== self.location.origin) return;
   if (event.request.method === 'POST' && ['/job', '/job.json', '/job.csv'].includes(url.pathname)) return event.respondWith(aboutJob(event.request, url));
   if (event.request.method !== 'GET') return;
-  event.respondWith(KEPT.includes(url.pathname) || url.pathname.startsWith('/static/vendor/') ? keptFile(event.request, url) : answerHere(event.request, url));
+  event.respondWith([...KEPT, ...KEPT_LATER].includes(url.pathname) ? keptFile(event.request, url) : answerHere(event.request, url));
 });
 
 // All or nothing: a version with half its files, or with some of another version's, is not installed.
@@ -31,11 +31,23 @@ async function keepFiles() {
 
 async function takeOver() {
   for (const name of await caches.keys())
-    if (name.startsWith('shopcalc-') && name !== CACHE) await caches.delete(name);
+    if (name.startsWith('shopcalc-') && name !== CACHE) {
+      await carryOver(await caches.open(name));
+      await caches.delete(name);
+    }
   await self.clients.claim();
 }
 
-// A vendored file that few ask for, such as the drawer of codes, is kept when it has been asked for once.
+// What was kept when it was asked for has its version in its name, and is not asked for again.
+async function carryOver(older) {
+  const cache = await caches.open(CACHE);
+  for (const path of KEPT_LATER) {
+    const kept = await older.match(path);
+    if (kept) await cache.put(path, kept).catch(() => {});
+  }
+}
+
+// What few ask for, such as the drawer of codes, is kept when it has been asked for once.
 async function keptFile(request, url) {
   const cache = await caches.open(CACHE), kept = await cache.match(url.pathname);
   if (kept) return kept;
@@ -59,8 +71,8 @@ function answerHere(request, url) {
 function asResponse(found) {
   const headers = { 'Content-Type': found.type, 'X-Content-Type-Options': 'nosniff' };
   if (found.part) headers['X-Part'] = found.part;
-  // a part of a card lives under the policy of the page that it joins
-  const isPage = !PARTS.includes(found.part);
+  // a part of a card lives under the policy of the page that it joins, and data are no page
+  const isPage = found.part && !PARTS.includes(found.part);
   if (isPage) Object.assign(headers, { 'Content-Security-Policy': POLICY, 'Referrer-Policy': 'no-referrer' });
   return new Response(isPage ? found.body.replace(STYLE_LINK, () => STYLE_HELD) : found.body, { status: found.status, headers });
 }

@@ -39,7 +39,7 @@ def loaded() -> set[str]:
     """The addresses that the page's scripts load."""
     texts = "".join(files.static_text(name).replace("'./", "'/static/") for name in OWN if name not in ("worker.js", "brain.js", "numbers.js"))
     # the drawer of codes is fetched when a code is asked for, on a desk
-    return set(re.findall(r"'(/[\w./-]+)'", texts)) - {"/job", "/shop", "/static/vendor/uqr-0.1.2.mjs"}
+    return set(re.findall(r"'(/[\w./-]+)'", texts)) - {"/job", "/shop", *phone.KEPT_LATER}
 
 
 @pytest.mark.parametrize("address", phone.KEPT)

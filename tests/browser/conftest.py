@@ -139,3 +139,16 @@ def carried(held: Phone) -> Phone:
     """That phone, carried to where there is no signal."""
     held.lose_signal()
     return held
+
+
+@pytest.fixture
+def shop(carried: Phone) -> Iterator[Phone]:
+    """That phone with no job on it, for one test, at whose end no page says that there is no answer."""
+    with borrowed(carried):
+        carried.desk().evaluate(
+            "new Promise(done => { const gone = indexedDB.deleteDatabase('shopcalc'); gone.onsuccess = gone.onblocked = () => done(null); })"
+        )
+        carried.forget()
+        yield carried
+        for page in carried.context.pages:
+            assert not page.locator("[data-signal=failed]").is_visible()

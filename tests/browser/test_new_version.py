@@ -3,32 +3,11 @@
 import pytest
 
 from shopcalc import __version__
-from shopcalc import phone as sent
 
+from .newer import NEWER, look_for_newer, newer_worker
 from .phone import readout, until, wait_for_card
 
 pytestmark = pytest.mark.browser
-
-NEWER = "99.9.9"
-
-
-def newer_worker() -> str:
-    """The worker of a version that differs in its number, and so in its content's name."""
-    return sent.worker().replace(sent.build(), f"{NEWER}-newer").replace(f'="{__version__}"', f'="{NEWER}"')
-
-
-def look_for_newer(page):
-    """Come back to the page, as a person does who had put the phone away, until the newer version is offered.
-
-    A look that falls together with the browser's own, begun before there was anything newer, finds what that one finds.
-    """
-    for _ in range(10):
-        page.evaluate("document.dispatchEvent(new Event('visibilitychange'))")
-        for _ in range(20):
-            if page.get_by_role("button", name="Use it now").is_visible():
-                return
-            page.wait_for_timeout(100)
-    raise AssertionError("no newer version is offered")
 
 
 def look_and_wait(page):

@@ -1,0 +1,302 @@
+"""A job is kept: over cold starts, in two tabs, through a storage that fails, and through what was taken out by mistake."""
+
+import json
+
+import pytest
+
+from .jobs import BOATHOUSE, job_page, kept, turn_to, wait_until_kept, with_boathouse
+from .newer import look_for_newer, newer_worker
+from .phone import Phone, ready, until, wait_for_card
+
+pytestmark = pytest.mark.browser
+
+
+def test_the_card_of_an_item_that_was_taken_out_brings_nothing_back(shop: Phone) -> None:
+    """Taken out in another tab, it stays out while its card is typed on, and the card says so."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.get_by_role("link", name="Its card").first.click()
+    wait_for_card(page)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    other = job_page(shop)
+    turn_to(other, "Items")
+    other.get_by_role("button", name="Take Side door out").click()
+    until(other, "document.querySelectorAll('.items li').length === 6")
+    for stile in ("4", "5"):
+        page.locator("#in-stile").fill(stile)
+    page.get_by_text("taken out of its job").wait_for()
+
+    assert [len(job["items"]) for job in kept(page)] == [6]
+
+
+def the_doors_card(phone):
+    """The card of the boathouse's side door, as its item."""
+    page = with_boathouse(phone)
+    turn_to(page, "Items")
+    page.get_by_role("link", name="Its card").first.click()
+    wait_for_card(page)
+    return page
+
+
+def door(page):
+    """What the job keeps of the side door."""
+    [job] = kept(page)
+    return job["items"][0]["inputs"]
+
+
+def test_the_card_of_an_item_stays_its_card_when_it_is_loaded_again(shop: Phone) -> None:
+    """Its address goes on saying whose card it is, so that what is typed after a reload is kept too."""
+    page = the_doors_card(shop)
+    page.locator("#in-stile").fill("4")
+    until(page, "new URL(location).searchParams.get('stile') === '4'")
+    page.reload()
+    wait_for_card(page)
+    assert not page.get_by_role("button", name="Add to the job").is_visible()
+    page.locator("#in-stile").fill("5")
+
+    wait_until_kept(page, lambda job: job["items"][0]["inputs"]["stile"] == "5")
+
+
+def test_what_is_typed_on_an_items_card_before_its_script_listens_is_kept(shop: Phone) -> None:
+    """On a slow phone the keys are quicker than the script that keeps them."""
+    page = the_doors_card(shop)
+    assert door(page)["stile"] != "5"
+    page.add_init_script(
+        "const reads = IDBFactory.prototype.open; IDBFactory.prototype.open = function (...all) {"
+        "const asked = reads.apply(this, all); const on = asked.addEventListener.bind(asked);"
+        "Object.defineProperty(asked, 'onsuccess', { set: act => on('success', event => setTimeout(act, 1500, event)) });"
+        "return asked; };"
+    )
+    page.reload()
+    wait_for_card(page)
+    page.locator("#in-stile").fill("5")
+
+    wait_until_kept(page, lambda job: job["items"][0]["inputs"]["stile"] == "5")
+
+
+def test_a_tick_is_kept_over_a_cold_start(shop: Phone) -> None:
+    """What was done stays done when the page is closed and opened again."""
+    page = with_boathouse(shop)
+    page.locator(".tick").first.click()
+    page.locator(".job-run.done", has_text="Mill to thickness").wait_for()
+    page.close()
+
+    again = job_page(shop)
+
+    again.locator(".job-run.done", has_text="Mill to thickness").wait_for()
+    assert again.locator(".tick input").first.is_checked()
+
+
+def test_a_tab_closed_in_mid_typing_loses_nothing(shop: Phone) -> None:
+    """Every key is kept, not only a field that was left."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.locator("#job-notes").fill("Cedar for the cap")
+    wait_until_kept(page, lambda job: job["notes"] == "Cedar for the cap")
+    page.close()
+
+    assert job_page(shop).locator("#job-notes").input_value() == "Cedar for the cap"
+
+
+def test_two_tabs_with_one_job_lose_nothing(shop: Phone) -> None:
+    """Each tab changes what is stored now and not what it once read, and shows what the other did."""
+    one = with_boathouse(shop)
+    turn_to(one, "Items")
+    other = job_page(shop)
+    other.locator("#work .items li").first.wait_for()
+    one.locator("#job-notes").fill("From the first tab")
+    other.locator("#job-title").fill("From the second tab")
+    other.locator("#job-title").press("Tab")
+    one.locator("#job-notes").press("Tab")
+
+    wait_until_kept(one, lambda job: (job["notes"], job["title"]) == ("From the first tab", "From the second tab"))
+
+
+def test_a_full_storage_says_so_and_keeps_the_page(shop: Phone) -> None:
+    """With no room left the page says how to save the job, and goes on with what was typed."""
+    page = with_boathouse(shop)
+    page.evaluate("void (IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); })")
+    turn_to(page, "Items")
+
+    page.locator("#job-notes").fill("One more thing")
+    page.locator("#job-notes").press("Tab")
+    page.locator("#job-says").wait_for()
+
+    assert "storage of this device is full" in page.locator("#job-says").inner_text()
+    assert page.locator("#job-notes").input_value() == "One more thing"
+
+
+PASSING = """() => {
+    const opens = IDBDatabase.prototype.transaction;
+    window.heal = () => { IDBDatabase.prototype.transaction = opens; };
+    IDBDatabase.prototype.transaction = () => { throw new DOMException('closing', 'InvalidStateError'); };
+}"""
+
+
+def test_a_storage_that_fails_for_a_while_loses_nothing(shop: Phone) -> None:
+    """What is typed meanwhile is shown over the job as it was last seen, and is put into what is stored when that answers again."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    before = kept(page)[0]
+    page.evaluate(PASSING)
+    page.locator("#job-notes").fill("Typed meanwhile")
+    page.locator("#job-notes").press("Tab")
+    page.get_by_text("Not saved:").wait_for()
+    assert page.locator("#work .items li").count() == len(before["items"])
+
+    page.evaluate("heal()")
+    page.locator("#job-title").fill("Mended")
+    page.locator("#job-title").press("Tab")
+    wait_until_kept(page, lambda job: job["title"] == "Mended")
+
+    assert kept(page) == [{**before, "notes": "Typed meanwhile", "title": "Mended"}]
+    assert not page.get_by_text("Not saved:").is_visible()
+
+
+SILENT = """() => {
+    const reads = IDBObjectStore.prototype.get;
+    window.heal = () => { IDBObjectStore.prototype.get = reads; };
+    IDBObjectStore.prototype.get = () => ({});
+}"""
+
+
+def test_a_storage_that_says_nothing_holds_up_no_button(shop: Phone) -> None:
+    """A read that neither succeeds nor fails counts as failed after a while, and its edit is made when the storage answers again."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    before = kept(page)[0]
+    page.evaluate(SILENT)
+    page.locator("#job-notes").fill("Typed meanwhile")
+    page.locator("#job-notes").press("Tab")
+    page.get_by_text("Not saved:").wait_for()
+    page.evaluate("heal()")
+    page.locator("#job-title").fill("Mended")
+    page.locator("#job-title").press("Tab")
+
+    wait_until_kept(page, lambda job: job == {**before, "notes": "Typed meanwhile", "title": "Mended"})
+
+
+def test_what_is_added_while_the_storage_fails_is_added_as_it_stood(shop: Phone) -> None:
+    """Two cuts of one card put into the job one after the other are two cuts, also where the first had to wait."""
+    with_boathouse(shop)
+    page = shop.visit("/tenon")
+    ready(page)
+    before = len(kept(page)[0]["items"])
+    page.evaluate(PASSING)
+    for stock in ("1 1/8", "1 1/4"):
+        page.locator("#in-stock").fill(stock)
+        page.get_by_role("button", name="Add to the job").click()
+        page.get_by_text("Not saved:").wait_for()
+        page.wait_for_timeout(300)
+    page.evaluate("heal()")
+    page.locator("#in-stock").fill("1 1/2")
+    page.get_by_role("button", name="Add to the job").click()
+
+    wait_until_kept(page, lambda job: [each["inputs"]["stock"] for each in job["items"][before:]] == ["1 1/8", "1 1/4", "1 1/2"])
+
+
+def test_what_another_tab_saved_meanwhile_is_kept(shop: Phone) -> None:
+    """An edit that was refused is made again on what is stored then, and not the whole job that this tab had."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.evaluate(PASSING)
+    page.locator("#job-notes").fill("From the first tab")
+    page.locator("#job-notes").press("Tab")
+    page.get_by_text("Not saved:").wait_for()
+    other = job_page(shop)
+    turn_to(other, "Items")
+    other.locator("#job-title").fill("From the second tab")
+    other.locator("#job-title").press("Tab")
+    wait_until_kept(other, lambda job: job["title"] == "From the second tab")
+
+    page.evaluate("heal()")
+    turn_to(page, "Boards")
+    page.locator("#job-kerf").fill("3/32")
+    page.locator("#job-kerf").press("Tab")
+
+    wait_until_kept(page, lambda job: (job["title"], job["notes"], job["kerf"]) == ("From the second tab", "From the first tab", "3/32"))
+
+
+def test_an_item_taken_out_can_be_put_back(shop: Phone) -> None:
+    """A slip of the thumb costs nothing."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.get_by_role("button", name="Take Side door out").click()
+    page.get_by_role("button", name="Put it back").wait_for()
+    assert page.locator(".items li").count() == 6
+
+    page.get_by_role("button", name="Put it back").click()
+    until(page, "document.querySelectorAll('.items li').length === 7")
+
+
+def test_items_taken_out_one_after_another_come_back_so(shop: Phone) -> None:
+    """Two slips of the thumb cost nothing either."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    before = kept(page)
+    for name in ("Side door", "Door hinges"):
+        page.get_by_role("button", name=f"Take {name} out").click()
+        page.locator(f"#work input[value='{name}']").wait_for(state="detached")
+    for left in (6, 7):
+        page.get_by_role("button", name="Put it back").click()
+        # it has the focus when it is back, and nothing moves any more
+        until(page, f"document.querySelectorAll('.items li').length === {left} && document.activeElement.id.startsWith('label-')")
+
+    assert kept(page) == before
+    assert not page.locator("#job-says").is_visible()
+
+
+def test_an_update_loses_nothing_of_an_open_job(phone: Phone) -> None:
+    """The newer version takes over while a note is being typed, and the note is there."""
+    page = with_boathouse(phone)
+    phone.wait_for_copy(page)
+    turn_to(page, "Items")
+    page.locator("#job-notes").fill("Half a sen")
+    phone.serving.replace("/worker.js", newer_worker())
+    look_for_newer(page)
+    with page.expect_navigation():
+        page.get_by_role("button", name="Use it now").click()
+    until(page, "document.querySelector('#job-choice.ready') !== null && document.getElementById('job-notes') !== null")
+
+    assert page.locator("#job-notes").input_value() == "Half a sen"
+
+
+def test_an_item_takes_its_ticks_and_readings_with_it(shop: Phone) -> None:
+    """The next item of the same number finds none, and putting it back brings them back."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.get_by_role("button", name="Take Side door out").click()
+    page.get_by_role("button", name="Put it back").wait_for()
+    [job] = kept(page)
+    assert [name for name in [*job["ticks"], *job["readings"]] if name.startswith("1/")] == []
+
+    page.get_by_role("button", name="Put it back").click()
+    until(page, "document.querySelectorAll('.items li').length === 7")
+    [job] = kept(page)
+    assert job["readings"] == json.loads(BOATHOUSE)["readings"]
+    assert job["ticks"] == json.loads(BOATHOUSE)["ticks"]
+
+
+def test_a_job_deleted_in_another_tab_is_not_brought_back(shop: Phone) -> None:
+    """The tab that still shows it says so, and keeps nothing."""
+    one = with_boathouse(shop)
+    turn_to(one, "Items")
+    one.locator("#job-notes").focus()
+    other = job_page(shop)
+    other.on("dialog", lambda dialog: dialog.accept())
+    other.get_by_role("button", name="Delete this job").click()
+    until(other, "document.querySelector('#job-choice').options.length === 0")
+
+    one.locator("#job-notes").fill("Too late")
+    until(one, "document.getElementById('job-says').textContent.includes('deleted in another tab')")
+    assert kept(one) == []
+
+
+def test_what_is_put_back_has_the_focus(shop: Phone) -> None:
+    """Whoever goes by keyboard goes on from there."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.get_by_role("button", name="Take Side door out").click()
+    page.get_by_role("button", name="Put it back").click()
+
+    until(page, "document.activeElement.value === 'Side door'")
