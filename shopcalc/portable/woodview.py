@@ -2,6 +2,7 @@
 
 from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.laying import cuts_in_words, length_said, named_size, shown_boards
+from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.snap import same
 from shopcalc.portable.wood import ripped_from, waste_of, whole_boards
 from shopcalc.portable.writing import decimal_text
@@ -84,9 +85,9 @@ def shown_rips(laid, shop, world):
     """The boards to rip, then the offcuts, those that are ripped alike as one: their size, and the width of each strip."""
     texts = []
     for board in whole_boards(laid):
-        texts = texts + rip_texts(board, " on hand" if board["on_hand"] else "", shop, world)
+        texts = texts + rip_texts(board, " on hand" if board["on_hand"] else "", laid, shop, world)
     for offcut in ripped_from(laid, True):
-        texts = texts + rip_texts(offcut, " left over", shop, world)
+        texts = texts + rip_texts(offcut, " left over", laid, shop, world)
     rows = []
     for at, text in enumerate(texts):
         if text not in texts[0:at]:
@@ -94,12 +95,21 @@ def shown_rips(laid, shop, world):
     return rows
 
 
-def rip_texts(board, which, shop, world):
+def rip_texts(board, which, laid, shop, world):
     """A board with its strips in words, or nothing if it is its own only strip."""
-    strips = [length_said(width, "nearest", shop, world["units"]) for width in board["strips"]]
+    strips = [strip_text(board, width, laid, shop, world) for width in board["strips"]]
     if len(strips) == 1 and same(board["strips"][0], board["width"]):
         return []
     return [board_text(board, shop, world) + which + ": " + ", ".join(cuts_in_words(strips))]
+
+
+def strip_text(board, width, laid, shop, world):
+    """The width of a strip, in the words that the cut list has for its section."""
+    for each in laid:
+        section = each["section"]
+        if same(section["thickness"], board["thickness"]) and same(section["width"], width):
+            return unbroken(section["texts"]["width"])
+    return length_said(width, "nearest", shop, world["units"])
 
 
 def board_text(row, shop, world):

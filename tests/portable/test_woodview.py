@@ -63,6 +63,15 @@ def test_boards_to_rip_are_named_with_their_strips() -> None:
     ]
 
 
+def test_a_strip_is_as_wide_in_words_as_on_the_cut_list() -> None:
+    """A card's width in 64ths is not another one, full or scant, where the boards are ripped."""
+    view = asked("/job")["view"]
+    sections = [one["section"].split(" x ")[1] for one in view["laid"] if "17/64" in one["section"]]
+
+    assert sections == ["2 17/64 in"]
+    assert [row["text"].split(": ")[1] for row in view["rips"] if "2\u00a017/64" in row["text"]] == ["2\u00a017/64\u00a0in x2"] * 2
+
+
 def test_an_offcut_that_is_ripped_again_is_on_the_list() -> None:
     """What is left behind a wide part is ripped for narrow ones; an offcut that serves at its own width is not."""
     narrow = wood(parts=[slats(1, width="5", length="10"), slats(2, length="9")], lumber=[boards(on_hand="20", width="5")])
