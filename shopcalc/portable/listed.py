@@ -3,8 +3,9 @@
 What stands between two commas is read by `reading.py`; what is wrong there is said with its place in the row.
 """
 
+from shopcalc.portable.grammar import parse_mixed
 from shopcalc.portable.marks import DIGITS, SIGNS, SPACES, VULGAR, characters, first_letters, letters_in, plain_marks, unspaced
-from shopcalc.portable.reading import parse_mixed, read_count, read_length
+from shopcalc.portable.reading import read_count, read_length
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.tokens import begin, failed, misplaced, peek, refusal
 
