@@ -40,7 +40,8 @@ function uncover() {
 
 // A newer version waits until somebody asks for it, in this tab or in another one.
 function watch(kept, had) {
-  let asked = false, overtaken = false;
+  // the first worker that a page gets overtakes nothing
+  let asked = false, overtaken = false, isHeld = had;
   const offer = event => {
     show('newer', overtaken || Boolean(kept.waiting && navigator.serviceWorker.controller));
     if (event?.target.state === 'redundant' && !kept.active) {
@@ -56,7 +57,8 @@ function watch(kept, had) {
   navigator.serviceWorker.addEventListener('controllerchange', () => {
     // a tab that did not ask keeps what it shows, and offers the reload
     if (asked || seesNoQuery) return location.reload();
-    overtaken = had;
+    overtaken = isHeld;
+    isHeld = true;
     offer();
   });
   document.querySelector('[data-use-newer]').addEventListener('click', async () => {

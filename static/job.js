@@ -56,7 +56,12 @@ function named(all) {
   });
 }
 
-async function draw() {
+function draw() {
+  drawing = drawn();
+  return drawing;
+}
+
+async function drawn() {
   const mine = ++draws, job = await read(current);
   if (!job) return choose('');
   owed = true;
@@ -129,19 +134,18 @@ function put(job, { dataset: { set, id, key, place, names, setting, counts }, va
     const row = rows[place];
     if (key !== 'count') row[key] = value;
     else if (isCount(value)) row.count = Number(value);
-    // a count that is typed first waits for its part, and goes with it
-    if (key !== 'count' && 'count' in row && isWordless(row)) row.count = 1;
-    dropEmptied(job, set);
+    // a count that is typed first waits for its part, and goes with it, as do the ticks that the next part here would find
+    if (key !== 'count' && isWordless(row)) {
+      if ('count' in row) row.count = 1;
+      if (set === 'parts') for (const name in job.ticks) if (name.startsWith(`${FIRST_PART + Number(place)}/`)) delete job.ticks[name];
+    }
+    dropEmptied(rows);
   } else job[set] = value;
 }
 
-// Lines at the end that are empty again make room, with the ticks that the next one of their place would find.
-function dropEmptied(job, set) {
-  const rows = job[set], isEmpty = row => isWordless(row) && (row.count ?? 1) === 1;
-  while (rows.length && isEmpty(rows.at(-1))) {
-    rows.pop();
-    if (set === 'parts') for (const name in job.ticks) if (name.startsWith(`${FIRST_PART + rows.length}/`)) delete job.ticks[name];
-  }
+// Lines at the end that are empty again make room.
+function dropEmptied(rows) {
+  while (rows.length && isWordless(rows.at(-1)) && (rows.at(-1).count ?? 1) === 1) rows.pop();
 }
 
 const isWordless = row => Object.entries(row).every(([key, text]) => key === 'count' || !text);
@@ -181,6 +185,7 @@ function rested(event) {
 }
 
 function fieldEnded(event) {
+  if (!event.target.closest('[data-set]')) return;
   drawing = fieldChanged(event, true);
   during(drawing);
 }
@@ -345,7 +350,8 @@ function startPage() {
     const { do: name, id } = button.dataset;
     hush();
     // a tap also ends an entry
-    await (name === 'print' ? drawing : writing);
+    await writing;
+    if (name === 'print') await drawing;
     if (name === 'remove') return remove(id);
     const job = await read(current);
     if (!job && !WITHOUT_JOB.includes(name)) return say('This job was deleted in another tab.');
@@ -358,7 +364,7 @@ function startPage() {
   page.addEventListener('focusout', () => setTimeout(drawOwed));
   // a count is one thing, and is typed anew
   page.addEventListener('focusin', ({ target }) => { if (target.inputMode === 'numeric') target.select(); });
-  byId('job-choice').addEventListener('change', event => { say(''); choose(event.target.value); });
+  byId('job-choice').addEventListener('change', event => { say(''); drawing = choose(event.target.value); });
   byId('job-file').addEventListener('change', async event => {
     const [file] = event.target.files;
     event.target.value = '';

@@ -4,7 +4,7 @@ import { byId } from './elements.js';
 import { meantIn } from './units.js';
 import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.2.js';
 
-const store = createStore('shopcalc', 'jobs');
+let store = createStore('shopcalc', 'jobs');
 export const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
 // where the job worked on last is remembered
 export const LAST = 'shopcalc.job';
@@ -48,9 +48,16 @@ export async function read(id) {
   }
 }
 
-// A storage that says nothing counts as one that fails, unless it `isBusy` with what it was given.
-function inTime(asked, isBusy = () => false) {
-  return Promise.race([asked, new Promise((_, fail) => setTimeout(() => isBusy() || fail(new Error('silent')), LONGEST_WAIT))]);
+// A storage that says nothing counts as one that fails, unless it `isBusy` with what it was given. What failed is opened
+// anew for the next time.
+async function inTime(asked, isBusy = () => false) {
+  const late = new Promise((_, fail) => setTimeout(() => isBusy() || fail(new Error('silent')), LONGEST_WAIT));
+  try {
+    return await Promise.race([asked, late]);
+  } catch (fault) {
+    store = createStore('shopcalc', 'jobs');
+    throw fault;
+  }
 }
 
 // Every change is made to what is stored now, in one transaction, so two tabs with one job lose nothing.
@@ -97,6 +104,7 @@ export async function everyJob() {
     for (const [id, job] of kept) seen.set(id, job);
   } catch {
     kept = [...seen];
+    if (!kept.length) say('The jobs that are kept here cannot be read now. Open this page again.');
   }
   const all = new Map([...kept, ...Array.from(unsaved, ([id, { job }]) => [id, job])].filter(([, job]) => job));
   return [...all].sort((one, other) => String(one[1].title).localeCompare(String(other[1].title)));
@@ -119,7 +127,13 @@ export async function keepNew(job) {
 }
 
 export async function forget(id) {
-  await inTime(del(id, store)).then(() => seen.delete(id), () => say('Not deleted: the storage of this device does not answer.'));
+  try {
+    await inTime(del(id, store));
+  } catch {
+    // one that was never stored is gone with this
+    if (unsaved.get(id)?.first === undefined) return say('Not deleted: the storage of this device does not answer.');
+  }
+  seen.delete(id);
   unsaved.delete(id);
   others?.postMessage(id);
 }
@@ -145,8 +159,14 @@ async function offerToAdd() {
   const [, job, item] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
   const kept = job && await read(job);
   const known = kept?.items.find(each => String(each.id) === item);
-  const keep = async () => {
-    const entered = entriesOf(form), id = known ? job : await jobForNew();
+  // one after another, each as the card stood at its tap or key
+  let keeping = Promise.resolve();
+  const keep = () => {
+    const entered = entriesOf(form);
+    keeping = keeping.then(() => keepEntries(entered)).catch(() => {});
+  };
+  const keepEntries = async entered => {
+    const id = known ? job : await jobForNew();
     let saved = null, why = '', said = known ? 'Saved to' : 'Added to';
     await change(id, doc => {
       saved = doc;

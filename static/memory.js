@@ -143,6 +143,7 @@ if (form) {
   document.addEventListener('input', event => { if (form.elements[event.target.name]) touched.add(event.target.name); });
   document.addEventListener('htmx:afterRequest', rested);
   document.addEventListener('click', startAnew);
-  if (!location.search && isRead) fillForm();
+  // the card of a job's item has what the job says, also where that says nothing
+  if (!location.search && !location.hash.startsWith('#item=') && isRead) fillForm();
 }
 document.documentElement.dataset.memory = '';

@@ -166,10 +166,10 @@ function tell() {
   if (!field) return;
   const note = byId(`note-${field.id.replace('in-', '')}`), help = byId(field.id.replace('in-', 'help-'));
   const [number, lean] = ['.number', '.lean'].map(each => document.querySelector(`#answer .big ${each}`)?.cloneNode(true) ?? '');
-  const setting = number && make('span', { className: 'small' }, document.querySelector('#answer .label').textContent);
   title.replaceChildren(`${labelOf(field)} `, make('b', {}, field.value || '\u2013'),
     // lying down, a phone has no room for the answer but here
-    make('span', { className: 'answered', ariaHidden: 'true' }, number ? '\u2192 ' : '', number, ' ', lean, ' ', setting),
+    ...number ? [make('span', { className: 'answered', ariaHidden: 'true' },
+      make('span', { className: 'small' }, document.querySelector('#answer .label').textContent), ' ', make('b', {}, number, ' ', lean))] : [],
     ...[note, !note?.matches('.wrong') && help].filter(each => each?.textContent).map(each => make('span', { className: each === help ? 'where' : each.className }, each.textContent)));
   clearTimeout(quiet);
   quiet = setTimeout(() => { heard.textContent = field ? `${field.value}. ${note?.textContent ?? ''}` : ''; }, 900);

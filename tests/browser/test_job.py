@@ -142,6 +142,29 @@ def test_a_line_that_is_emptied_at_the_end_makes_room(shop: Phone) -> None:
     assert (job["parts"], job["ticks"]) == ([], {})
 
 
+def test_a_part_in_the_place_of_one_that_was_emptied_is_not_done(shop: Phone) -> None:
+    """A line that is emptied between others keeps its place, and not its ticks."""
+    page = job_page(shop)
+    page.get_by_role("button", name="New").click()
+    turn_to(page, "Cut list")
+    for place in range(2):
+        for name, text in {"label": f"Leg {place}", "length": "10", "width": "2", "thickness": "1"}.items():
+            page.locator(f"#parts-{name}-{place}").fill(text)
+        page.locator(f"#parts-thickness-{place}").press("Tab")
+        page.locator(f"#parts-label-{place + 1}").wait_for()
+    settled(page)
+    turn_to(page, "Order")
+    page.locator(".tick").first.click()
+    page.locator(".job-run.done").wait_for()
+    wait_until_kept(page, lambda job: len(job["ticks"]) == 2)
+    turn_to(page, "Cut list")
+    for name in ("label", "length", "width", "thickness"):
+        page.locator(f"#parts-{name}-0").fill("")
+    page.locator("#parts-thickness-0").press("Tab")
+
+    wait_until_kept(page, lambda job: (len(job["parts"]), [name.split("/")[0] for name in job["ticks"]]) == (2, ["1000001"]))
+
+
 def test_the_order_of_work_goes_by_keyboard_alone(shop: Phone) -> None:
     """A view is chosen, a run ticked and a reading typed without a pointer, and the place is kept."""
     page = with_boathouse(shop)

@@ -4,7 +4,7 @@ import json
 
 import pytest
 
-from .jobs import BOATHOUSE, job_page, kept, turn_to, wait_until_kept, with_boathouse
+from .jobs import BOATHOUSE, job_page, kept, take, turn_to, wait_until_kept, with_boathouse
 from .newer import look_for_newer, newer_worker
 from .phone import Phone, ready, until, wait_for_card
 
@@ -72,6 +72,35 @@ def test_what_is_typed_on_an_items_card_before_its_script_listens_is_kept(shop: 
     page.locator("#in-stile").fill("5")
 
     wait_until_kept(page, lambda job: job["items"][0]["inputs"]["stile"] == "5")
+
+
+def test_an_item_that_says_nothing_is_not_given_what_was_used_last(shop: Phone) -> None:
+    """Its card, opened from the job to be looked at, has the starting values, whatever was typed on that card before."""
+    page = shop.visit("/tenon")
+    ready(page)
+    page.locator("#in-stock").fill("2")
+    until(page, "(localStorage['shopcalc.last.1'] ?? '').includes('stock=2')")
+    jobs = job_page(shop)
+    sent = {"format": "shopcalc job", "version": 1, "items": [{"id": 1, "setup": "tenon"}]}
+    take(jobs, "job.json", json.dumps(sent))
+    turn_to(jobs, "Items")
+    jobs.get_by_role("link", name="Its card").click()
+    ready(jobs)
+    jobs.locator("html[data-memory]").wait_for(state="attached")
+
+    assert jobs.locator("#in-stock").input_value() == "1 3/8"
+    jobs.wait_for_timeout(300)
+    assert "inputs" not in kept(jobs)[0]["items"][0]
+
+
+def test_a_double_tap_begins_one_job(shop: Phone) -> None:
+    """The second tap adds once more to the job that the first began."""
+    page = shop.visit("/tenon")
+    ready(page)
+    page.get_by_role("button", name="Add to the job").dblclick()
+    page.get_by_text("Added once more").wait_for()
+
+    wait_until_kept(page, lambda job: len(job["items"]) == 2)
 
 
 def test_a_tick_is_kept_over_a_cold_start(shop: Phone) -> None:
@@ -151,6 +180,34 @@ def test_a_storage_that_fails_for_a_while_loses_nothing(shop: Phone) -> None:
 
     assert kept(page) == [{**before, "notes": "Typed meanwhile", "title": "Mended"}]
     assert not page.get_by_text("Not saved:").is_visible()
+
+
+def test_jobs_that_cannot_be_read_are_not_told_as_none(shop: Phone) -> None:
+    """A storage that does not open says so, where a page without jobs would look as if they were gone."""
+    with_boathouse(shop)
+    page = shop.context.new_page()
+    page.add_init_script("IDBFactory.prototype.open = () => { throw new DOMException('closed', 'UnknownError'); };")
+    page.goto("/job")
+
+    page.get_by_text("cannot be read now").wait_for()
+
+
+def test_a_job_that_cannot_be_deleted_stays_with_what_waits_for_it(shop: Phone) -> None:
+    """It is told so, and what was typed while nothing could be stored is not thrown away."""
+    page = with_boathouse(shop)
+    page.on("dialog", lambda asked: asked.accept())
+    turn_to(page, "Items")
+    page.evaluate(PASSING)
+    page.locator("#job-notes").fill("Typed meanwhile")
+    page.locator("#job-notes").press("Tab")
+    page.get_by_text("Not saved:").wait_for()
+    page.get_by_role("button", name="Delete this job").click()
+    page.get_by_text("Not deleted:").wait_for()
+    page.evaluate("heal()")
+    page.locator("#job-title").fill("Mended")
+    page.locator("#job-title").press("Tab")
+
+    wait_until_kept(page, lambda job: (job["title"], job["notes"]) == ("Mended", "Typed meanwhile"))
 
 
 SILENT = """() => {

@@ -100,6 +100,22 @@ def test_another_tab_keeps_what_it_shows_and_offers_the_reload(installed, page):
     assert other.locator("#in-stock").input_value() == "3/4 +"
 
 
+def test_a_tab_of_the_first_visit_is_told_too(phone):
+    """The page that fetched the first worker offers the reload when another tab has taken a newer one."""
+    first = phone.visit("/groove")
+    phone.wait_for_copy(first)
+    other = phone.visit("/tenon")
+    wait_for_card(other)
+    phone.serving.replace("/worker.js", newer_worker())
+    look_for_newer(other)
+    with other.expect_navigation():
+        other.get_by_role("button", name="Use it now").click()
+    phone.wait_for_copy(other)
+
+    with first.expect_navigation():
+        first.get_by_role("button", name="Use it now").click()
+
+
 def test_a_newer_version_that_cannot_be_fetched_whole_is_left_alone(installed, page):
     """With one of its files missing the newer version is not kept, and the one at hand goes on with all of its own."""
     installed.excuse("the server responded with a status of 503")
