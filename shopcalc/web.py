@@ -17,7 +17,7 @@ from shopcalc import exact, files, phone
 from shopcalc.render import render
 
 LARGEST_JOB = 1_000_000  # bytes; the page refuses a larger one too
-# hundreds of unlike parts take seconds to lay on boards: the other threads go on answering cards
+# a job made to be slow takes seconds, at worst most of a minute: the other threads go on answering cards
 LAYING_AT_ONCE = BoundedSemaphore(2)
 PATIENCE = 0.5  # seconds until one who comes then is told to ask again; who waited longer would hold a thread
 

@@ -16,6 +16,7 @@ FINE = 10000  # what an inch of a board weighs
 CENTS = 1000  # in a unit of price; below them the number of boards counts
 NO_BOARDS = 5  # sizes of them
 MOST_WORK = 320000  # steps of one search, shared among the sorts: many sorts are seldom searched to the end anyhow
+SEARCHES = 4  # times the work of one: after that no other is begun
 
 
 def lay_parts(lengths, on_hand, to_buy, kerf, trim):
@@ -53,9 +54,10 @@ def lay_within(lengths, on_hand, to_buy, kerf, trim, most):
         "boards": [],
         "found": [],
         "weight": NO_LAYOUT,
-        "nodes": nodes_for(len(kinds)),
+        "nodes": nodes_for(len(kinds), most),
         "work": 0,
         "steps": 0,
+        "enough": most * SEARCHES,
         "limit": max(most // 60, min(most // 6, most // max(1, len(sorts)))),
         "fewest": 0,
         "least": 0,

@@ -27,6 +27,7 @@ MOST_SWAPS = 6  # of the last board of a length for one of another
 MOST_BEGINNINGS = 4  # that are gone on with
 MOST_STEPS = 25000  # in search of a lower bill, in one thickness; then what is begun is taken to its end
 LEAST_WORK = 600  # steps of one search after that
+FEW_THICKNESSES = 4  # that have each the work of a whole job
 NO_COST = 1000000000000  # comes after every cost
 
 
@@ -35,14 +36,20 @@ def lay_wood(sections, lines, kerf, trim, rough):
     laid = []
     tasks = []
     room = MOST_IN_ALL
+    last = [at for at, section in enumerate(sections) if at == len(sections) - 1 or not is_as_thick(sections[at + 1], section)]
     for at, section in enumerate(sections):
         tasks.append(make_task(section, lines, kerf, rough, len(tasks) == 0, min(room, MOST_PIECES)))
         room = room - len(tasks[-1]["lengths"])
-        if at == len(sections) - 1 or not is_as_thick(sections[at + 1], section):
-            cutting = {"kerf": kerf, "trim": trim, "spent": 0}
+        if at in last:
+            cutting = {"kerf": kerf, "trim": trim, "spent": 0, "most": shared(MOST_STEPS, len(last)), "work": shared(MOST_WORK, len(last))}
             laid = laid + [step["laid"] for step in best_plan(tasks, boards_on_hand(section, lines, trim), cutting)]
             tasks = []
     return laid
+
+
+def shared(most, thicknesses):
+    """What one thickness may take where there are so many: all of them no more than a few would."""
+    return most * FEW_THICKNESSES // max(FEW_THICKNESSES, thicknesses)
 
 
 def best_plan(tasks, store, cutting):
@@ -54,7 +61,7 @@ def best_plan(tasks, store, cutting):
     if len(tasks) == 1:
         return plain_plan(tasks, store, cutting)
     priced = all_priced(tasks)
-    first = lay_section(tasks[0], store, tasks[0]["offers"], cutting, tasks[1 : len(tasks)], MOST_WORK)
+    first = lay_section(tasks[0], store, tasks[0]["offers"], cutting, tasks[1 : len(tasks)], cutting["work"])
     best = weighed(follow_plan([first], tasks, store, cutting), priced)
     # the first layout is searched longer than any after it
     cutting["spent"] = 0
@@ -74,7 +81,7 @@ def best_plan(tasks, store, cutting):
 
 def can_search(cutting):
     """Whether there is time for another way."""
-    return cutting["spent"] < MOST_STEPS
+    return cutting["spent"] < cutting["most"]
 
 
 def next_steps(task, store, cutting, later):
@@ -192,8 +199,8 @@ def lay_next(task, store, cutting, later):
 def plain_plan(tasks, store, cutting):
     """Every section by itself, nothing left over used; the sections share the work of one search."""
     steps = []
-    work = MOST_WORK // len(tasks)
-    own = {"kerf": cutting["kerf"], "trim": cutting["trim"], "spent": 0}
+    work = cutting["work"] // len(tasks)
+    own = {"kerf": cutting["kerf"], "trim": cutting["trim"], "spent": 0, "most": cutting["most"]}
     for task in tasks:
         priced = all_priced([task])
         best = lay_section(task, left_by(steps, store), task["offers"], own, [], work)

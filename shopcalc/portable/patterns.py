@@ -6,6 +6,8 @@ cutting-stock problem, Operations Research 9, 1961).
 """
 
 SLACK = 101  # ticks: what rounding two hundred parts can add
+PATTERN_SHARE = 2  # of a search that one pattern may take
+LEAST_NODES = 100
 MOST_NODES = 3000  # of one board's patterns; fewer where there are many kinds of boards
 FEW_KINDS = 8
 PASSED_OVER = 16  # sorts looked at cost what a node does
@@ -34,9 +36,12 @@ def least_sizes(sizes):
     return least
 
 
-def nodes_for(kinds):
-    """How many nodes one board's patterns may take, where there are so many kinds: all of them share what a few would take."""
-    return MOST_NODES * FEW_KINDS // max(FEW_KINDS, kinds)
+def nodes_for(kinds, work):
+    """How many nodes one board's patterns may take, where there are so many kinds: all of them share what a few would take.
+
+    Where there is little work for the whole search, no pattern takes more than a part of it.
+    """
+    return min(MOST_NODES * FEW_KINDS // max(FEW_KINDS, kinds), max(LEAST_NODES, work // PATTERN_SHARE))
 
 
 def most_worth(state, room):

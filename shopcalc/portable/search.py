@@ -28,6 +28,8 @@ def search_boards(state):
     weigh_bounds(state)
     if state["done"]:
         return
+    if is_enough(state):
+        return
     program = solve_program(state)
     best = program["worths"]
     set_worths(state, best)
@@ -38,14 +40,19 @@ def search_boards(state):
         search_rest(state, program, share)
     scale = common_worth(state, best) / common_worth(state, sizes)
     for turn in range(TURNS):
-        if not state["done"]:
+        if not state["done"] and not is_enough(state):
             set_worths(state, shaken(best, sizes, scale, turn))
             search_with(state, 2)
 
 
+def is_enough(state):
+    """Whether no other search is begun: one that is begun finds a layout whatever that takes."""
+    return state["steps"] > state["enough"]
+
+
 def search_with(state, spare):
     """Search by the worths as they are; a search that was not cut off has found the best."""
-    if state["done"]:
+    if state["done"] or is_enough(state):
         return
     state["cut"] = False
     state["work"] = 0
@@ -60,7 +67,7 @@ def search_rest(state, program, share):
 
     `share` tenths are added first, so that a pattern may also be taken once too often rather than too seldom.
     """
-    if state["done"]:
+    if state["done"] or is_enough(state):
         return
     columns = [one for one in program["columns"] if one["kind"] is not None]
     columns.sort(key=lambda one: int(one["amount"]) - one["amount"])

@@ -259,3 +259,8 @@ def test_small_jobs_cost_what_an_integer_program_says() -> None:
 
     assert all(ours >= least - 1e-6 for ours, least in found)
     assert sum(ours <= least + 1e-6 for ours, least in found) >= 36
+
+
+def test_many_thicknesses_share_the_work_of_a_few() -> None:
+    """Up to four have each a whole search; however many there are, all together have no more than four would."""
+    assert [buying.shared(1000, many) for many in (1, 4, 8, 40)] == [1000, 1000, 500, 100]

@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 from scipy.optimize import linprog
 
-from shopcalc.portable.patterns import most_worth, order_sorts, patterns_of, solve_program
+from shopcalc.portable.patterns import most_worth, nodes_for, order_sorts, patterns_of, solve_program
 
 WEIGHT = 1_000_000
 
@@ -72,3 +72,9 @@ def test_the_worths_are_the_dual_of_the_program_of_all_patterns(seed: int) -> No
     worth = sum(count * worth for count, worth in zip(counts, program["worths"], strict=True))
 
     assert worth == pytest.approx(solved.fun, abs=sum(counts) + 1)  # worths are whole numbers, rounded down
+
+
+def test_many_kinds_and_little_work_leave_a_pattern_fewer_nodes() -> None:
+    """Up to eight kinds of boards and a whole search leave each the most; never so few that none is found."""
+    assert nodes_for(1, 320_000) == nodes_for(8, 320_000) == 2 * nodes_for(16, 320_000)
+    assert nodes_for(8, 320_000) > nodes_for(8, 600) > nodes_for(8, 1) > 0

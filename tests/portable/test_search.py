@@ -11,11 +11,11 @@ from shopcalc.portable.search import NO_LAYOUT, common_part, search_boards, set_
 from .test_patterns import WEIGHT, every_pattern, some_case, state_of
 
 
-def searching(sizes: list[int], counts: list[int], room: int, limit: int = 300_000) -> dict[str, Any]:
+def searching(sizes: list[int], counts: list[int], room: int, limit: int = 300_000, enough: int = 1_000_000) -> dict[str, Any]:
     """What the search knows before it begins, with no price on its boards."""
     state = state_of(sizes, counts, room, sizes)
     nothing = {"bound": 0, "work": 0, "steps": 0, "fewest": 0, "least": 0, "priced": False, "cheapest": False, "cut": False, "done": False}
-    return {**state, **nothing, "limit": limit, "weight": NO_LAYOUT, "seen": [], "boards": [], "found": []}
+    return {**state, **nothing, "limit": limit, "enough": enough, "weight": NO_LAYOUT, "seen": [], "boards": [], "found": []}
 
 
 def fewest_boards(sizes: list[int], counts: list[int], room: int) -> int:
@@ -48,6 +48,18 @@ def test_no_worths_bound_more_than_the_lightest_layout_weighs(seed: int) -> None
         set_worths(state, worths)
 
         assert state["bound"] <= WEIGHT * fewest_boards(sizes, counts, room)
+
+
+def test_a_search_of_little_work_lays_every_part_and_is_done() -> None:
+    """The first layout is made whatever it takes, and no other search is begun after it, though that would save a board."""
+    sizes, counts, room = some_case(0)
+    short, longer = searching(sizes, counts, room, enough=0), searching(sizes, counts, room)
+    search_boards(short)
+    search_boards(longer)
+
+    assert sum(len(board["sorts"]) for board in short["boards"]) == sum(counts)
+    assert (short["done"], longer["done"]) == (False, True)
+    assert short["weight"] > longer["weight"]
 
 
 @pytest.mark.parametrize("limit", [1, 10_000])
