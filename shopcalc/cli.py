@@ -144,7 +144,7 @@ def _print_job(view: dict[str, Any]) -> None:
     for trouble in view["troubles"]:
         click.echo(f"  ! {trouble['label']}{trouble['text']}")
     for doubt in view["doubts"]:
-        click.echo(f"  ? {doubt['text']}")
+        click.echo(f"  ? {doubt['text']}. Are both meant?")
     click.echo(f"\nOrder of work ({view['progress']})")
     for stage in view["stages"]:
         click.echo(f"  {stage['stage'].upper()}")

@@ -88,12 +88,17 @@ function put(name, text) {
 function fillForm() {
   const shop = new Map(kept(SHOP)), last = new URLSearchParams(new Map(kept(LAST)).get(slug));
   if (!shop.size && !String(last)) return;
+  // a metric shop's card that was never used starts in its own whole millimetres, which only an answer has
+  if (slug !== 'shop' && !String(last) && unitOf(shop) === 'mm' && !typedNames.size)
+    return location.replace(address(location.pathname, shopQuery(ownNames())) + location.hash);
   if (String(last)) setUnits(unitOf(last));
   for (const [name, text] of last) put(name, text);
   if (shop.has('units')) setUnits(unitOf(shop));
   for (const name of shop.keys()) if (name !== 'units') put(name, keptText(shop, name, unitOf(new FormData(form))));
   form.dispatchEvent(new Event('input', { bubbles: true }));
 }
+
+const ownNames = () => [...form.querySelectorAll('[data-own]')].map(each => each.name);
 
 function keepShop(names) {
   const shop = new Map(kept(SHOP)), now = new FormData(form), before = unitOf(shop);
@@ -134,8 +139,7 @@ function startAnew(event) {
   if (!link) return;
   if (slug === 'shop') return keep(SHOP, []);
   used(slug, '');
-  const own = [...form.querySelectorAll('[data-own]')].map(each => each.name);
-  link.href = address(`/${slug}`, shopQuery(own));
+  link.href = address(`/${slug}`, shopQuery(ownNames()));
 }
 
 if (document.getElementById('last') && isRead) fillList();

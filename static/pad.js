@@ -72,8 +72,8 @@ function open(served) {
   pad.classList.toggle('metric', metric());
   pad.classList.toggle('summing', 'sum' in field.dataset);
   name('.between', row ? ',' : '\u2423', row ? 'comma' : 'space');
-  name('.less', `\u2212${step().split(' in')[0]}`, `${step()} less`);
-  name('.more', `+${step().split(' in')[0]}`, `${step()} more`);
+  name('.less', `\u2212${step().split(' ')[0]}`, `${step()} less`);
+  name('.more', `+${step().split(' ')[0]}`, `${step()} more`);
   field.inputMode = 'none';
   pad.hidden = false;
   root.classList.add('padded');

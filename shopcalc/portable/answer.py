@@ -126,7 +126,7 @@ def set_shop(view, shop):
     view["tapes"] = tape_options(shop)
     view["metric"] = shop["metric"]
     view["home"] = with_shop("/", shop)
-    view["shop"] = "tape in 1/" + str(shop["division"]) + ", bare numbers are " + ("mm" if shop["metric"] else "inches")
+    view["shop"] = "tape and bare numbers in mm" if shop["metric"] else "tape in 1/" + str(shop["division"]) + ", bare numbers are inches"
 
 
 def respond_card(world, slug, query, part):

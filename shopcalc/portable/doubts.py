@@ -15,19 +15,17 @@ APART = 64  # to a part in this of an inch two lengths are one
 def shown_doubts(worked):
     """A line for each length that two items of a job have differently."""
     told = []
-    rows = []
     only = only_ones(worked)
     for slug in only:
         each = only[slug]
         for onward in each["about"]["onwards"]:
             if onward["slug"] in only:
                 for carried in onward["carry"]:
-                    text = differing(each, only[onward["slug"]], carried)
+                    said = differing(each, only[onward["slug"]], carried)
                     # two cards that lead on to each other ask once
-                    if len(text) > 0 and " ".join([carried[0], slug, onward["slug"]]) not in told:
-                        told.append(" ".join([carried[0], onward["slug"], slug]))
-                        rows.append({"text": text})
-    return rows
+                    if len(said) > 0 and "; ".join([said[1], said[0]]) not in told:
+                        told.append("; ".join(said))
+    return [{"text": each} for each in told]
 
 
 def only_ones(worked):
@@ -44,17 +42,17 @@ def only_ones(worked):
 
 
 def differing(each, other, carried):
-    """What two items have for what one carries to the other, where that is a length and not the same."""
+    """What the two items say of what one carries to the other, where that is a length and not the same."""
     mine = each["found"]["benches"][0]
     theirs = other["found"]["benches"][0]
     name = carried[0]
     declared = input_of(other["about"], name)
     sources = [source[0] for source in carried[1] if source[0] in mine["known"] and not any_in(source[1], mine["raised"])]
     if len(sources) == 0 or declared["kind"] != "length" or name not in theirs["known"]:
-        return ""
+        return []
     if not above(size_of(mine["known"][sources[0]] - theirs["known"][name]) * APART, 1):
-        return ""
-    return said_of(sources[0], each, mine) + "; " + said_of(name, other, theirs) + ". Are both meant?"
+        return []
+    return [said_of(sources[0], each, mine), said_of(name, other, theirs)]
 
 
 def said_of(name, each, bench):

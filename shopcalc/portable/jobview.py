@@ -44,6 +44,7 @@ def job_view(job, world):
     stages = shown_stages(solved["runs"], world)
     sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
     wood = shown_wood(solved["cutting"], shop, world)
+    doubts = shown_doubts(solved["worked"])
     partless = [each["item"]["label"] for each in solved["worked"] if len(each["about"]["parts"]) == 0 and shapes_parts(each["about"], world)]
     return {
         "title": job["title"],
@@ -51,7 +52,8 @@ def job_view(job, world):
         "items": items,
         "has_items": len(items) > 0,
         "troubles": shown_troubles(solved["worked"], faults),
-        "doubts": shown_doubts(solved["worked"]),
+        "doubts": doubts,
+        "has_doubts": len(doubts) > 0,
         "stages": stages,
         "has_stages": len(stages) > 0,
         "progress": progress_text(solved["runs"]),

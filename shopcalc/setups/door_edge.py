@@ -117,8 +117,8 @@ tilt_move = setup.correction(
     "tilt_move",
     "Tilt",
     bevel - _as_cut,
-    more="Too little taper: tilt {size} more.",
-    less="Too much taper: tilt {size} less.",
+    more="Too little taper: bevel {size} more.",
+    less="Too much taper: bevel {size} less.",
     far=degrees(3),
     kind="angle",
 )
@@ -165,10 +165,12 @@ setup.step("Ease the corners, hang the door, and swing it slowly past the jamb: 
 setup.operation(
     "edge",
     "edge bevel",
-    "Bevel the latch edge",
-    bevel,
+    "Plane the bevel of the latch edge",
     taper,
-    face="Opening face just as on the scrap. With glass in it or hinges on it: by hand plane, never over the saw.",
+    bevel,
+    # it comes after the glue-up, and the panes of a grooved frame are in by then
+    machine="bench",
+    face="From the line on the stop face to the corner of the opening face. Over the saw, as the scrap, only with no glass in it and no hinges on it.",
     reading=measured_taper,
     when=_worth_cutting,
 )

@@ -129,7 +129,13 @@ setup.step("Cut the rest, one screw in each leaf, shut the door, then drive the 
 setup.operation("door", "hinges", "Mark the hinges on the door", door_marks, machine="bench", face="Tape on the top edge.")
 setup.operation("frame", "hinges", "Mark the hinges on the frame", frame_marks, machine="bench", face="Tape against the head.")
 setup.operation(
-    "hang", "fit", "Hang it on the top hinge", gap_head, machine="bench", face="One screw a leaf, foot on a wedge.", reading=measured_head
+    "hang",
+    "fit",
+    "Hang it on the top hinge",
+    gap_head,
+    machine="bench",
+    face="One screw a leaf, foot on a wedge. Then cut the rest of the hinges.",
+    reading=measured_head,
 )
 
 # The picture: x from the hinge edge, y down from the top of the door

@@ -260,7 +260,7 @@ setup.operation(
     rout_moving,
     rout_fixed,
     machine="router",
-    face="Template's fence to the face of the part. The top hinge first: the door hangs on it before the others are cut.",
+    face="Template's fence to the face of the part. The top hinge's alone; the rest, and the tick, once the door has hung on it.",
     reading=measured_gap,
     when=_routed,
 )

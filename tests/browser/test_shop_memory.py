@@ -175,6 +175,19 @@ def test_tape_and_units_are_remembered(phone):
     again.locator("#note-stock", has_text="1.125 in").wait_for()
 
 
+def test_a_card_never_used_starts_in_a_metric_shops_own_millimetres(phone):
+    """However it is opened: not with what the starting values of an inch shop come to."""
+    starts = [entry(opened(phone, "/hinge-layout?units=mm"), name) for name in ("door_height", "hinge_length")]
+    phone.forget()
+    page = opened(phone, "/shop")
+    typed(page, units="mm")
+    page = phone.visit("/hinge-layout")
+    page.wait_for_url("**/hinge-layout?*units=mm*")
+    wait_for_card(page)
+
+    assert starts == [entry(page, name) for name in ("door_height", "hinge_length")]
+
+
 def test_a_thing_typed_in_other_units_keeps_its_meaning(phone):
     """2.4 in a card of millimetres is no kerf of 2.4 inches for a shop that reads in inches."""
     typed(opened(phone, "/tenon?units=mm"), kerf="2.4")

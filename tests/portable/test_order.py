@@ -190,7 +190,7 @@ def test_a_door_is_hung_when_its_edge_is_bevelled() -> None:
     items = [{"id": 1, "setup": "hinge-layout"}, {"id": 2, "setup": "hinge-mortise"}, {"id": 3, "setup": "door-edge"}]
     labels = [run["operation"]["label"] for run in runs_of(job_of(items=items, parts=[]))]
 
-    assert ["Rout the mortises", "Bevel the latch edge", "Hang it on the top hinge"] == labels[-3:]
+    assert ["Rout the mortises", "Plane the bevel of the latch edge", "Hang it on the top hinge"] == labels[-3:]
 
 
 @pytest.mark.parametrize("stock", ["1 3/", "5/16"])

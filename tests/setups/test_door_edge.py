@@ -94,8 +94,8 @@ def test_the_stop_names_the_bevel_that_is_needed():
 @pytest.mark.parametrize(
     ("taper", "words"),
     [
-        ("0.12", "Too little taper: tilt 0.43° more."),
-        ("0.14", "Too much taper: tilt 0.33° less."),
+        ("0.12", "Too little taper: bevel 0.43° more."),
+        ("0.14", "Too much taper: bevel 0.33° less."),
         ("0.13123", "It is right: leave the setting where it is."),
     ],
 )
