@@ -59,9 +59,18 @@ const name = (keys, face, said) => {
   }
 };
 
+// A phone's gesture to go back puts the keys away, as it does with its own, and does not leave the card.
+let watcher = null;
+function watchBack() {
+  if (!('CloseWatcher' in self)) return;
+  watcher = new CloseWatcher();
+  watcher.onclose = close;
+}
+
 function open(served) {
   if (!pad) build();
   close();
+  watchBack();
   field = served;
   found = field.value;
   const row = field.dataset.kind === 'lengths';
@@ -127,6 +136,7 @@ function close() {
   const served = field;
   field.removeAttribute('inputmode');
   field = null;
+  watcher?.destroy();
   // a field that was filled by keys of a page has not changed for the browser
   if (served.value !== found) served.dispatchEvent(new Event('change', { bubbles: true }));
   pad.hidden = true;

@@ -25,7 +25,7 @@ def shown_doubts(worked):
                     # two cards that lead on to each other ask once
                     if len(said) > 0 and "; ".join([said[1], said[0]]) not in told:
                         told.append("; ".join(said))
-    return [{"text": each} for each in told]
+    return [{"text": text} for text in told]
 
 
 def only_ones(worked):

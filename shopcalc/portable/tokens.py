@@ -194,6 +194,14 @@ def token_number(state, chars, at, spaced):
     return at
 
 
+def unknown_word(word, plain, what):
+    """Why a word is none of a measurement."""
+    if plain in ["full", "scant"]:
+        return "\u201c" + word + "\u201d says no amount: leave it out, or type the decimal."
+    unknown = "I do not know \u201c" + word + "\u201d"
+    return unknown + (": use in, ft, mm, cm or m." if what == "length" else ". " + EXAMPLES[what])
+
+
 def token_word(state, chars, at, spaced):
     """A run of letters: a unit, or nothing we know."""
     word = ""
@@ -207,8 +215,7 @@ def token_word(state, chars, at, spaced):
         add_token(state, "*", word, spaced)
         return at
     if plain not in UNIT_WORDS:
-        hint = "use in, ft, mm, cm or m." if state["what"] == "length" else EXAMPLES[state["what"]]
-        fail(state, "I do not know \u201c" + word + "\u201d: " + hint)
+        fail(state, unknown_word(word, plain, state["what"]))
         return at
     add_token(state, "unit", UNIT_WORDS[plain], spaced)
     if at < len(chars) and chars[at] == ".":

@@ -170,7 +170,7 @@ setup.operation(
     bevel,
     # it comes after the glue-up, and the panes of a grooved frame are in by then
     machine="bench",
-    face="From the line on the stop face to the corner of the opening face. Over the saw, as the scrap, only with no glass in it and no hinges on it.",
+    face="From the line on the stop face to the corner of the opening face. Over the saw only with no glass in it and no hinges on it.",
     reading=measured_taper,
     when=_worth_cutting,
 )

@@ -452,3 +452,18 @@ def test_help_that_lies_over_a_field_can_be_put_away(page):
     page.locator("#in-fit").focus()
     page.locator("#in-stock").focus()
     shown.wait_for()
+
+
+def test_going_back_puts_the_keys_away(page):
+    """What an Android phone asks of a page when it is told to go back: the card stays, with what was typed."""
+    page.evaluate(
+        "void (window.CloseWatcher = class { constructor() { window.goBack = () => this.onclose(); } destroy() { window.goBack = null; } })"
+    )
+    page.locator("#in-stock").tap()
+    pad(page).wait_for()
+    page.evaluate("goBack()")
+
+    pad(page).wait_for(state="hidden")
+    assert page.evaluate("[location.pathname, window.goBack]") == ["/tenon", None]
+    page.locator("#in-stock").tap()
+    pad(page).wait_for()
