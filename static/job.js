@@ -74,9 +74,10 @@ async function drawn() {
   try {
     const response = await asked(job, '', asking), text = await response.text();
     if (mine !== draws) return;
-    if (response.status === TOO_LARGE) return say('This job is larger than a server takes. It is kept here; delete what it does not need.');
-    if (!response.headers.get('X-Part')) throw new Error('not an answer');
+    const isTooLarge = response.status === TOO_LARGE;
+    if (!isTooLarge && !response.headers.get('X-Part')) throw new Error('not an answer');
     owed = false;
+    if (isTooLarge) return say('This job is larger than a server takes. It is kept here, and opens where this page works with no signal.');
     // a job that is refused for what was just typed keeps its page, where it can be mended
     if (response.status !== 200 && work.querySelector('[data-set]')) return say(textOf(text));
     const { id, selectionStart: from, selectionEnd: to } = document.activeElement ?? {};

@@ -6,6 +6,7 @@ given is held against each other; with several nobody can say which belong toget
 
 from shopcalc.portable.links import any_in
 from shopcalc.portable.naming import input_of
+from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.snap import above, size_of
 from shopcalc.portable.writing import quoted
 
@@ -59,4 +60,4 @@ def said_of(name, each, bench):
     """What an item has for a value, in the words of its own card."""
     declared = input_of(each["about"], name)
     label = each["about"]["results"][name]["label"] if declared is None else declared["label"]
-    return each["item"]["label"] + ": " + label + " " + quoted(bench["written"][name], "length", bench["shop"]["metric"])
+    return each["item"]["label"] + ": " + label + " " + unbroken(quoted(bench["written"][name], "length", bench["shop"]["metric"]))

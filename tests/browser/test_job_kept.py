@@ -210,6 +210,22 @@ def test_a_job_that_cannot_be_deleted_stays_with_what_waits_for_it(shop: Phone) 
     wait_until_kept(page, lambda job: (job["title"], job["notes"]) == ("Mended", "Typed meanwhile"))
 
 
+def test_a_job_too_large_for_a_server_is_told_so(copyless: Phone) -> None:
+    """It is not said that there is no signal, and the job stays."""
+    page = job_page(copyless)
+    copyless.excuse("the server responded with a status of 413")
+    page.evaluate(
+        """async () => { const { createStore, set } = await import('/static/vendor/idb-keyval-6.2.2.js');
+        const readings = Object.fromEntries(Array.from({ length: 3000 }, (_, nth) => [`a${nth}`, 'x'.repeat(400)]));
+        await set('big', { format: 'shopcalc job', version: 1, title: 'Big', readings }, createStore('shopcalc', 'jobs')); }"""
+    )
+    page.goto("/job#big")
+    page.reload()
+
+    page.get_by_text("larger than a server takes").wait_for()
+    assert not page.locator("[data-signal=failed]").is_visible()
+
+
 SILENT = """() => {
     const reads = IDBObjectStore.prototype.get;
     window.heal = () => { IDBObjectStore.prototype.get = reads; };

@@ -11,10 +11,10 @@ from ..helpers import run
 
 
 def doubts(*items: dict[str, Any], **shop: str) -> list[str]:
-    """What is asked about a job of these items."""
+    """What is asked about a job of these items, with plain spaces."""
     numbered = [{"id": place, "label": item["setup"], **item} for place, item in enumerate(items, 1)]
     document = {"format": "shopcalc job", "version": 1, "items": numbered, "shop": shop}
-    return [row["text"] for row in exact.answer_document("/job", json.dumps(document))["view"]["doubts"]]
+    return [row["text"].replace("\u00a0", " ") for row in exact.answer_document("/job", json.dumps(document))["view"]["doubts"]]
 
 
 LAYOUT: dict[str, Any] = {"setup": "hinge-layout", "inputs": {"hinge_length": "4 in"}}
@@ -42,6 +42,15 @@ def test_what_follows_on_one_card_is_held_against_the_next() -> None:
     assert [] == doubts(frame, {"setup": "hinge-layout", "inputs": {"door_height": "78", "gap_head": "1/8"}})
     [text] = doubts(frame, {"setup": "hinge-layout", "inputs": {"door_height": "77 1/2", "gap_head": "1/8"}})
     assert text.startswith("frame: Frame height 78 in; hinge-layout: Door height 77 1/2 in")
+
+
+def test_no_line_ends_inside_a_size() -> None:
+    """A mixed number and its unit stay together, however narrow the screen."""
+    items = [{"id": 1, **LAYOUT, "inputs": {"hinge_length": "3 1/2"}}, {"id": 2, **MORTISE}]
+    document = {"format": "shopcalc job", "version": 1, "items": items}
+    [doubt] = exact.answer_document("/job", json.dumps(document))["view"]["doubts"]
+
+    assert "3\u00a01/2\u00a0in;" in doubt["text"]
 
 
 def test_what_a_tape_hardly_tells_is_no_doubt() -> None:
