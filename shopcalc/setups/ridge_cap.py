@@ -92,6 +92,18 @@ setup.caution(
     change=joint,
 )
 setup.caution(
+    "wall_left",
+    pitch_left > degrees(75),
+    "A pitch of {pitch_left} is nearer a wall than a roof: see that it is measured from level, and not from plumb.",
+    change=pitch_left,
+)
+setup.caution(
+    "wall_right",
+    pitch_right > degrees(75),
+    "A pitch of {pitch_right} is nearer a wall than a roof: see that it is measured from level, and not from plumb.",
+    change=pitch_right,
+)
+setup.caution(
     "board_too_narrow",
     board_needed > board_width,
     "Both need {board_needed} and the board is {board_width} wide: take them from two boards.",

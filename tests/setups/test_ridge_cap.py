@@ -53,6 +53,8 @@ FIRES = {
     "cover_too_small": ({"pitch_left": "45", "pitch_right": "45", "cover": "3/4"}, {"pitch_left": "45", "pitch_right": "45", "cover": "0.76"}),
     "steep_bevel": ({"pitch_left": "22", "pitch_right": "22"}, {"pitch_left": "22.5", "pitch_right": "22.5"}),
     "past_the_saw": ({"pitch_left": "46", "pitch_right": "46", "joint": "mitred"}, {"pitch_left": "45", "pitch_right": "45", "joint": "mitred"}),
+    "wall_left": ({"pitch_left": "75.1"}, {"pitch_left": "75"}),
+    "wall_right": ({"pitch_right": "90"}, {"pitch_right": "75"}),
     "board_too_narrow": ({"board_width": "8.124"}, {"board_width": "8 1/8"}),
     "tilt_move_far_off": ({"measured_bevel": "24.9"}, {"measured_bevel": "25"}),
     "square_peak": ({"pitch_left": "50", "pitch_right": "40"}, {"pitch_left": "50", "pitch_right": "39"}),
