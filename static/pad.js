@@ -219,15 +219,18 @@ function move(sign) {
 }
 
 function stepped(text, sign, inMm, division) {
-  const [, head, , plus, , digits, unit] = text.match(/^((.*?)(?:( [+-] )|([,'t]\s*)|^))([\d./ ]+?)(\s*(?:in|"|mm))?$/) ?? [];
+  const [, head, , plus, behind, digits, unit] = text.match(/^((.*?)(?:( [+-] )|([,'t]\s*)|^))([\d./ ]+?)(\s*(?:in|"|mm))?$/) ?? [];
   const found = digits?.match(inMm ? /^(\d+(?:\.\d+)?)()()$/ : /^(?:(\d+)(?: (?=\d+\/))?)?(?:(\d+)\/(\d+))?$/);
   const fits = found && Number(found[3] || 1) > 0 && (!unit || /mm/.test(unit) === inMm);
   if (!text) return sign > 0 ? written(1, inMm ? 1 : division, inMm) : text;
-  if (!fits) return `${text} ${sign > 0 ? '+' : '-'} 1${inMm ? '' : '/' + division} ${inMm ? 'mm' : 'in'}`;
+  const inAll = () => `${text} ${sign > 0 ? '+' : '-'} 1${inMm ? '' : '/' + division} ${inMm ? 'mm' : 'in'}`;
+  if (!fits) return inAll();
   const under = inMm ? 10 ** (found[1].split('.')[1] ?? '').length : Number(found[3] || 1);
   const top = inMm ? Math.round(found[1] * under) : (found[1] || 0) * under + Number(found[2] || 0);
   const tick = inMm ? 1 : division, size = (top * tick + (plus === ' - ' ? -sign : sign) * under);
   if (size === 0 && plus) return head.slice(0, -3);
+  // behind feet there are less than twelve inches
+  if (/['t]/.test(behind) && size >= 12 * under * tick) return inAll();
   return size < 0 ? text : head + written(size, under * tick, inMm) + (unit ?? '');
 }
 

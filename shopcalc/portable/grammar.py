@@ -81,6 +81,8 @@ def parse_quantity(state):
         if token["text"] != "in":
             fail(state, "After feet come inches.")
         state["next"] += 1
+    if not above(in_inches(state, 1, "ft"), inches):
+        fail(state, "Behind feet, inches are less than 12: type inches alone, or a sum.")
     return {"x": first["x"] + inches, "sort": LENGTH}
 
 

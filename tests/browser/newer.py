@@ -1,4 +1,4 @@
-"""A version newer than the one at hand, and looking for it."""
+"""A version newer than the one at hand: looking for it, and taking it."""
 
 from shopcalc import __version__
 from shopcalc import phone as sent
@@ -23,3 +23,16 @@ def look_for_newer(page):
                 return
             page.wait_for_timeout(100)
     raise AssertionError("no newer version is offered")
+
+
+def use_it(page):
+    """Tap on what is offered: the page is loaded again."""
+    with page.expect_navigation():
+        page.get_by_role("button", name="Use it now").click()
+
+
+def take_newer(phone, page):
+    """A newer version comes out, is found by the page, and taken."""
+    phone.serving.replace("/worker.js", newer_worker())
+    look_for_newer(page)
+    use_it(page)

@@ -5,7 +5,7 @@ import json
 import pytest
 
 from .jobs import BOATHOUSE, job_page, kept, take, turn_to, wait_until_kept, with_boathouse
-from .newer import look_for_newer, newer_worker
+from .newer import take_newer
 from .phone import Phone, ready, until, wait_for_card
 
 pytestmark = pytest.mark.browser
@@ -325,10 +325,7 @@ def test_an_update_loses_nothing_of_an_open_job(phone: Phone) -> None:
     phone.wait_for_copy(page)
     turn_to(page, "Items")
     page.locator("#job-notes").fill("Half a sen")
-    phone.serving.replace("/worker.js", newer_worker())
-    look_for_newer(page)
-    with page.expect_navigation():
-        page.get_by_role("button", name="Use it now").click()
+    take_newer(phone, page)
     until(page, "document.querySelector('#job-choice.ready') !== null && document.getElementById('job-notes') !== null")
 
     assert page.locator("#job-notes").input_value() == "Half a sen"

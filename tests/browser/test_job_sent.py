@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from .jobs import BOATHOUSE, job_page, kept, take, turn_to, with_boathouse
-from .newer import look_for_newer, newer_worker
+from .newer import take_newer
 from .phone import Phone, until
 
 pytestmark = pytest.mark.browser
@@ -99,10 +99,7 @@ def test_the_drawer_of_codes_is_carried_into_a_newer_version(phone: Phone) -> No
     page = with_boathouse(phone)
     page.get_by_role("button", name="Show as a code").click()
     page.locator("#job-code svg").wait_for()
-    phone.serving.replace("/worker.js", newer_worker())
-    look_for_newer(page)
-    with page.expect_navigation():
-        page.get_by_role("button", name="Use it now").click()
+    take_newer(phone, page)
     phone.wait_for_copy(page)
     phone.lose_signal()
     page.locator("#job-choice.ready").wait_for()

@@ -4,7 +4,7 @@ import pytest
 
 from shopcalc import __version__
 
-from .newer import NEWER, look_for_newer, newer_worker
+from .newer import NEWER, look_for_newer, newer_worker, take_newer, use_it
 from .phone import readout, until, wait_for_card
 
 pytestmark = pytest.mark.browser
@@ -54,10 +54,7 @@ def test_a_newer_version_is_offered_and_not_forced(installed, page):
 
 def test_what_was_typed_is_still_there_in_the_newer_version(installed, page):
     """Taking the newer version loads the page again with the same entries and the same answer."""
-    installed.serving.replace("/worker.js", newer_worker())
-    look_for_newer(page)
-    with page.expect_navigation():
-        page.get_by_role("button", name="Use it now").click()
+    take_newer(installed, page)
     wait_for_card(page)
 
     assert page.locator("#in-stock").input_value() == "1 1/8"
@@ -68,10 +65,7 @@ def test_what_was_typed_is_still_there_in_the_newer_version(installed, page):
 
 def test_the_newer_version_answers_from_then_on_also_with_no_signal(installed, page):
     """After the change the pages are the newer version's, and the copy of the older one is thrown away."""
-    installed.serving.replace("/worker.js", newer_worker())
-    look_for_newer(page)
-    with page.expect_navigation():
-        page.get_by_role("button", name="Use it now").click()
+    take_newer(installed, page)
     installed.wait_for_copy(page)
     installed.lose_signal()
 
@@ -87,16 +81,12 @@ def test_another_tab_keeps_what_it_shows_and_offers_the_reload(installed, page):
     installed.excuse("the server responded with a status of 422")
     other.locator("#in-stock").fill("3/4 +")
     until(other, "new URL(location).searchParams.get('stock') === '3/4 +'")
-    installed.serving.replace("/worker.js", newer_worker())
-    look_for_newer(page)
-    with page.expect_navigation():
-        page.get_by_role("button", name="Use it now").click()
+    take_newer(installed, page)
     installed.wait_for_copy(page)
 
     other.get_by_role("button", name="Use it now").wait_for()
     assert other.locator("#in-stock").input_value() == "3/4 +"
-    with other.expect_navigation():
-        other.get_by_role("button", name="Use it now").click()
+    use_it(other)
     assert other.locator("#in-stock").input_value() == "3/4 +"
 
 
@@ -106,14 +96,10 @@ def test_a_tab_of_the_first_visit_is_told_too(phone):
     phone.wait_for_copy(first)
     other = phone.visit("/tenon")
     wait_for_card(other)
-    phone.serving.replace("/worker.js", newer_worker())
-    look_for_newer(other)
-    with other.expect_navigation():
-        other.get_by_role("button", name="Use it now").click()
+    take_newer(phone, other)
     phone.wait_for_copy(other)
 
-    with first.expect_navigation():
-        first.get_by_role("button", name="Use it now").click()
+    use_it(first)
 
 
 def test_a_newer_version_that_cannot_be_fetched_whole_is_left_alone(installed, page):

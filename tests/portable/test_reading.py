@@ -131,6 +131,8 @@ NO_LENGTH = {
     "10\u00b0": "This is a length: degrees do not belong in it.",
     "(3 in) in": "That already has a unit.",
     "6' 6 mm": "After feet come inches.",
+    "6' 66\"": "Behind feet, inches are less than 12: type inches alone, or a sum.",
+    "6 ft 12": "Behind feet, inches are less than 12: type inches alone, or a sum.",
     "-1": "A length cannot be negative.",
     "1 - 2": "That subtraction goes below zero.",
     "1200.01": "That is longer than 100 feet.",
