@@ -230,7 +230,7 @@ function stepped(text, sign, inMm, division) {
   const tick = inMm ? 1 : division, size = (top * tick + (plus === ' - ' ? -sign : sign) * under);
   if (size === 0 && plus) return head.slice(0, -3);
   // behind feet there are less than twelve inches
-  if (/['t]/.test(behind) && size >= 12 * under * tick) return inAll();
+  if (/['t]/.test(behind ?? '') && size >= 12 * under * tick) return inAll();
   return size < 0 ? text : head + written(size, under * tick, inMm) + (unit ?? '');
 }
 
