@@ -39,9 +39,8 @@ function uncover() {
 }
 
 // A newer version waits until somebody asks for it, in this tab or in another one.
-function watch(kept, had) {
-  // the first worker that a page gets overtakes nothing
-  let asked = false, overtaken = false, isHeld = had;
+function watch(kept, isHeld) {
+  let asked = false, overtaken = false;
   const offer = event => {
     show('newer', overtaken || Boolean(kept.waiting && navigator.serviceWorker.controller));
     if (event?.target.state === 'redundant' && !kept.active) {
@@ -57,6 +56,7 @@ function watch(kept, had) {
   navigator.serviceWorker.addEventListener('controllerchange', () => {
     // a tab that did not ask keeps what it shows, and offers the reload
     if (asked || seesNoQuery) return location.reload();
+    // the first worker that a page gets overtakes nothing
     overtaken = isHeld;
     isHeld = true;
     offer();

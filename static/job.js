@@ -138,7 +138,7 @@ function put(job, { dataset: { set, id, key, place, names, setting, counts }, va
     // a count that is typed first waits for its part, and goes with it, as do the ticks that the next part here would find
     if (key !== 'count' && isWordless(row)) {
       if ('count' in row) row.count = 1;
-      if (set === 'parts') for (const name in job.ticks) if (name.startsWith(`${FIRST_PART + Number(place)}/`)) delete job.ticks[name];
+      if (set === 'parts') for (const name of Object.keys(job.ticks).filter(isOf(FIRST_PART + Number(place)))) delete job.ticks[name];
     }
     dropEmptied(rows);
   } else job[set] = value;
@@ -150,6 +150,8 @@ function dropEmptied(rows) {
 }
 
 const isWordless = row => Object.entries(row).every(([key, text]) => key === 'count' || !text);
+// The names of the ticks and readings of an item, or of a part, begin with its number.
+const isOf = number => name => name.startsWith(`${number}/`);
 const isCount = text => /^[1-9]\d{0,2}$/.test(text.trim());
 const LINES = {
   lumber: { thickness: '', width: '', on_hand: '', to_buy: '' },
@@ -196,7 +198,7 @@ function fieldEnded(event) {
 const out = [];
 
 async function remove(number) {
-  const id = work.dataset.job, own = name => name.startsWith(`${number}/`), gone = { readings: [], ticks: [] };
+  const id = work.dataset.job, own = isOf(number), gone = { readings: [], ticks: [] };
   let item;
   await change(id, job => {
     item = job.items.find(each => String(each.id) === number);
@@ -287,7 +289,7 @@ const fileName = (job, ending) => `${job.title.replace(/[^\p{L}\p{N}]+/gu, '-').
 
 async function showCode(job) {
   const link = await linkTo(job), drawer = await import('./vendor/uqr-0.1.2.mjs').catch(() => null);
-  if (!drawer) return say('The code needs a signal, once in each version.');
+  if (!drawer) return say('The code needs a signal the first time.');
   try {
     byId('job-code').innerHTML = drawer.renderSVG(link, { ecc: 'L' });
     say('');

@@ -26,9 +26,7 @@ def search_boards(state):
     set_worths(state, sizes)
     fill_boards(state, 0, 0, 0)
     weigh_bounds(state)
-    if state["done"]:
-        return
-    if is_enough(state):
+    if is_over(state):
         return
     program = solve_program(state)
     best = program["worths"]
@@ -40,19 +38,19 @@ def search_boards(state):
         search_rest(state, program, share)
     scale = common_worth(state, best) / common_worth(state, sizes)
     for turn in range(TURNS):
-        if not state["done"] and not is_enough(state):
+        if not is_over(state):
             set_worths(state, shaken(best, sizes, scale, turn))
             search_with(state, 2)
 
 
-def is_enough(state):
-    """Whether no other search is begun: one that is begun finds a layout whatever that takes."""
-    return state["steps"] > state["enough"]
+def is_over(state):
+    """Whether no other search is begun, since none can be better or it is enough: one that is begun finds a layout whatever that takes."""
+    return state["done"] or state["steps"] > state["enough"]
 
 
 def search_with(state, spare):
     """Search by the worths as they are; a search that was not cut off has found the best."""
-    if state["done"] or is_enough(state):
+    if is_over(state):
         return
     state["cut"] = False
     state["work"] = 0
@@ -67,7 +65,7 @@ def search_rest(state, program, share):
 
     `share` tenths are added first, so that a pattern may also be taken once too often rather than too seldom.
     """
-    if state["done"] or is_enough(state):
+    if is_over(state):
         return
     columns = [one for one in program["columns"] if one["kind"] is not None]
     columns.sort(key=lambda one: int(one["amount"]) - one["amount"])

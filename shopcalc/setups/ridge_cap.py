@@ -91,18 +91,13 @@ setup.caution(
     "A bevel of {edge_bevel} is more than a saw tilts: stand the board on edge against a tall fence and tilt the blade {edge_tilt}, or plane it.",
     change=joint,
 )
-setup.caution(
-    "wall_left",
-    pitch_left > degrees(75),
-    "A pitch of {pitch_left} is nearer a wall than a roof: see that it is measured from level, and not from plumb.",
-    change=pitch_left,
-)
-setup.caution(
-    "wall_right",
-    pitch_right > degrees(75),
-    "A pitch of {pitch_right} is nearer a wall than a roof: see that it is measured from level, and not from plumb.",
-    change=pitch_right,
-)
+for _side, _pitch in (("left", pitch_left), ("right", pitch_right)):
+    setup.caution(
+        f"wall_{_side}",
+        _pitch > degrees(75),
+        f"A pitch of {{{_pitch.name}}} is nearer a wall than a roof: see that it is measured from level, and not from plumb.",
+        change=_pitch,
+    )
 setup.caution(
     "board_too_narrow",
     board_needed > board_width,

@@ -162,20 +162,37 @@ PASSING = """() => {
 }"""
 
 
+SILENT = """() => {
+    const reads = IDBObjectStore.prototype.get;
+    window.heal = () => { IDBObjectStore.prototype.get = reads; };
+    IDBObjectStore.prototype.get = () => ({});
+}"""
+
+
+def type_while(page, fault):
+    """Let the storage fail, and type what it does not take."""
+    page.evaluate(fault)
+    page.locator("#job-notes").fill("Typed meanwhile")
+    page.locator("#job-notes").press("Tab")
+    page.get_by_text("Not saved:").wait_for()
+
+
+def heal_and_type(page):
+    """Let the storage answer again, and type what it takes."""
+    page.evaluate("heal()")
+    page.locator("#job-title").fill("Mended")
+    page.locator("#job-title").press("Tab")
+
+
 def test_a_storage_that_fails_for_a_while_loses_nothing(shop: Phone) -> None:
     """What is typed meanwhile is shown over the job as it was last seen, and is put into what is stored when that answers again."""
     page = with_boathouse(shop)
     turn_to(page, "Items")
     before = kept(page)[0]
-    page.evaluate(PASSING)
-    page.locator("#job-notes").fill("Typed meanwhile")
-    page.locator("#job-notes").press("Tab")
-    page.get_by_text("Not saved:").wait_for()
+    type_while(page, PASSING)
     assert page.locator("#work .items li").count() == len(before["items"])
 
-    page.evaluate("heal()")
-    page.locator("#job-title").fill("Mended")
-    page.locator("#job-title").press("Tab")
+    heal_and_type(page)
     wait_until_kept(page, lambda job: job["title"] == "Mended")
 
     assert kept(page) == [{**before, "notes": "Typed meanwhile", "title": "Mended"}]
@@ -197,15 +214,10 @@ def test_a_job_that_cannot_be_deleted_stays_with_what_waits_for_it(shop: Phone) 
     page = with_boathouse(shop)
     page.on("dialog", lambda asked: asked.accept())
     turn_to(page, "Items")
-    page.evaluate(PASSING)
-    page.locator("#job-notes").fill("Typed meanwhile")
-    page.locator("#job-notes").press("Tab")
-    page.get_by_text("Not saved:").wait_for()
+    type_while(page, PASSING)
     page.get_by_role("button", name="Delete this job").click()
     page.get_by_text("Not deleted:").wait_for()
-    page.evaluate("heal()")
-    page.locator("#job-title").fill("Mended")
-    page.locator("#job-title").press("Tab")
+    heal_and_type(page)
 
     wait_until_kept(page, lambda job: (job["title"], job["notes"]) == ("Mended", "Typed meanwhile"))
 
@@ -226,25 +238,13 @@ def test_a_job_too_large_for_a_server_is_told_so(copyless: Phone) -> None:
     assert not page.locator("[data-signal=failed]").is_visible()
 
 
-SILENT = """() => {
-    const reads = IDBObjectStore.prototype.get;
-    window.heal = () => { IDBObjectStore.prototype.get = reads; };
-    IDBObjectStore.prototype.get = () => ({});
-}"""
-
-
 def test_a_storage_that_says_nothing_holds_up_no_button(shop: Phone) -> None:
     """A read that neither succeeds nor fails counts as failed after a while, and its edit is made when the storage answers again."""
     page = with_boathouse(shop)
     turn_to(page, "Items")
     before = kept(page)[0]
-    page.evaluate(SILENT)
-    page.locator("#job-notes").fill("Typed meanwhile")
-    page.locator("#job-notes").press("Tab")
-    page.get_by_text("Not saved:").wait_for()
-    page.evaluate("heal()")
-    page.locator("#job-title").fill("Mended")
-    page.locator("#job-title").press("Tab")
+    type_while(page, SILENT)
+    heal_and_type(page)
 
     wait_until_kept(page, lambda job: job == {**before, "notes": "Typed meanwhile", "title": "Mended"})
 
