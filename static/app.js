@@ -1,10 +1,14 @@
 // In which order the scripts of a page start. What the cards say is decided elsewhere; scripts do what only a browser can.
 
-// A frame on, the answer is on the screen: whatever starts here no longer stands in its way.
+// Once the answer is on the screen, whatever starts here no longer stands in its way.
 function afterPaint() {
-  // a page in a hidden tab gets no frames, and starts all the same
-  if (document.hidden) begin();
-  else requestAnimationFrame(() => setTimeout(begin));
+  // what nobody sees is never painted, and starts all the same
+  if (document.hidden || document.documentElement.hidden) begin();
+  else new PerformanceObserver((entries, observer) => {
+    if (entries.getEntriesByName('first-contentful-paint').length === 0) return;
+    observer.disconnect();
+    begin();
+  }).observe({ type: 'paint', buffered: true });
 }
 
 function begin() {
@@ -18,13 +22,13 @@ function begin() {
 // No module is asked for before, or it would share a slow line with the answer.
 async function start() {
   const [{ fetchRest, loadHtmx }, { keepWorker }] = await Promise.all([import('/static/answers.js'), import('/static/copy.js')]);
-  keepWorker();
   await fetchRest();
   import('/static/units.js').catch(() => {});
-  loadHtmx();
-  loadHand();
-  import('/static/memory.js');
-  import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js');
+  if (document.querySelector('[hx-get]')) loadHtmx();
+  const others = [loadHand(), import('/static/memory.js'), import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js')];
+  // the copy for no signal can wait until the hand is served, and a script that does not come does not hold it up
+  await Promise.allSettled(others);
+  keepWorker();
 }
 
 // What a hand needs at arm's length; the page says when it listens.
