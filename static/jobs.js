@@ -152,47 +152,63 @@ export function fillIn(job) {
   for (const [name, usual] of Object.entries(EMPTY)) job[name] ??= structuredClone(usual);
 }
 
-// On a card: its entries become an item of the job.
+// On a card: its entries become an item of the job; on the card of an item they stay with it, at every key.
 
 async function offerToAdd() {
-  const button = byId('add-to-job'), form = byId('inputs');
-  const [, job, item] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
-  const kept = job && await read(job);
-  const known = kept?.items.find(each => String(each.id) === item);
+  const button = byId('add-to-job'), form = byId('inputs'), here = await itemHere();
   // one after another, each as the card stood at its tap or key
   let keeping = Promise.resolve();
   const keep = () => {
     const entered = entriesOf(form);
-    keeping = keeping.then(() => keepEntries(entered)).catch(() => {});
+    keeping = keeping.then(() => here ? keepItem(here, entered) : addItem(entered)).catch(() => {});
   };
-  const keepEntries = async entered => {
-    const id = known ? job : await jobForNew();
-    let saved = null, why = '', said = known ? 'Saved to' : 'Added to';
-    await change(id, doc => {
-      saved = doc;
-      const inputs = meantFor(doc.shop ?? {}, entered), line = known && doc.items.find(each => String(each.id) === item);
-      if (line) line.inputs = inputs;
-      else if (known) why = 'This item was taken out of its job: nothing is kept of what you type here.';
-      else if (doc.items.length >= MOST_ITEMS) why = `A job holds at most ${MOST_ITEMS} items.`;
-      else {
-        const setup = form.getAttribute('action').slice(1), asked = JSON.stringify(inputs);
-        const alike = doc.items.filter(each => each.setup === setup);
-        if (alike.some(each => JSON.stringify(each.inputs) === asked)) said = 'Added once more, with the same entries, to';
-        const label = alike.length ? { label: `${document.querySelector('h1').textContent} ${alike.length + 1}` } : {};
-        doc.items.push({ id: freeNumber(doc), setup, ...label, quantity: 1, inputs });
-      }
-    });
-    if (!saved || unsaved.has(id)) return;
-    if (why) return say(why);
-    byId('job-added').replaceChildren(`${said} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
-    byId('job-added').hidden = false;
-  };
-  button.hidden = Boolean(known);
+  button.hidden = Boolean(here);
   button.addEventListener('click', keep);
-  // the card of an item is kept as its job is, at every key
-  if (!known) return;
+  if (!here) return;
   form.addEventListener('input', keep);
   if (typedNames.size) keep();
+}
+
+// Whose card this is, as its address says; none where the job has no such item.
+async function itemHere() {
+  const [, job, number] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
+  const kept = job && await read(job);
+  return kept?.items.some(each => each.id === Number(number)) ? { job, number: Number(number) } : null;
+}
+
+function keepItem({ job, number }, entered) {
+  return editFromCard(job, doc => {
+    const item = doc.items.find(each => each.id === number);
+    if (!item) return { refused: 'This item was taken out of its job: nothing is kept of what you type here.' };
+    item.inputs = meantFor(doc.shop ?? {}, entered);
+    return { said: 'Saved to' };
+  });
+}
+
+async function addItem(entered) {
+  const setup = byId('inputs').getAttribute('action').slice(1), title = document.querySelector('h1').textContent;
+  return editFromCard(await jobForNew(), doc => {
+    if (doc.items.length >= MOST_ITEMS) return { refused: `A job holds at most ${MOST_ITEMS} items.` };
+    const inputs = meantFor(doc.shop ?? {}, entered), asked = JSON.stringify(inputs);
+    const alike = doc.items.filter(each => each.setup === setup), isThere = alike.some(each => JSON.stringify(each.inputs) === asked);
+    const label = alike.length ? { label: `${title} ${alike.length + 1}` } : {};
+    doc.items.push({ id: freeNumber(doc), setup, ...label, quantity: 1, inputs });
+    return { said: isThere ? 'Added once more, with the same entries, to' : 'Added to' };
+  });
+}
+
+// What a card does to a job, and tells with the way there; what could not be kept has been told by `change`.
+async function editFromCard(id, edit) {
+  let saved, told;
+  await change(id, doc => {
+    saved = doc;
+    told = edit(doc);
+  });
+  if (!saved || unsaved.has(id)) return;
+  if (told.refused) return say(told.refused);
+  const line = byId('job-added');
+  line.replaceChildren(`${told.said} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
+  line.hidden = false;
 }
 
 async function jobForNew() {
