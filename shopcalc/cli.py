@@ -204,15 +204,26 @@ def _print_laid(laid: dict[str, Any]) -> None:
 
 
 def _under(row: dict[str, Any]) -> str:
-    """What a page writes under a value; a terminal keeps its lines whole by itself."""
-    return "   " + row["small"].replace("\u00a0", " ") if row["has_small"] else ""
+    """What a page writes under a value."""
+    return "   " + _breakable(row["small"]) if row["has_small"] else ""
+
+
+def _breakable(text: str) -> str:
+    """A page's text for a terminal, which keeps its lines whole by itself."""
+    return text.replace("\u00a0", " ")
+
+
+def _check(check: dict[str, Any]) -> str:
+    """A check as a line: how grave it is, what it says, and which input to change."""
+    change = f" {check['change_label']}." if check["has_change"] else ""
+    return _breakable(f"{check['level'].upper()}: {check['text']}{change}")
 
 
 def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
     """The card as text, in the order it is read at the machine."""
     click.echo(data["title"])
-    for check in data["checks"]:
-        click.echo(f"  {check['level'].upper()}: {check['text']}")
+    for check in [*view["stopped"], *view["checks"]]:
+        click.echo("  " + _check(check))
     for role in ("settings", "after", "sizes"):
         for row in view[role]:
             lean = f" by {row['amount']}" if row["leans"] else ""
@@ -237,6 +248,6 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
             for row in sheet["corrections"]:
                 click.echo(f"    {row['text']}")
             for check in inner["checks"]:
-                click.echo(f"    {check['level'].upper()}: {check['text']}")
+                click.echo("    " + _check(check))
     for caution in view["cautions"]:
         click.echo(f"  ! {caution}")

@@ -35,8 +35,10 @@ def test_a_card_is_printed_in_the_order_it_is_read() -> None:
 
 
 def test_checks_come_first() -> None:
-    """What is wrong with a cut stands before its numbers."""
-    assert "  STOP: The cutter, 1/2 in, is wider than the groove, 3/8 in." == call("card", "groove", "cutter=1/2").output.splitlines()[1]
+    """What is wrong with a cut stands before its numbers, and which entry to change."""
+    lines = call("card", "groove", "cutter=1/2").output.splitlines()
+
+    assert lines[1] == "  STOP: The cutter, 1/2 in, is wider than the groove, 3/8 in. Change: Cutter width."
 
 
 def test_a_reading_prints_its_correction() -> None:

@@ -117,7 +117,7 @@ fourth_width = setup.size("fourth_width", "Fourth, as wide as it cuts", total_of
 
 setup.stop(
     "narrower_than_pair",
-    outer_pair - wanted > under,
+    outer_pair > wanted,
     "The outer blades alone cut {outer_pair}, more than {target} and the clearance of {clearance}: use one blade and two passes, or a router bit.",
     change=target,
 )

@@ -75,7 +75,7 @@ frame_height = setup.size("frame_height", "Frame height", opening_height - gap_h
 rail_shoulder = setup.size("rail_shoulder", "Rail from shoulder to shoulder", frame_width - 2 * stile)
 bay_height = setup.size("bay_height", "Clear height of each bay", (frame_height - top_rail - bottom_rail - mid_rails * mid_rail) / (mid_rails + 1))
 rail_length = setup.setting("rail_length", "Rails, cut to", rail_shoulder + 2 * (groove_depth - end_play), rounding="down")
-stile_length = setup.setting("stile_length", "Stiles, cut to", frame_height + 2 * horn)
+stile_length = setup.setting("stile_length", "Stiles, cut to", frame_height + 2 * horn, rounding="down")
 panel_width = setup.setting("panel_width", "Pane width", rail_shoulder + 2 * (groove_depth - panel_clearance), rounding="down")
 panel_height = setup.setting(
     "panel_height", "Pane height", bay_height + 2 * (groove_depth - panel_clearance), rounding="down", when=~shed | (mid_rails >= 1)
@@ -246,7 +246,7 @@ setup.step(
     when=horn > 0,
 )
 setup.step("Dry fit: shoulders close, diagonals agree, and the frame stands in its opening with the gaps wanted. Measure the bays.", when=horn <= 0)
-setup.step("Apart again, drill weep holes through the groove of every rail on which water can stand, sloping out.")
+setup.step("Apart again, drill weep holes through the groove of every rail on which water can stand, sloping out.", when=~shed | (mid_rails >= 1))
 setup.step("Cut the panes {panel_width} by {panel_height}, edges sealed as the maker of the pane says.")
 setup.step(
     "Cut the lowest pane {panel_width} by {shed_panel_height}. Notch its lower corners {notch_width} wide and {notch_height} high: "

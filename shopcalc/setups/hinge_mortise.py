@@ -91,21 +91,21 @@ corner_radius = setup.size("corner_radius", "Radius left in the corners", bit / 
 _template = (template_offset, template_length, template_width)
 setup.stop(
     "bit_in_collar",
-    collar <= bit,
+    And(_let_in, collar <= bit),
     "A bit of {bit} does not pass through a bushing that is {collar} outside: take a wider bushing or a smaller bit.",
     change=collar,
     spoils=_template,
 )
 setup.stop(
     "bit_too_wide",
-    bit > hinge_length,
+    And(_let_in, bit > hinge_length),
     "The bit, {bit}, is wider than the hinge is long, {hinge_length}.",
     change=bit,
     spoils=(*_template, corner_radius),
 )
 setup.caution(
     "bit_over_edge",
-    And(bit > leaf_width, bit <= hinge_length),
+    And(_let_in, bit > leaf_width, bit <= hinge_length),
     "The bit, {bit}, is wider than the leaf, {leaf_width}: it hangs over the open face and tears it. Take a smaller one.",
     change=bit,
 )

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Or
+from sympy import And, Eq, Ne, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, line
@@ -67,7 +67,7 @@ def _next_drill(size: Any) -> Any:
     return whole_above(size / _tick) * _tick
 
 
-body = setup.as_found("body", "Body, the smooth shank", measured_body, _planned)
+body = setup.as_found("body", "Body, the smooth shank", measured_body, _planned, far=inches("1/8"))
 root = setup.size("root", "Root of the thread, about", body * ROOT_OF_BODY.value, division="64")
 
 # What to set
@@ -103,25 +103,34 @@ gauge_by_shank = setup.after(
     kind="count",
     when=measured_body >= _none,
 )
+_near = setup.near(body)
 _off = Or(measured_body > _planned + BODY_OVER.value, measured_body < _planned - BODY_UNDER.value)
 setup.caution(
     "not_its_gauge",
-    And(_off, gauge_by_shank >= LEAST_GAUGE, gauge_by_shank <= MOST_GAUGE),
+    And(_off, _near, Ne(gauge_by_shank, gauge), gauge_by_shank >= LEAST_GAUGE, gauge_by_shank <= MOST_GAUGE),
     "A shank of {measured_body} is further from that of a No. {gauge} than makers allow; the nearest is a No. {gauge_by_shank}. "
     "The drills are for the shank as it measures, the head is for the gauge typed.",
     change=gauge,
     source=BODY_OVER.source,
 )
 setup.caution(
+    "off_its_gauge",
+    And(_off, _near, Eq(gauge_by_shank, gauge)),
+    "A shank of {measured_body} is further from that of a No. {gauge} than makers allow, though no other gauge is nearer: measure again. "
+    "The drills are for the shank as it measures.",
+    change=measured_body,
+    source=BODY_OVER.source,
+)
+setup.caution(
     "thicker_than_any",
-    gauge_by_shank > MOST_GAUGE,
+    And(_near, gauge_by_shank > MOST_GAUGE),
     "A shank of {measured_body} is thicker than that of a No. 14: measure again, or take it for a lag screw or a bolt.",
     change=measured_body,
     source="",
 )
 setup.caution(
     "thinner_than_any",
-    measured_body < _none + _step * LEAST_GAUGE - BODY_UNDER.value,
+    And(_near, measured_body < _none + _step * LEAST_GAUGE - BODY_UNDER.value),
     "A shank of {measured_body} is thinner than that of a No. 2: measure again.",
     change=measured_body,
     source="",

@@ -1,5 +1,7 @@
 """A stub tenon for a groove: the shoulders are cut first, then the cheeks to meet them."""
 
+from sympy import And
+
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
 from shopcalc.terms import inches, larger, number
@@ -42,8 +44,8 @@ gauge_block = setup.length(
 tenon_thickness = setup.size("tenon_thickness", "Tenon thickness", groove_width - fit)
 tenon_length = setup.size("tenon_length", "Tenon length", groove_depth - end_play, rounding="down")
 shoulder_height = setup.setting("shoulder_height", "Blade height for the shoulder", (stock - tenon_thickness) / 2)
-fence_to_blade = setup.setting("fence_to_blade", "Fence to near side of blade", gauge_block + tenon_length - kerf)
-cheek_height = setup.setting("cheek_height", "Blade height for the cheek", tenon_length)
+fence_to_blade = setup.setting("fence_to_blade", "Fence to near side of blade", gauge_block + tenon_length - kerf, rounding="down")
+cheek_height = setup.setting("cheek_height", "Blade height for the cheek", tenon_length, rounding="down")
 jig_to_blade = setup.setting("jig_to_blade", "Jig face to near side of blade", (stock + tenon_thickness) / 2)
 
 # What can go wrong
@@ -128,8 +130,12 @@ jig_move = setup.correction(
     less="Cheeks too thin: move the jig {size} away from the blade.",
     far=inches("1/16"),
 )
-play_as_cut = setup.after("play_as_cut", "Play as cut", groove_width - measured_tenon, when=measured_tenon <= groove_width)
-shoulder_as_cut = setup.after("shoulder_as_cut", "Shoulder as cut", (stock - measured_tenon) / 2, when=measured_tenon < stock)
+play_as_cut = setup.after(
+    "play_as_cut", "Play as cut", groove_width - measured_tenon, when=And(setup.near(blade_move), measured_tenon <= groove_width)
+)
+shoulder_as_cut = setup.after(
+    "shoulder_as_cut", "Shoulder as cut", (stock - measured_tenon) / 2, when=And(setup.near(blade_move), measured_tenon < stock)
+)
 setup.note("will_not_enter", measured_tenon > groove_width, "At {measured_tenon} the trial tenon does not enter a groove of {groove_width} yet.")
 setup.trial(
     "On a scrap milled with the rails cut both shoulders, break the waste off, type in what is left. "

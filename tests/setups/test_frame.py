@@ -109,6 +109,19 @@ def test_panes_round_down() -> None:
     assert "22 23/32 full" == door(panel_clearance="0.13")["results"]["panel_width"]["text"]
 
 
+def test_a_stile_without_horns_is_no_longer_than_its_frame() -> None:
+    """Both are the same length, and the tick below it."""
+    results = worked("frame", horn="0", opening_height="21.02")["results"]
+
+    assert results["stile_length"]["text"] == results["frame_height"]["text"]
+
+
+@pytest.mark.parametrize(("entries", "holes"), [({}, True), ({"foot": "shed"}, False), ({"foot": "shed", "mid_rails": "1"}, True)])
+def test_weep_holes_are_drilled_where_water_can_stand(entries: dict[str, str], holes: bool) -> None:
+    """A shed foot without mid rails has no groove that would hold any."""
+    assert holes == any("weep holes" in step for step in worked("frame", **entries)["steps"])
+
+
 LAST = ("Apart again, drill weep holes", "Cut the panes", "Glue-up", "Saw the horns off")
 
 

@@ -176,6 +176,12 @@ def test_a_shim_is_as_thick_as_it_measures():
     assert texts_of("hinge-mortise", leaf=".085", other_leaf=".085", closed_gap=".03")["rout_moving"].startswith("3/64")
 
 
+def test_where_nothing_is_cut_no_bit_is_asked_about():
+    """A bit that would fit no bushing, or be wider than the leaf, is no matter for a hinge that is shimmed."""
+    assert raised(gap="1/4", bit="1") == {"shimmed"}
+    assert raised(gap="1/4", bit="5") == {"shimmed"}
+
+
 def test_where_nothing_is_cut_no_template_is_made():
     """On the surface there is no template, no corner to square and no mortise to measure; nor with a bit that fits no bushing."""
     assert not {"template_offset", "template_length", "template_width", "corner_radius"} & set(texts_of("hinge-mortise", gap="7/32"))

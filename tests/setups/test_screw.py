@@ -10,8 +10,10 @@ CHECKS = [
     ("gauge_large", {"gauge": "15"}, {"gauge": "14"}),
     ("thinner_than_any", {"measured_body": "0.078"}, {"measured_body": "0.079"}),
     ("thicker_than_any", {"measured_body": "0.249"}, {"measured_body": "0.248"}),
-    ("not_its_gauge", {"measured_body": "0.169"}, {"measured_body": "0.168"}),
+    ("not_its_gauge", {"measured_body": "0.171"}, {"measured_body": "0.170"}),
     ("not_its_gauge", {"measured_body": "0.156"}, {"measured_body": "0.157"}),
+    ("off_its_gauge", {"measured_body": "0.169"}, {"measured_body": "0.168"}),
+    ("body_far_off", {"measured_body": "0.290"}, {"measured_body": "0.289"}),
     ("depth_move_far_off", {"measured_countersink": "0.441"}, {"measured_countersink": "0.440"}),
 ]
 
@@ -76,7 +78,7 @@ def test_the_shank_as_it_measures_goes_on_to_the_drills():
 
 def test_a_shank_thicker_than_the_head_has_no_countersink_depth():
     """A cone that would stand on its point is left out."""
-    assert "countersink_depth" not in results_of("screw", measured_body="0.34")
+    assert "countersink_depth" not in results_of("screw", gauge="2", head="flat", measured_body="0.19")
 
 
 def test_a_shank_finer_than_any_gauge_has_none():

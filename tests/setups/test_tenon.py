@@ -99,6 +99,18 @@ def test_sizes_as_cut() -> None:
     assert close((1.375 - 0.365) / 2, value(data, "shoulder_as_cut"))
 
 
+def test_a_tenon_far_off_is_taken_for_a_slip() -> None:
+    """What is measured again has no size as cut to go by."""
+    assert not {"play_as_cut", "shoulder_as_cut"} & set(worked("tenon", measured_tenon="0.9")["results"])
+
+
+def test_a_coarse_tape_says_one_length_alike_everywhere() -> None:
+    """Set at the bare marks of a tape in sixteenths, fence and blade leave a tenon that is no longer than it is said to be."""
+    results = worked("tenon", tape="16")["results"]
+
+    assert ["7/16 full", "7/16 full", "1 5/16 full"] == [results[name]["text"] for name in ("tenon_length", "cheek_height", "fence_to_blade")]
+
+
 def test_a_tenon_that_will_not_enter_has_no_play() -> None:
     """A tenon wider than its groove has no play to tell."""
     assert "play_as_cut" not in worked("tenon", measured_tenon="0.38")["results"]
