@@ -21,7 +21,10 @@ def solve_job(job, world):
 
 
 def solve_cuts(job, world):
-    """A job as far as its cut list: items, runs, sections with their parts, and what could not be read, by place."""
+    """A job as far as its cut list: items, runs, sections with their parts, and what could not be read, by place.
+
+    `rough` is what each part is left long, or None while that cannot be read.
+    """
     errors = {}
     solved = work_job(job, world)
     for each in solved["worked"]:
@@ -37,7 +40,8 @@ def solve_cuts(job, world):
     for place in solved["own"]["errors"]:
         errors[place] = solved["own"]["errors"][place]
     solved["sections"] = by_section(item_parts(solved["worked"]) + solved["own"]["parts"])
-    solved["rough"] = read_setting(job["rough"], True, job, world, errors, "rough")
+    rough = read_setting(job["rough"], True, job, world, errors, "rough")
+    solved["rough"] = None if "rough" in errors else rough
     solved["errors"] = errors
     return solved
 
@@ -165,8 +169,21 @@ def lay_sections(sections, rough, job, world, errors):
     lines = read_lumber_lines(job, world, errors)
     readable = "kerf" not in errors and "trim" not in errors and "rough" not in errors
     wood = [each for each in sections if readable and not each["pane"]]
-    laid = kept_laid(wood, lines, [kerf, trim, rough], world)
+    laid = kept_laid(wood, lines, [kerf, trim, 0 if rough is None else rough], world)
+    # of lines that cannot be read nobody knows what more, or what less, is to buy
+    unread = [place for place in errors if place.split(" ")[0] in ["parts", "lumber"]]
+    if len(unread) > 0:
+        laid = [unproven(each) for each in laid]
     return {"laid": laid, "kerf": kerf, "trim": trim, "readable": readable}
+
+
+def unproven(laid):
+    """A section on boards of which it is not said that there can be no fewer."""
+    found = {"proven": False}
+    for key in laid:
+        if key != "proven":
+            found[key] = laid[key]
+    return found
 
 
 def kept_laid(wood, lines, cutting, world):

@@ -41,15 +41,16 @@ def read_job(document, world):
     if len(faults) == 0 and version > JOB_VERSION:
         return refused("version", "This job was made by a newer shopcalc. Take the newer version here first; nothing was changed.")
     check_keys(document, JOB_KEYS, "", faults)
+    shop = texts_of(document, "shop", NAME_MARKS, 400, "", faults, kind_of)
     job = {
         "format": JOB_FORMAT,
         "version": JOB_VERSION,
         "title": text_of(document, "title", "Job", 120, "", faults, kind_of),
         "notes": text_of(document, "notes", "", 4000, "", faults, kind_of),
-        "kerf": text_of(document, "kerf", "1/8 in", 60, "", faults, kind_of),
+        "kerf": text_of(document, "kerf", shop["kerf"] if "kerf" in shop else "1/8 in", 60, "", faults, kind_of),
         "trim": text_of(document, "trim", "1/2 in", 60, "", faults, kind_of),
         "rough": text_of(document, "rough", "1 in", 60, "", faults, kind_of),
-        "shop": texts_of(document, "shop", NAME_MARKS, 400, "", faults, kind_of),
+        "shop": shop,
         "readings": texts_of(document, "readings", KEY_MARKS, 400, "", faults, kind_of),
         "ticks": texts_of(document, "ticks", KEY_MARKS, 2000, "", faults, kind_of),
         "items": [],

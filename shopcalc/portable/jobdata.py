@@ -2,10 +2,13 @@
 
 from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.cutlist import solve_cuts, solve_job
-from shopcalc.portable.jobview import changed_since, faces_of, faults_of, pieces_of, shown_section, shown_troubles
 from shopcalc.portable.laying import layout_data
 from shopcalc.portable.order import job_shop
+from shopcalc.portable.passing import faces_of, pieces_of
+from shopcalc.portable.ticks import changed_since
+from shopcalc.portable.troubles import shown_troubles
 from shopcalc.portable.wood import waste_of, whole_boards
+from shopcalc.portable.woodview import shown_section
 from shopcalc.portable.writing import decimal_text
 
 
@@ -13,6 +16,7 @@ def job_data(job, world):
     """A job as data for a script: lengths in inches, settings with their texts."""
     solved = solve_job(job, world)
     rough = solved["rough"]
+    shop = job_shop(job)
     plain = world["numbers"]["plain"]
     order = []
     for run in solved["runs"]:
@@ -27,7 +31,7 @@ def job_data(job, world):
                 "faces": [one["text"] for one in faces_of(run["stints"])],
                 "reading": run["reading"],
                 "done": run["done"],
-                "changed": [one["text"] for one in changed_since(run["stints"])],
+                "changed": [one["text"] for one in changed_since(run["stints"], shop, world)],
                 "stints": [stint["name"] for stint in run["stints"]],
             }
         )
@@ -40,13 +44,20 @@ def job_data(job, world):
                     "item": part["of"],
                     "count": plain(part["count"]),
                     "length": plain(part["length"]),
-                    "rough": plain(part["length"] if section["pane"] else part["length"] + rough),
+                    "rough": rough_data(part, section, rough, plain),
                     "width": plain(part["width"]),
                     "thickness": plain(part["thickness"]),
                 }
             )
     boards = [laid_data(laid, world["numbers"]) for laid in solved["cutting"]["laid"]]
     return {"order": order, "cuts": cuts, "boards": boards, "bill": bill_data(solved["cutting"]["laid"], plain), "errors": solved["errors"]}
+
+
+def rough_data(part, section, rough, plain):
+    """The length that a part is cut to first; none while it cannot be read how much is left long."""
+    if section["pane"]:
+        return plain(part["length"])
+    return None if rough is None else plain(part["length"] + rough)
 
 
 def laid_data(laid, numbers):
@@ -126,6 +137,6 @@ def cut_list_csv(job, world):
             exact = decimal_text(section["parts"][place]["length"], 4, True)
             fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"], exact]
             lines.append(",".join([csv_field(field) for field in fields]))
-    for trouble in shown_troubles(solved["worked"], [faults_of(each) for each in solved["worked"]]):
+    for trouble in shown_troubles(solved, job):
         lines.append(",".join([csv_field(field) for field in ["", "", trouble["label"] + trouble["text"], trouble["label"], "", "", ""]]))
     return "\r\n".join(lines) + "\r\n"

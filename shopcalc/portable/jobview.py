@@ -1,7 +1,7 @@
 """What the page of a job shows: its items, order of work, cut list and boards."""
 
 from shopcalc.portable.bench import inner_benches
-from shopcalc.portable.card import shown_checks, shown_stops
+from shopcalc.portable.card import shown_checks
 from shopcalc.portable.cutlist import solve_job
 from shopcalc.portable.doubts import shown_doubts
 from shopcalc.portable.form import tape_options
@@ -10,10 +10,12 @@ from shopcalc.portable.links import encoded, shop_query, with_parts
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.order import job_shop, nearly_one
 from shopcalc.portable.own import is_empty_line
+from shopcalc.portable.passing import faces_of, passing_of, pieces_of
 from shopcalc.portable.sentences import unbroken
-from shopcalc.portable.ticks import done_text, pieces_passing, wanted_otherwise
-from shopcalc.portable.woodview import section_title, shown_wood
-from shopcalc.portable.writing import decimal_text, quoted_length
+from shopcalc.portable.ticks import changed_since, spread_of
+from shopcalc.portable.troubles import SIZE_NAMES, faults_of, shown_troubles
+from shopcalc.portable.woodview import shown_section, shown_wood
+from shopcalc.portable.writing import decimal_text
 
 # The fields of a line: its key in the document, its label, what is typed there.
 LINE_FIELDS = {
@@ -39,9 +41,8 @@ def job_view(job, world):
     """All that the page of a job shows, under the page's own head."""
     solved = solve_job(job, world)
     shop = job_shop(job)
-    faults = [faults_of(each) for each in solved["worked"]]
-    items = [shown_item(each, faults[at], shop) for at, each in enumerate(solved["worked"])]
-    stages = shown_stages(solved["runs"], world)
+    items = [shown_item(each, faults_of(each), shop) for each in solved["worked"]]
+    stages = shown_stages(solved["runs"], shop, world)
     sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
     wood = shown_wood(solved["cutting"], shop, world)
     doubts = shown_doubts(solved["worked"])
@@ -51,7 +52,7 @@ def job_view(job, world):
         "notes": job["notes"],
         "items": items,
         "has_items": len(items) > 0,
-        "troubles": shown_troubles(solved["worked"], faults),
+        "troubles": shown_troubles(solved, job),
         "doubts": doubts,
         "has_doubts": len(doubts) > 0,
         "stages": stages,
@@ -66,9 +67,9 @@ def job_view(job, world):
         "has_rips": len(wood["rips"]) > 0,
         "partless": ", ".join(partless),
         "has_partless": len(partless) > 0,
-        "kerf": shown_entry("kerf", "Kerf", job["kerf"], solved["errors"]),
-        "trim": shown_entry("trim", "Squared off one end", job["trim"], solved["errors"]),
-        "rough": shown_entry("rough", "Left long, each part", job["rough"], solved["errors"]),
+        "kerf": shown_entry("kerf", job["kerf"], solved["errors"]),
+        "trim": shown_entry("trim", job["trim"], solved["errors"]),
+        "rough": shown_entry("rough", job["rough"], solved["errors"]),
         "lumber": shown_lines(job["lumber"], "lumber", solved["errors"]),
         "loose": shown_lines(job["parts"], "parts", solved["errors"]),
         "units": "mm" if shop["metric"] else "in",
@@ -86,10 +87,10 @@ def shapes_parts(about, world):
     return False
 
 
-def shown_entry(name, label, text, errors):
+def shown_entry(name, text, errors):
     """One length of the job as a field."""
     wrong = name in errors
-    return {"name": name, "label": label, "text": text, "wrong": wrong, "note": errors[name] if wrong else ""}
+    return {"name": name, "label": SIZE_NAMES[name], "text": text, "wrong": wrong, "note": errors[name] if wrong else ""}
 
 
 def shown_lines(lines, name, errors):
@@ -144,40 +145,17 @@ def shown_item(each, wrong, shop):
     }
 
 
-def faults_of(each):
-    """What is wrong with an item: entries that cannot be read, and what its card stops at."""
-    errors = each["found"]["entries"]["errors"]
-    wrong = []
-    for declared in each["about"]["inputs"]:
-        if declared["name"] in errors:
-            wrong.append({"label": declared["label"], "note": errors[declared["name"]]})
-    for bench in each["found"]["benches"]:
-        wrong = wrong + [{"label": "Stop", "note": check["text"]} for check in shown_stops(bench)]
-    return wrong
-
-
-def shown_troubles(worked, faults):
-    """Over every list of the job: which items are not in it, or had better not be worked, and why; `faults` as the items stand."""
-    rows = []
-    for at, each in enumerate(worked):
-        if len(faults[at]) > 0:
-            why = " ".join([one["label"] + ": " + one["note"] for one in faults[at]])
-            left_out = " is left out. " if each["refused"] else ": "
-            rows.append({"label": each["item"]["label"], "text": left_out + why})
-    return rows
-
-
-def shown_stages(runs, world):
+def shown_stages(runs, shop, world):
     """The runs under the stages of the work, those that have any."""
     stages = []
     for place, name in enumerate(world["stages"]):
-        rows = [shown_run(run) for run in runs if run["operation"]["stage"] == place]
+        rows = [shown_run(run, shop, world) for run in runs if run["operation"]["stage"] == place]
         if len(rows) > 0:
             stages.append({"stage": name, "runs": rows, "slug": name.replace(" ", "-")})
     return stages
 
 
-def shown_run(run):
+def shown_run(run, shop, world):
     """One run: its setting, what passes, which face goes where, its tick and its reading."""
     operation = run["operation"]
     stints = run["stints"]
@@ -205,8 +183,8 @@ def shown_run(run):
         "done": run["done"],
         "partly": len(done) > 0 and len(left) > 0,
         "left": ", ".join([one["text"] for one in pieces_of(left)]) if len(done) > 0 else "",
-        "changed": changed_since(stints),
-        "spread": spread_of(run),
+        "changed": changed_since(stints, shop, world),
+        "spread": spread_of(run, shop, world),
         "has_reading": len(operation["reading"]) > 0,
         "reading_label": operation["reading_label"],
         "reading_kind": reading_kind(stints[0]),
@@ -215,7 +193,7 @@ def shown_run(run):
         "reading_wrong": len(run["fault"]) > 0,
         "corrections": [{"text": text} for text in operation["corrections"]],
         "warnings": warnings_of(run),
-        "near": near_text(near),
+        "near": near_text(near, shop),
         "is_near": len(near) > 0,
     }
 
@@ -251,43 +229,12 @@ def checks_about(reading, benches):
     return found
 
 
-def changed_since(stints):
-    """What was cut before a setting moved, or before there was more of it."""
-    rows = []
-    for stint in stints:
-        if stint["is_short"]:
-            told = stint["item"]["label"] + ", " + stint["operation"]["label"] + ": "
-            rows.append({"text": told + stint["passed"] + " had passed, now there are " + decimal_text(stint["many"], 0, False) + "."})
-        for moved in stint["moved"]:
-            rows.append(
-                {
-                    "text": stint["item"]["label"]
-                    + ", "
-                    + moved["label"]
-                    + ": cut at "
-                    + moved["then"]
-                    + ", now "
-                    + moved["now"]
-                    + ". Try what has passed before it is used."
-                }
-            )
-    return rows
-
-
-def spread_of(run):
-    """What single items of a run would want by themselves: within the tape's division, but more than a hair away."""
-    rows = []
-    for stint in run["stints"]:
-        for setting in wanted_otherwise(stint, run):
-            rows.append({"text": stint["item"]["label"] + " by itself, " + setting["label"] + ": " + done_text(setting) + "."})
-    return rows
-
-
-def near_text(near):
+def near_text(near, shop):
     """That another run's setting is within reach of this one."""
     if len(near) == 0:
         return ""
-    return "Within 1/64 in of the run at " + setting_in_full(near[0]) + ": if its parts may differ by so little, one setting serves both."
+    reach = "0.4 mm" if shop["metric"] else "1/64 in"
+    return "Within " + reach + " of the run at " + setting_in_full(near[0]) + ": if its parts may differ by so little, one setting serves both."
 
 
 def setting_in_full(run):
@@ -298,42 +245,6 @@ def setting_in_full(run):
     return ", ".join(texts)
 
 
-def pieces_of(stints):
-    """What passes at a run: how many of which part, of which item."""
-    rows = []
-    for stint in stints:
-        for part in pieces_passing(stint):
-            count = decimal_text(part["count"], 0, False)
-            of = "" if part["whole"] else " (" + stint["item"]["label"] + ")"
-            rows.append({"text": count + " " + part["label"] + of, "count": count, "label": part["label"], "of": stint["item"]["label"]})
-    return rows
-
-
-def faces_of(stints):
-    """Which face goes where at a run; items may differ in it."""
-    rows = []
-    for stint in stints:
-        text = stint["operation"]["face"]
-        if len(text) > 0 and len([row for row in rows if row["text"] == text]) == 0:
-            rows.append({"text": text})
-    return rows
-
-
-def passing_of(stints):
-    """What passes at a run, a line for each item."""
-    rows = []
-    before = 0
-    for stint in stints:
-        parts = pieces_passing(stint)
-        text = ", ".join([decimal_text(part["count"], 0, False) + " " + part["label"] for part in parts])
-        if stint["item"]["id"] == before and not parts[0]["whole"]:
-            rows[len(rows) - 1]["text"] = rows[len(rows) - 1]["text"] + ", " + text
-        else:
-            rows.append({"of": stint["item"]["label"], "named": not parts[0]["whole"], "text": text})
-        before = stint["item"]["id"]
-    return rows
-
-
 def progress_text(runs):
     """How far the work has come."""
     done = 0
@@ -341,20 +252,3 @@ def progress_text(runs):
         if run["done"]:
             done = done + 1
     return str(done) + " of " + str(len(runs)) + " runs done"
-
-
-def shown_section(section, rough, shop, world):
-    """The parts of one section for the cut list."""
-    rows = []
-    for part in section["parts"]:
-        left_long = part["length"] if section["pane"] else part["length"] + rough
-        rows.append(
-            {
-                "count": decimal_text(part["count"], 0, False),
-                "label": part["label"],
-                "of": part["of"],
-                "finished": part["texts"]["length"],
-                "rough": "" if section["pane"] else quoted_length(left_long, "up", shop, world["units"]),
-            }
-        )
-    return {"section": section_title(section), "pane": section["pane"], "rows": rows}

@@ -47,6 +47,8 @@ def read_pieces(text, most, shop, units, numbers):
     for place, part in enumerate(row_parts(text)):
         row = split_piece(part)
         got = read_above_zero(row["length"], shop, units, numbers)
+        if len(row["asked"]) > 0:
+            got = {"ok": False, "message": row["asked"]}
         if got["ok"] and letters_in(row["label"]) > LONGEST_LABEL:
             got = {"ok": False, "message": "A label has at most 40 characters."}
         many = read_count(row["count"], units, numbers)
@@ -63,11 +65,14 @@ def read_pieces(text, most, shop, units, numbers):
 
 def part_name(part):
     """A part as it was typed, cut short, to say which is meant."""
-    return "\u201c" + first_letters(trimmed(part), 30) + "\u201d"
+    return "\u201c" + first_letters(unspaced(part), 30) + "\u201d"
 
 
 def split_piece(part):
-    """The three texts of one part: what stands before its first number is a label, and what stands behind the count."""
+    """The three texts of one part: what stands before its first number is a label, and what stands behind the count.
+
+    Where they could be meant the other way round, what is `asked`.
+    """
     chars = characters(unspaced(part))
     start = 0
     while start < len(chars) and not begins_number(chars, start):
@@ -75,7 +80,7 @@ def split_piece(part):
     label = "".join(chars[0:start])
     named = "".join([" ", trimmed(label)])
     if is_times(named[len(named) - 1]) and named[len(named) - 2] in SPACES:
-        return {"label": "", "length": "", "count": "1"}  # only how many: the length is missing
+        return piece_texts("", "", "1", "")  # only how many: the length is missing
     end = len(chars)
     while end > start and chars[end - 1] not in DIGITS:
         end = end - 1
@@ -91,15 +96,50 @@ def split_piece(part):
         label = trimmed(label) if len(trimmed(label)) > 0 else trimmed(behind)
         length = "".join(chars[start : sign - 1])
         if len(trimmed(behind)) == 0 or label == trimmed(behind):
-            return {"label": label, "length": length, "count": "".join(chars[first:end])}
-    return {"label": trimmed(label), "length": "".join(chars[start : len(chars)]), "count": "1"}
+            count = "".join(chars[first:end])
+            usual = chars[sign - 2] in SPACES and sign == first
+            return piece_texts(label, length, count, "" if usual else asked_of(unspaced(length), count))
+    return piece_texts(trimmed(label), "".join(chars[start : len(chars)]), "1", "")
+
+
+def piece_texts(label, length, count, asked):
+    """The texts of one part; a length with a times in it says how many before it."""
+    if len([one for one in characters(length) if is_times(one)]) > 0:
+        asked = "Write how many behind the length, such as 36 x3."
+    return {"label": label, "length": length, "count": count, "asked": asked}
+
+
+def asked_of(length, count):
+    """What to ask where `3 x 96` may be ninety-six of three inches, or three of ninety-six."""
+    if len([one for one in length if one not in DIGITS]) > 0 or len(length) > 4 or len(count) > 4 or int(length) >= int(count):
+        return ""
+    return (
+        "Write "
+        + count
+        + " x"
+        + length
+        + " for "
+        + length
+        + " of "
+        + count
+        + ", or "
+        + length
+        + " x"
+        + count
+        + " for "
+        + count
+        + " of "
+        + length
+        + "."
+    )
 
 
 def begins_number(chars, at):
-    """Whether a measurement may begin there; the point behind a label does not begin one."""
+    """Whether a measurement may begin there; the point behind a label does not begin one, nor does the hyphen in one."""
     one = chars[at]
-    if one == ".":
-        return at + 1 < len(chars) and chars[at + 1] in DIGITS
+    if one == "." or (one == "-" and at > 0):
+        follows = at + 1 < len(chars) and chars[at + 1] in DIGITS
+        return follows and (one == "." or chars[at - 1] in SPACES)
     return one in DIGITS or one in VULGAR or one == "(" or one == "-"
 
 
@@ -109,12 +149,12 @@ def is_times(one):
 
 
 def trimmed(text):
-    """A text without spaces and colons at its ends."""
+    """A text without spaces, colons and hyphens at its ends."""
     start = 0
     end = len(text)
-    while start < end and (text[start] in SPACES or text[start] == ":"):
+    while start < end and (text[start] in SPACES or text[start] in ":-"):
         start = start + 1
-    while end > start and (text[end - 1] in SPACES or text[end - 1] == ":"):
+    while end > start and (text[end - 1] in SPACES or text[end - 1] in ":-"):
         end = end - 1
     return text[start:end]
 
@@ -156,8 +196,8 @@ def read_some(text, shop, units, numbers):
     row = split_piece(text)
     named = len(row["label"]) > 0 or len(row["length"]) == 0
     length = text if named else row["length"]
-    if not named and len([one for one in characters(length) if is_times(one)]) > 0:
-        return {"ok": False, "message": "Write how many behind the length, such as 1/8 x3."}
+    if not named and len(row["asked"]) > 0:
+        return {"ok": False, "message": row["asked"]}
     got = read_above_zero(length, shop, units, numbers)
     many = {"ok": True, "value": 1} if named else read_count(row["count"], units, numbers)
     if got["ok"] and (not many["ok"] or same(many["value"], 0) or above(many["value"], MOST_ALIKE)):

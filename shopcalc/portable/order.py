@@ -52,7 +52,7 @@ def work_job(job, world):
         akin[kind].append(run)
         run["nth"] = nth
         run["akin"] = akin[kind]
-        mark_done(run, job_shop(job), world)
+        mark_done(run, world)
     for each in worked:
         each["refused"] = each["item"]["id"] in refused
     return {"worked": worked, "own": own, "runs": runs}

@@ -4,6 +4,8 @@ A line that is emptied keeps its place, so its place is its name: `1000002/part/
 """
 
 from shopcalc.portable.job import nth_line
+from shopcalc.portable.listed import is_times
+from shopcalc.portable.marks import characters
 from shopcalc.portable.operations import length_setting
 from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import above, at_least
@@ -51,15 +53,8 @@ def read_size(line, name, job, world, errors, place):
 
 
 def is_named_size(text):
-    """Whether a text is two numbers with an x between, as a yard names its boards."""
-    sides = text.lower().split("x")
-    return len(sides) == 2 and is_figures(sides[0]) and is_figures(sides[1])
-
-
-def is_figures(text):
-    """Whether a text is digits alone, or a fraction such as 5/4."""
-    marks = [one for one in text if one != " "]
-    return len(marks) > 0 and len([one for one in marks if one not in "0123456789/"]) == 0
+    """Whether a text has a times in it, as a yard names its boards: no width and no thickness is a product."""
+    return len([one for one in characters(text) if is_times(one)]) > 0
 
 
 def own_parts(job, world):

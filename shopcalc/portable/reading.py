@@ -74,15 +74,35 @@ def read_angle(text, units, numbers):
 
 
 def refuse_doubtful(state, degrees):
-    """Ask what a fraction alone is: `5/12` is how many write a pitch, and as degrees it would be next to nothing."""
+    """Ask what a number over a number is: `5/12` is how many write a pitch, and as degrees it would be next to nothing."""
     tokens = state["tokens"]
-    first = tokens[0]
-    over = len(tokens) == 4 and tokens[1]["kind"] == "/"
-    alone = len(tokens) == 2 and first["kind"] == "vulgar"
-    if (over or alone) and not above(degrees, STEEPEST):
-        top = first["text"] if over else str(first["top"])
-        under = tokens[2]["text"] if over else str(first["under"])
-        fail(state, "Write " + top + " in " + under + " for a slope, or " + top + "/" + under + " deg for degrees.")
+    last = len(tokens) - 2  # the end stands behind it
+    if state["marked"] or above(degrees, STEEPEST):
+        return
+    if last == 0 and tokens[0]["kind"] == "vulgar":
+        ask_slope(state, str(tokens[0]["top"]), str(tokens[0]["under"]))
+    elif is_quotient(tokens[0 : last + 1]):
+        ask_slope(state, text_of_tokens(tokens[0 : last - 1]), tokens[last]["text"])
+
+
+def ask_slope(state, rise, run):
+    """Ask for a slope or for degrees."""
+    fail(state, "Write " + rise + " in " + run + " for a slope, or " + rise + "/" + run + " deg for degrees.")
+
+
+def is_quotient(tokens):
+    """Whether an entry ends in a division by a number, and not in the fraction of a mixed number or of a sum."""
+    last = len(tokens) - 1
+    if last < 2 or tokens[last]["kind"] != "number" or tokens[last - 1]["kind"] != "/":
+        return False
+    mixed = last > 2 and tokens[last - 2]["kind"] == "number" and tokens[last - 3]["kind"] == "number"
+    return not mixed and len([one for one in tokens if one["kind"] == "+" or one["kind"] == "-"]) == 0
+
+
+def text_of_tokens(tokens):
+    """Tokens as they were typed, a space for many."""
+    texts = [(" " if place > 0 and token["spaced"] else "") + token["text"] for place, token in enumerate(tokens)]
+    return "".join(texts)
 
 
 def read_count(text, units, numbers):

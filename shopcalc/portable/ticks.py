@@ -5,9 +5,10 @@ longer agrees is told and never changed.
 """
 
 from shopcalc.portable.marks import DIGITS
-from shopcalc.portable.reading import read_length
+from shopcalc.portable.passing import how_many, pieces_passing
+from shopcalc.portable.reading import read_count, read_length
 from shopcalc.portable.snap import above, size_of
-from shopcalc.portable.writing import decimal_text
+from shopcalc.portable.writing import decimal_text, quoted_length
 
 DONE_BETWEEN = "; "
 PASSED = " | "  # between what a tick remembers of the settings and of how many had passed
@@ -15,11 +16,11 @@ FEW = 12  # marks that a tick remembers one by one
 REACH = 500  # parts of an inch: two thousandths
 
 
-def mark_done(run, shop, world):
+def mark_done(run, world):
     """Note of a run, and of every stint of it, whether it is done, and what has moved since it was."""
     run["done"] = True
     for stint in run["stints"]:
-        stint["moved"] = moved_settings(stint, run, shop, world)
+        stint["moved"] = moved_settings(stint, run, world)
         stint["many"] = how_many(pieces_passing(stint))
         stint["is_short"] = stint["is_ticked"] and is_fewer(stint["passed"], stint["many"])
         stint["done"] = stint["is_ticked"] and len(stint["moved"]) == 0 and not stint["is_short"]
@@ -46,7 +47,7 @@ def thousandths(length):
     return decimal_text(length, 3, False)
 
 
-def moved_settings(stint, run, shop, world):
+def moved_settings(stint, run, world):
     """The settings of its run that are no longer what they were when the stint was ticked: label, then and now.
 
     All of a run is cut at the setting of its first stint, whatever within the tape's division the others would ask for.
@@ -63,30 +64,56 @@ def moved_settings(stint, run, shop, world):
     moved = []
     for place, setting in enumerate(settings):
         now = done_text(setting)
-        if then[place] != now and not is_within_reach(then[place], setting, shop, world):
+        if then[place] != now and not is_within_reach(then[place], setting, world):
             moved.append({"label": setting["label"], "then": then[place], "now": now})
     return moved
 
 
-def is_within_reach(then, setting, shop, world):
+def is_within_reach(then, setting, world):
     """Whether a length, or each of a row, was the same to two thousandths, which is what a hand can repeat."""
-    if setting["kind"] == "length":
-        return was_within(then, setting["value"], shop, world)
-    if setting["kind"] != "lengths" or not then.endswith(" in"):
+    was = remembered(then, world)
+    now = remembered(done_text(setting), world)
+    if was["count"] != now["count"] or was["count"] == 0:
         return False
-    marks = then[0 : len(then) - 3].split(", ")
-    if len(marks) != len(setting["value"]):
-        return False
-    for place, mark in enumerate(marks):
-        if not was_within(mark + " in", setting["value"][place], shop, world):
+    for place, mark in enumerate(was["marks"]):
+        if not is_within(mark, now["marks"][place], REACH):
             return False
     return True
 
 
-def was_within(then, length, shop, world):
-    """Whether a length that a tick remembers is within reach of what it is now."""
-    got = read_length(then, shop, world["units"], world["numbers"])
-    return got["ok"] and is_within(got["value"], length, REACH)
+def remembered(text, world):
+    """The lengths that a tick remembers, and how many they were: of a long row only two. None where it says none."""
+    none = {"count": 0, "marks": []}
+    if not text.endswith(" in"):
+        return none
+    body = text[0 : len(text) - 3]
+    sides = body.split(" from ")
+    texts = sides[len(sides) - 1].split(" to " if len(sides) == 2 else ", ")
+    marks = []
+    for mark in texts:
+        got = read_length(mark, {"metric": False}, world["units"], world["numbers"])
+        if not got["ok"]:
+            return none
+        marks.append(got["value"])
+    if len(sides) == 1:
+        return {"count": len(marks), "marks": marks}
+    many = read_count(sides[0], world["units"], world["numbers"])
+    return {"count": int(many["value"]), "marks": marks} if many["ok"] and len(marks) == 2 else none
+
+
+def said_done(ticked, shop, world):
+    """What a tick remembers as it is said in this shop."""
+    said = []
+    for text in ticked.split(DONE_BETWEEN):
+        was = remembered(text, world)
+        marks = [quoted_length(mark, "nearest", shop, world["units"]) for mark in was["marks"]]
+        if not shop["metric"] or was["count"] == 0:
+            said.append(text)
+        elif was["count"] == len(marks):
+            said.append(", ".join(marks))
+        else:
+            said.append(str(was["count"]) + " from " + marks[0] + " to " + marks[1])
+    return DONE_BETWEEN.join(said)
 
 
 def is_within(a, b, parts):
@@ -104,14 +131,6 @@ def wanted_otherwise(stint, run):
     return found
 
 
-def how_many(pieces):
-    """How many pieces there are in all."""
-    many = 0
-    for piece in pieces:
-        many = many + piece["count"]
-    return many
-
-
 def is_fewer(passed, many):
     """Whether fewer pieces had passed than there are now; a tick that does not say how many is good for all."""
     for one in passed:
@@ -120,9 +139,35 @@ def is_fewer(passed, many):
     return len(passed) > 0 and above(many, int(passed))
 
 
-def pieces_passing(stint):
-    """Which parts of an item pass at a run, and how many: label and count."""
-    quantity = stint["item"]["quantity"]
-    if len(stint["operation"]["parts"]) == 0:
-        return [{"label": stint["item"]["label"], "count": quantity, "whole": True}]
-    return [{"label": part["label"], "count": part["count"] * quantity, "whole": False} for part in stint["operation"]["parts"]]
+def changed_since(stints, shop, world):
+    """What was cut before a setting moved, or before there was more of it."""
+    rows = []
+    for stint in stints:
+        if stint["is_short"]:
+            told = stint["item"]["label"] + ", " + stint["operation"]["label"] + ": "
+            rows.append({"text": told + stint["passed"] + " had passed, now there are " + decimal_text(stint["many"], 0, False) + "."})
+        for moved in stint["moved"]:
+            rows.append(
+                {
+                    "text": stint["item"]["label"]
+                    + ", "
+                    + moved["label"]
+                    + ": cut at "
+                    + said_done(moved["then"], shop, world)
+                    + ", now "
+                    + said_done(moved["now"], shop, world)
+                    + ". Try what has passed before it is used."
+                }
+            )
+    return rows
+
+
+def spread_of(run, shop, world):
+    """What single items of a run would want by themselves: within the tape's division, but more than a hair away."""
+    rows = []
+    for stint in run["stints"]:
+        for setting in wanted_otherwise(stint, run):
+            rows.append(
+                {"text": stint["item"]["label"] + " by itself, " + setting["label"] + ": " + said_done(done_text(setting), shop, world) + "."}
+            )
+    return rows

@@ -5,7 +5,7 @@ from shopcalc.portable.laying import cuts_in_words, length_said, named_size, sho
 from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.snap import same
 from shopcalc.portable.wood import ripped_from, waste_of, whole_boards
-from shopcalc.portable.writing import decimal_text
+from shopcalc.portable.writing import decimal_text, quoted_length
 
 
 def shown_wood(cutting, shop, world):
@@ -158,3 +158,20 @@ def bill_text(laid):
     if unlaid > 0:
         said.append("Without " + decimal_text(unlaid, 0, False) + " pieces that are on no board: make two jobs of it.")
     return " ".join(said)
+
+
+def shown_section(section, rough, shop, world):
+    """The parts of one section for the cut list; `rough`, what is left long, is None while it cannot be read."""
+    rows = []
+    for part in section["parts"]:
+        known = not section["pane"] and rough is not None
+        rows.append(
+            {
+                "count": decimal_text(part["count"], 0, False),
+                "label": part["label"],
+                "of": part["of"],
+                "finished": part["texts"]["length"],
+                "rough": quoted_length(part["length"] + rough, "up", shop, world["units"]) if known else "",
+            }
+        )
+    return {"section": section_title(section), "pane": section["pane"], "rows": rows}

@@ -73,6 +73,13 @@ def test_the_least_job_is_taken_and_filled_in() -> None:
     assert sorted(found["job"]) == sorted(JOB_KEYS)
 
 
+def test_a_job_that_says_no_kerf_has_that_of_its_shop() -> None:
+    """The blade is the shop's; a shop that says none has the usual one."""
+    assert ["3/32", "1/16", "1/8 in"] == [
+        taken({**LEAST, **fields})["job"]["kerf"] for fields in ({"shop": {"kerf": "3/32"}}, {"shop": {"kerf": "3/32"}, "kerf": "1/16"}, {})
+    ]
+
+
 def test_an_item_without_a_name_is_called_by_its_card() -> None:
     """A label may be left out."""
     found = taken({**LEAST, "items": [{"id": 1, "setup": "tenon"}]})

@@ -30,11 +30,13 @@ def stock(typed: str, most: int = 50) -> Any:
         ("36 x4, 24 1/2 x6", [("", 36, 4), ("", Fraction(49, 2), 6)]),
         ("rail 22 15/16 x2", [("rail", Fraction(367, 16), 2)]),
         ("22 15/16 x2 rail", [("rail", Fraction(367, 16), 2)]),
+        ("96 x 3, 3 x96", [("", 96, 3), ("", 3, 96)]),
         ("leg: 16 1/4 x 4; 12", [("leg", Fraction(65, 4), 4), ("", 12, 1)]),
         ("36 x4,", [("", 36, 4)]),
         ("36 x4,\u00a0\t", [("", 36, 4)]),
         ("36 x4\u200b", [("", 36, 4)]),
         ("\uff13\uff16 x\uff14\uff0c leg\uff1a \uff18", [("", 36, 4), ("leg", 8, 1)]),
+        ("mid-rail 22 x2, rail-22, T-bar 24, stile - 7-1/2", [("mid-rail", 22, 2), ("rail", 22, 1), ("T-bar", 24, 1), ("stile", Fraction(15, 2), 1)]),
         ("", []),
     ],
 )
@@ -50,6 +52,11 @@ def test_parts_have_a_length_how_many_and_a_label(typed: str, read: Any) -> None
         ("36 x0", "Part 1, \u201c36 x0\u201d"),
         ("banana", "Part 1, \u201cbanana\u201d"),
         ("0 x3", "cannot be zero"),
+        ("rail -22", "cannot be negative"),
+        ("2 x 36 1/2", "how many behind the length"),
+        ("36 x4 x2", "how many behind the length"),
+        ("3 x 96", "Write 96 x3 for 3 of 96, or 3 x96 for 96 of 3."),
+        ("3x96", "Write 96 x3 for 3 of 96, or 3 x96 for 96 of 3."),
     ],
 )
 def test_a_part_that_cannot_be_read_is_named(typed: str, message: str) -> None:
@@ -110,8 +117,9 @@ def test_the_phone_reads_parts_alike(typed: str, phone_brain: MiniRacer) -> None
     [
         ("1/8 x3, 1/16", [Fraction(1, 8)] * 3 + [Fraction(1, 16)]),
         ("70 x2", [70, 70]),
-        ("3 x 1/8", "such as 1/8 x3"),
-        ("2 x (3 + 1)", "such as 1/8 x3"),
+        ("3 x 96", "Write 96 x3"),
+        ("3 x 1/8", "such as 36 x3"),
+        ("2 x (3 + 1)", "such as 36 x3"),
         ("70 x0", "such as x4"),
         ("70 x1000", "such as x4"),
         ("1/8 x11", "at most 10"),

@@ -87,7 +87,7 @@ def test_the_numbers_of_parts_are_those_of_no_item() -> None:
     assert [] == work_job(job_of(), exact.world())["runs"]
 
 
-@pytest.mark.parametrize("name", ["2x6", "2 X 4", "5/4x6"])
+@pytest.mark.parametrize("name", ["2x6", "2 X 4", "5/4x6", "2\u00d76", "2*6", '2x6"', "2 x 6 in", "2x5.5"])
 def test_a_yards_name_is_no_thickness(name: str) -> None:
     """Two by six would be twelve inches thick: it is asked for what it measures, of parts and of boards."""
     boards = {"thickness": name, "width": "6", "on_hand": "74", "to_buy": ""}
@@ -99,4 +99,4 @@ def test_a_yards_name_is_no_thickness(name: str) -> None:
 
 def test_a_sum_is_a_width() -> None:
     """What is no yard's name is worked out."""
-    assert {} == job_data(job_of({**RAIL, "width": "2 x 1 1/8 + 1/4"}), exact.world())["errors"]
+    assert {} == job_data(job_of({**RAIL, "width": "1 1/8 + 1 1/8 + 1/4"}), exact.world())["errors"]

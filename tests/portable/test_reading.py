@@ -163,7 +163,8 @@ def test_a_tape_sum_may_pass_below_zero() -> None:
 
 
 ANGLES = {"10": "10", "10\u00b0": "10", "10\u02da": "10",
-          "1/2\u00b0": "1/2", "5/12 deg": "5/12", "\u00bd\u00b0": "1/2", "0.42": "0.42", "1 1/2": "1 1/2",
+          "1/2\u00b0": "1/2", "5/12 deg": "5/12", "1 + 1/2": "3/2", "1-1/2": "3/2", "5 1/2 deg / 12": "11/24",
+          "\u00bd\u00b0": "1/2", "0.42": "0.42", "1 1/2": "1 1/2",
           "10 deg": "10", "10 degrees": "10", "22 1/2": "22 1/2", "22.5\u00ba": "22 1/2",
           "90 - 22.5": "67 1/2", "90/4": "22 1/2",
           "12 in 12": "45", "1:1": "45", "100%": "45", "0:12": "0", "(90 - 30)/2": "30", "0": "0"}  # fmt: skip
@@ -225,6 +226,9 @@ def test_refused_angles(typed: str, message: str) -> None:
         "5/12": "Write 5 in 12 for a slope, or 5/12 deg for degrees.",
         "5 / 12": "Write 5 in 12 for a slope, or 5/12 deg for degrees.",
         "5.5/12": "Write 5.5 in 12 for a slope, or 5.5/12 deg for degrees.",
+        "5 1/2/12": "Write 5 1/2 in 12 for a slope, or 5 1/2/12 deg for degrees.",
+        "5\u00bd / 12": "Write 5\u00bd in 12 for a slope, or 5\u00bd/12 deg for degrees.",
+        "(5)/12": "Write (5) in 12 for a slope, or (5)/12 deg for degrees.",
         "18/12": "Write 18 in 12 for a slope, or 18/12 deg for degrees.",
         "\u00bd": "Write 1 in 2 for a slope, or 1/2 deg for degrees.",
     }.items(),

@@ -92,6 +92,30 @@ def test_a_row_of_marks_stays_done_on_another_tape(shop: dict[str, str]) -> None
     assert [True] == [stint["done"] for stint in again["stints"]]
 
 
+@pytest.mark.parametrize("count", ["12", "13"])
+@pytest.mark.parametrize(("run", "done"), [("48.001", True), ("48.1", False)])
+def test_a_row_moved_by_less_than_a_hand_can_repeat_stays_done(count: str, run: str, done: bool) -> None:
+    """Whether all of its marks are remembered or, of a long one, the first and the last."""
+    slats = {"id": 1, "setup": "slats", "inputs": {"run": "48", "slat": "1", "by": "count", "count": count}}
+    job = job_of(items=[slats])
+    job["ticks"] = {stint["name"]: stint["done_at"] for each in runs_of(job) for stint in each["stints"]}
+    slats["inputs"]["run"] = run
+
+    assert done == all(stint["done"] for each in runs_of(job_of(items=[slats], ticks=job["ticks"])) for stint in each["stints"])
+
+
+def test_a_metric_shop_is_told_in_millimetres_what_moved() -> None:
+    """What was cut before, what one item would want by itself, and how near another run is."""
+    rail = {"label": "Rail", "count": 1, "length": "900", "width": "90", "thickness": "20"}
+    wider = {**rail, "label": "Leg", "width": "90.2"}
+    ticks = {"1000000/part/rip": "3.500 in | 1"}
+    job = job_of(items=[], parts=[rail, wider], ticks=ticks, shop={"units": "mm", "tape": "128"})
+    [rip] = [run for stage in job_view(job, exact.world())["stages"] for run in stage["runs"] if "1000000/part/rip" in run["names"]]
+
+    assert rip["changed"][0]["text"].startswith("Rail, Fence to blade: cut at 88.9 mm, now 90.0 mm.")
+    assert rip["near"].startswith("Within 0.4 mm of the run at 90.2 mm")
+
+
 def test_a_row_of_marks_that_moved_is_flagged() -> None:
     """One mark elsewhere is another row."""
     job = job_of(items=[{"id": 1, "setup": "hinge-layout", "inputs": {}}])

@@ -1,0 +1,41 @@
+"""What of a job is left out of its lists, or had better not be worked, and why: told over every list."""
+
+from shopcalc.portable.card import shown_stops
+from shopcalc.portable.job import nth_line
+
+LEFT_OUT = " is left out. "
+LINE_NAMES = {"parts": "Part", "lumber": "Lumber, line"}
+# the lengths of a job, as its fields are called
+SIZE_NAMES = {"kerf": "Kerf", "trim": "Squared off one end", "rough": "Left long, each part"}
+
+
+def shown_troubles(solved, job):
+    """A line for each item and each line of parts or lumber with something wrong, and for each length of the job that cannot be read."""
+    rows = []
+    for each in solved["worked"]:
+        wrong = faults_of(each)
+        if len(wrong) > 0:
+            why = " ".join([one["label"] + ": " + one["note"] for one in wrong])
+            rows.append({"label": each["item"]["label"], "text": (LEFT_OUT if each["refused"] else ": ") + why})
+    for name in LINE_NAMES:
+        for at, line in enumerate(job[name]):
+            place = nth_line(name, at)
+            if place in solved["errors"]:
+                label = line["label"] if name == "parts" and len(line["label"]) > 0 else LINE_NAMES[name] + " " + str(at + 1)
+                rows.append({"label": label, "text": (LEFT_OUT if name == "parts" else ": ") + solved["errors"][place]})
+    for name in SIZE_NAMES:
+        if name in solved["errors"]:
+            rows.append({"label": SIZE_NAMES[name], "text": ": " + solved["errors"][name]})
+    return rows
+
+
+def faults_of(each):
+    """What is wrong with an item: entries that cannot be read, and what its card stops at."""
+    errors = each["found"]["entries"]["errors"]
+    wrong = []
+    for declared in each["about"]["inputs"]:
+        if declared["name"] in errors:
+            wrong.append({"label": declared["label"], "note": errors[declared["name"]]})
+    for bench in each["found"]["benches"]:
+        wrong = wrong + [{"label": "Stop", "note": check["text"]} for check in shown_stops(bench)]
+    return wrong
