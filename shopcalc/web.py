@@ -19,6 +19,7 @@ from shopcalc.render import render
 LARGEST_JOB = 1_000_000  # bytes; the page refuses a larger one too
 # a job made to be slow takes seconds, at worst most of a minute: the other threads go on answering cards
 LAYING_AT_ONCE = BoundedSemaphore(2)
+AT_THE_BENCH = BoundedSemaphore(4)  # with those who wait: of the eight threads four are left for the other cards
 PATIENCE = 0.5  # seconds until one who comes then is told to ask again; who waited longer would hold a thread
 
 
@@ -55,12 +56,22 @@ def job(kind: str = "") -> Response:
 
 def in_turn(answer: Callable[[], dict[str, Any]]) -> Response:
     """The answer to what may take long; 503 while too many such are being worked, and the page asks again."""
-    if not LAYING_AT_ONCE.acquire(timeout=PATIENCE):
-        return Response("Other boards are being laid. Try again in a moment.", 503, {"Retry-After": "3"}, mimetype="text/plain")
+    if not AT_THE_BENCH.acquire(blocking=False):
+        return busy()
     try:
-        return respond(answer())
+        if not LAYING_AT_ONCE.acquire(timeout=PATIENCE):
+            return busy()
+        try:
+            return respond(answer())
+        finally:
+            LAYING_AT_ONCE.release()
     finally:
-        LAYING_AT_ONCE.release()
+        AT_THE_BENCH.release()
+
+
+def busy() -> Response:
+    """The answer to whoever had better ask again."""
+    return Response("Other boards are being laid. Try again in a moment.", 503, {"Retry-After": "3"}, mimetype="text/plain")
 
 
 def respond(found: dict[str, Any]) -> Response:

@@ -62,7 +62,7 @@ function beforeSwap(event) {
   if (!right) noAnswer('sheet');
   // the signal is back: the settings that did not come are asked for again
   else if (failedAt === keys) askAnswer(form());
-  else show('failed', false);
+  else answered();
 }
 
 // The settings are asked for at every key, and by hand: what htmx tells about each request takes, at a phone's
@@ -83,7 +83,7 @@ async function askAnswer(entries) {
     if (response.headers.get('X-Part') !== 'answer') throw new Error('not an answer');
     inPlace(() => {
       redraw(document.getElementById('answer'), text);
-      show('failed', false);
+      answered();
     });
   } catch {
     // a later key, or a page that is being left, has cut it short
@@ -98,6 +98,8 @@ async function askAnswer(entries) {
 // All is asked for again, unless a key is quicker.
 function askLater() {
   const asked = keys;
+  takeAway('answer', 'sheet');
+  show('busy', true);
   setTimeout(() => { if (asked === keys) form().dispatchEvent(new Event('input', { bubbles: true })); }, WAIT);
 }
 
@@ -108,12 +110,22 @@ function inPlace(change) {
   if (field) scrollBy({ top: field.getBoundingClientRect().top - stood, behavior: 'instant' });
 }
 
-// An old answer must not stand under a new measurement.
 export function noAnswer(...parts) {
+  takeAway(...parts);
+  show('failed', true);
+}
+
+// An old answer must not stand under a new measurement.
+function takeAway(...parts) {
   inPlace(() => {
-    show('failed', true);
+    answered();
     for (const id of parts) document.getElementById(id)?.replaceChildren();
   });
+}
+
+function answered() {
+  show('failed', false);
+  show('busy', false);
 }
 
 function markWrong() {

@@ -1,9 +1,9 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
 import { BUSY, WAIT, during } from './answers.js';
-import { byId, show } from './elements.js';
+import { byId, make, show } from './elements.js';
 import { LAST, MOST_ITEMS, blank, change, everyJob, fillIn, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
-const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, FIRST_PART = 1000000;
+const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, FIRST_PART = 1000000, NAMELESS = 'Job';
 const page = byId('job'), work = byId('work');
 
 // A server that works other jobs says so, and is asked again, unless nobody waits for the answer any more.
@@ -52,7 +52,7 @@ function named(all) {
   const many = new Map();
   return all.map(([id, { title }]) => {
     many.set(title, (many.get(title) ?? 0) + 1);
-    return [id, many.get(title) > 1 ? `${title} (${many.get(title)})` : title];
+    return [id, many.get(title) > 1 ? `${title || NAMELESS} (${many.get(title)})` : title || NAMELESS];
   });
 }
 
@@ -123,8 +123,13 @@ const textOf = html => new DOMParser().parseFromString(html, 'text/html').body.t
 // Where an entry of the page stands in the document.
 function put(job, { dataset: { set, id, key, place, names, setting, counts }, value, checked }) {
   if (set === 'shop') job.shop[key] = value;
-  else if (set === 'ticks') names.split(' ').forEach((name, nth) => { checked ? job.ticks[name] = `${setting} | ${counts.split(' ')[nth]}` : delete job.ticks[name]; });
-  else if (set === 'readings') for (const name of names.split(' ')) job.readings[name] = value;
+  else if (set === 'ticks' || set === 'readings') names.split(' ').forEach((name, nth) => {
+    // what another tab has taken out meanwhile is neither done nor read
+    if (!isThere(job, Number(name.split('/')[0]))) return;
+    if (set === 'readings') job.readings[name] = value;
+    else if (checked) job.ticks[name] = `${setting} | ${counts.split(' ')[nth]}`;
+    else delete job.ticks[name];
+  });
   else if (set === 'items') {
     const item = job.items.find(each => String(each.id) === id);
     if (item && (key !== 'quantity' || isCount(value))) item[key] = key === 'quantity' ? Number(value) : value;
@@ -150,6 +155,7 @@ function dropEmptied(rows) {
 }
 
 const isWordless = row => Object.entries(row).every(([key, text]) => key === 'count' || !text);
+const isThere = (job, number) => number >= FIRST_PART || job.items.some(each => each.id === number);
 // The names of the ticks and readings of an item, or of a part, begin with its number.
 const isOf = number => name => name.startsWith(`${number}/`);
 const isCount = text => /^[1-9]\d{0,2}$/.test(text.trim());
@@ -167,7 +173,6 @@ async function fieldChanged(event, ended) {
   if (work.ariaBusy === 'true') work.ariaBusy = false;
   const { key } = field.dataset;
   if (ended) hush();
-  if (ended && (key === 'quantity' || key === 'count') && field.value && !isCount(field.value)) say(`“${field.value}” is no count from 1 to 999: it stays as it was.`);
   // an edit that is made again later is made with what stood there now
   const entry = { dataset: { ...field.dataset }, value: field.value, checked: field.checked };
   writing = Promise.allSettled([writing, change(work.dataset.job, job => { fillIn(job); put(job, entry); })]).then(() => {});
@@ -176,10 +181,18 @@ async function fieldChanged(event, ended) {
     if (!isProse(field)) resting = setTimeout(() => rested(event), REST);
     return;
   }
-  if (field.dataset.set === 'title') byId('job-choice').selectedOptions[0].textContent = field.value;
+  if (field.dataset.set === 'title') byId('job-choice').selectedOptions[0].textContent = field.value || NAMELESS;
   await draw();
+  if ((key === 'quantity' || key === 'count') && entry.value && !isCount(entry.value)) refuseCount(field.id, entry.value);
 }
 
+// A count that is none is told where it was typed; the page is drawn anew by then.
+function refuseCount(id, text) {
+  const told = make('p', { className: 'note wrong', role: 'alert', textContent: `“${text}” is no count from 1 to 999: it stays as it was.` });
+  byId(id)?.parentElement.after(told);
+}
+
+const isTyping = () => work.contains(document.activeElement) && document.activeElement.matches('textarea, input:not([type=checkbox])');
 const isProse = ({ dataset: { set, key } }) => ['title', 'notes'].includes(set) || key === 'label';
 
 // What is measured is worked out when the fingers rest; with the pad open, when that is closed.
@@ -373,7 +386,13 @@ function startPage() {
     event.target.value = '';
     if (file) await takeIn(file.size > LARGEST ? ' '.repeat(LARGEST + 1) : await file.text(), 'The file');
   });
-  others?.addEventListener('message', event => { if (event.data === current && !work.contains(document.activeElement)) draw(); });
+  others?.addEventListener('message', event => {
+    if (event.data !== current) return;
+    // what is being typed stays under the fingers, and the page is drawn when they leave it
+    owed = true;
+    if (!isTyping()) draw();
+  });
+  addEventListener('pageshow', ({ persisted }) => persisted && choose(current));
   addEventListener('hashchange', fromAddress);
   // a tap before this would have been lost, and looks so
   for (const button of page.querySelectorAll(':disabled')) button.disabled = false;

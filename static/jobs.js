@@ -152,15 +152,20 @@ export function fillIn(job) {
   for (const [name, usual] of Object.entries(EMPTY)) job[name] ??= structuredClone(usual);
 }
 
+const GONE = 'This item was taken out of its job: nothing is kept of what you type here.';
+
 // On a card: its entries become an item of the job; on the card of an item they stay with it, at every key.
 
 async function offerToAdd() {
   const button = byId('add-to-job'), form = byId('inputs'), here = await itemHere();
+  // another one may be given its number
+  let isGone = false;
+  others?.addEventListener('message', async ({ data }) => { if (here && data === here.job && !await itemHere()) isGone = true; });
   // one after another, each as the card stood at its tap or key
   let keeping = Promise.resolve();
   const keep = () => {
     const entered = entriesOf(form);
-    keeping = keeping.then(() => here ? keepItem(here, entered) : addItem(entered)).catch(() => {});
+    keeping = keeping.then(() => isGone ? say(GONE) : here ? keepItem(here, entered) : addItem(entered)).catch(() => {});
   };
   button.hidden = Boolean(here);
   button.addEventListener('click', keep);
@@ -173,20 +178,27 @@ async function offerToAdd() {
 async function itemHere() {
   const [, job, number] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
   const kept = job && await read(job);
-  return kept?.items.some(each => each.id === Number(number)) ? { job, number: Number(number) } : null;
+  const here = { job, number: Number(number) };
+  return kept && itemOf(kept, here) ? here : null;
 }
 
-function keepItem({ job, number }, entered) {
-  return editFromCard(job, doc => {
-    const item = doc.items.find(each => each.id === number);
-    if (!item) return { refused: 'This item was taken out of its job: nothing is kept of what you type here.' };
+const setupHere = () => byId('inputs').getAttribute('action').slice(1);
+const itemOf = (doc, { number }) => doc.items.find(each => each.id === number && each.setup === setupHere());
+
+function keepItem(here, entered) {
+  return editFromCard(here.job, doc => {
+    const item = itemOf(doc, here);
+    if (!item) return { refused: GONE };
     item.inputs = meantFor(doc.shop ?? {}, entered);
-    return { said: 'Saved to' };
+    const isRead = Object.keys(doc.readings ?? {}).some(name => name.startsWith(`${here.number}/`));
+    return { said: 'Saved to', more: isRead && typedReading() ? 'What was read at its runs stays: it is changed there.' : '' };
   });
 }
 
+const typedReading = () => Array.from(byId('inputs').querySelectorAll('.read input')).some(({ name }) => typedNames.has(name));
+
 async function addItem(entered) {
-  const setup = byId('inputs').getAttribute('action').slice(1), title = document.querySelector('h1').textContent;
+  const setup = setupHere(), title = document.querySelector('h1').textContent;
   return editFromCard(await jobForNew(), doc => {
     if (doc.items.length >= MOST_ITEMS) return { refused: `A job holds at most ${MOST_ITEMS} items.` };
     const inputs = meantFor(doc.shop ?? {}, entered), asked = JSON.stringify(inputs);
@@ -207,7 +219,8 @@ async function editFromCard(id, edit) {
   if (!saved || unsaved.has(id)) return;
   if (told.refused) return say(told.refused);
   const line = byId('job-added');
-  line.replaceChildren(`${told.said} “${saved.title}”. `, Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' }));
+  const way = Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' });
+  line.replaceChildren(`${told.said} “${saved.title}”. ${told.more ?? ''} `, way);
   line.hidden = false;
 }
 

@@ -19,7 +19,7 @@ export function meantIn(unit, kind, text) {
 
 // One of a row: a name before its first number, how many or a price behind the length, stay as they are.
 function lineMeant(line, unit) {
-  const [, name, length, tail] = /^((?:(?!\.\d)[^\d(\u00bc-\u00be\u2150-\u215e-])*)(.*?)(\s*[x*\u00d7]\s*\d+(?:\s.*)?|\s*@.*)?$/i.exec(line) ?? [];
+  const [, name, length, tail] = /^((?!-)(?:(?!\.\d|\s-\d)[^\d(\u00bc-\u00be\u2150-\u215e])*|)(.*?)(\s*[x*\u00d7]\s*\d+(?:\s.*)?|\s*@.*)?$/i.exec(line) ?? [];
   return length ? `${name}${withUnit(length, unit)}${tail ?? ''}` : line;
 }
 

@@ -207,6 +207,18 @@ def test_while_two_lay_boards_a_third_is_told_to_wait(client: FlaskClient, monke
     assert [200, 200] == [client.post("/job", data=job).status_code, client.get("/boards").status_code]
 
 
+def test_where_enough_wait_the_next_is_told_at_once(client: FlaskClient, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Who waits holds a thread: there are always some left for the other cards."""
+    monkeypatch.setattr(web, "PATIENCE", 600)
+    for _ in range(4):
+        assert web.AT_THE_BENCH.acquire()
+    try:
+        assert [503, 200] == [client.get(path).status_code for path in ("/boards", "/tenon")]
+    finally:
+        web.AT_THE_BENCH.release(4)
+    assert 200 == client.get("/boards").status_code
+
+
 def test_bytes_that_are_no_text_are_answered_as_on_a_phone(client: FlaskClient) -> None:
     """A browser's own reader of an address puts a mark in their place."""
     for query in ("stock=%ff", "stock=\xff"):

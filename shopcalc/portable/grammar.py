@@ -140,7 +140,9 @@ def parse_mixed(state):
     if start["kind"] == "vulgar":
         state["next"] += ahead + 1
         return whole + numbers["ratio"](start["top"], start["under"])
-    if start["kind"] != "number" or not start["whole"] or not is_slash_fraction(state, ahead + 1):
+    # beside a whole number only a fraction can stand, so the spaces in 3 5 / 8 say nothing
+    follows = is_slash_fraction(state, ahead + 1) or (not joined and is_spaced_fraction(state, 1))
+    if start["kind"] != "number" or not start["whole"] or not follows:
         return whole
     under = peek_after(state, ahead + 2)
     if start["top"] >= under["top"] and under["top"] > 0:
@@ -158,6 +160,11 @@ def is_slash_fraction(state, ahead):
     if slash["kind"] != "/" or slash["spaced"] or under["kind"] != "number":
         return False
     return under["whole"] and not under["spaced"]
+
+
+def is_spaced_fraction(state, ahead):
+    """Whether a slash and a whole number follow, however they are spaced."""
+    return peek_after(state, ahead)["kind"] == "/" and peek_after(state, ahead + 1)["kind"] == "number" and peek_after(state, ahead + 1)["whole"]
 
 
 def fraction_of(state, top, under):

@@ -7,7 +7,7 @@ from shopcalc.portable.grammar import parse_mixed
 from shopcalc.portable.marks import DIGITS, SIGNS, SPACES, VULGAR, characters, first_letters, letters_in, plain_marks, unspaced
 from shopcalc.portable.reading import read_count, read_length
 from shopcalc.portable.snap import above, same
-from shopcalc.portable.tokens import begin, failed, misplaced, peek, refusal
+from shopcalc.portable.tokens import SIDE_BY_SIDE, begin, failed, misplaced, peek, refusal
 
 LONGEST_ROW = 4000
 LONGEST_LABEL = 40
@@ -215,6 +215,8 @@ def is_split_price(before, part):
 def read_above_zero(text, shop, units, numbers):
     """Read a length that is one: nothing is no length of a piece."""
     got = read_length(text, shop, units, numbers)
+    if not got["ok"] and got["message"].split(":")[0] == SIDE_BY_SIDE.split(":")[0]:
+        return {"ok": False, "message": SIDE_BY_SIDE + "put a comma between them."}
     return {"ok": False, "message": "This cannot be zero."} if got["ok"] and same(got["value"], 0) else got
 
 

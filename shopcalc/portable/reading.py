@@ -175,5 +175,6 @@ def finish_length(state, value):
     if above(0, inches):
         return {"ok": False, "message": "That comes to less than nothing."}
     if above(inches, LONGEST_LENGTH):
-        return {"ok": False, "message": "That is longer than 100 feet."}
+        times = len([one for one in state["tokens"] if one["kind"] == "*"]) > 0
+        return {"ok": False, "message": "That is longer than 100 feet" + (": an x here means times." if times else ".")}
     return {"ok": True, "value": inches}

@@ -89,7 +89,7 @@ setup.caution("no_kerf", Eq(kerf, 0), "No kerf: every cut takes its width from t
 
 # At the saw
 
-setup.step("Look every board over first: a knot or split where a part lies moves that part. Buy {count}.", when=count > 0)
+setup.step("Buy {count}, in the lengths above. Look every board over first: a knot or split where a part lies moves that part.", when=count > 0)
 setup.step("Square one end of each board: {trim} is allowed for it.", when=And(trim > 0, count >= 0))
 setup.step("Cut the longest parts first, in the order drawn, each measured from the fresh end after the cut before it.", when=count >= 0)
 setup.step("Parts of one length all go against one stop.", when=count >= 0)

@@ -158,7 +158,7 @@ setup.step(
     "Cut or plane from the line to the corner of the opening face and leave that corner sharp: {back_width} stays on the stop face.",
     when=_worth_cutting,
 )
-setup.step("Ease the corners, hang the door, and swing it slowly past the jamb: it clears by {clearance}.", when=clearance >= 0)
+setup.step("Ease the corners of the stop face, hang the door, and swing it slowly past the jamb: it clears by {clearance}.", when=clearance >= 0)
 
 # What is run
 

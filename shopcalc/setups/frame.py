@@ -228,10 +228,9 @@ setup.step("Rip the mid rails {mid_rail}.", when=mid_rails >= 1)
 setup.step("Cut two stiles {stile_length} long: a horn of {horn} at each end stays on until after glue-up.", when=horn > 0)
 setup.step("Cut two stiles {stile_length} long.", when=horn <= 0)
 setup.step("Cut every rail {rail_length} against one stop, with square ends. Mark one face of every piece as the reference face.")
-setup.step(
-    "Groove every inner edge, and both of a mid rail: the groove's card stands below. Type in the trial groove as it measures: tenons and panes follow.",
-    when=_held,
-)
+_groove_step = "the groove's card stands below. Type in the trial groove as it measures: the tenons follow, and how thick a pane may be."
+setup.step("Groove every inner edge: " + _groove_step, when=_held & (mid_rails < 1))
+setup.step("Groove every inner edge, and both of a mid rail: " + _groove_step, when=_held & (mid_rails >= 1))
 setup.step(
     "Hook the tape on the foot of one stile and tick {mid_rail_marks}; square the ticks across both stiles at once. Each mid rail stands above its tick."
 )
@@ -260,7 +259,12 @@ setup.step(
     when=~shed,
 )
 setup.step(
-    "Try this at the dry fit. Glue-up: all rails but the bottom one to one stile, panes in, then the second stile; last the bottom rail, slid up the grooves "
+    "Dry once more, panes in, as the glue-up goes: all rails but the bottom one to one stile, panes, second stile; the bottom rail slides up the grooves "
+    "from the foot, behind the lowest pane. Knock it apart again.",
+    when=shed,
+)
+setup.step(
+    "Glue-up: all rails but the bottom one to one stile, panes in, then the second stile; last the bottom rail, slid up the grooves "
     "from the foot, behind the lowest pane. " + _clamp,
     when=shed,
 )

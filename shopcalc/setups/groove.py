@@ -134,7 +134,8 @@ setup.step(
     "The cutter is as wide as the groove: one pass. Turn the scrap end for end anyway; if the cutter takes more, the fence is not centred.",
     when=groove_width <= cutter,
 )
-setup.step("First pass on every piece, reference face against the fence.")
+setup.step("First pass on every piece, reference face against the fence.", when=groove_width > cutter)
+setup.step("Run every piece, reference face against the fence.", when=groove_width <= cutter)
 setup.step("Turn each piece end for end, the other face against the fence, and run them all again.", when=groove_width > cutter)
 setup.step("Move the fence to {rib_fence} and run both ways once more to clear the rib of {rib}.", when=_one_move)
 setup.step(

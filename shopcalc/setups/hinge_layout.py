@@ -117,12 +117,17 @@ setup.trial("Tick both rows on one lath and hold it to door and frame. Hang the 
 # At the bench
 
 setup.step("Mark which edge of the door carries the hinges and which end is up.")
+setup.step(
+    "Hold the tape along the door first: no hinge may lie on a rail's tenon end or its wedges, since a screw in end grain holds little. "
+    "Where one does, type another distance for the first or the last: all marks follow."
+)
 setup.step("Door: hook the tape once on the top edge, and tick every mark, {door_marks}: the upper end of each hinge. A cross below each tick.")
 setup.step("Frame: hold the tape once against the head, and tick {frame_marks}: each is {gap_head} more than on the door.")
 setup.step("Hold a leaf below each tick and knife its lower end, {hinge_length} further on.")
-setup.step("See that no hinge lies on a rail's tenon end or its wedges: move the first or the last one rather than screw into end grain.")
-setup.step("Cut the top hinge in door and frame, hang the door on it with one screw a leaf, wedge the foot, and look at the gap: {gap_head} above.")
-setup.step("Cut the rest, one screw in each leaf, shut the door, then drive the others.")
+setup.step(
+    "Cut the mortises of the top hinge in door and frame, hang the door on it with one screw a leaf, wedge the foot, and look at the gap: {gap_head} above."
+)
+setup.step("Cut the other mortises, one screw in each leaf, shut the door, then drive the others.")
 
 # What is run
 

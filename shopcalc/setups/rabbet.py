@@ -107,8 +107,8 @@ setup.correction(
     "exposed_move",
     "Sacrificial fence",
     measured_width - exposed,
-    more="Too wide: move the fence {size} further over the cutter.",
-    less="Too narrow: move the fence {size} back off the cutter.",
+    more="Too wide: motor off, move the fence {size} further over the cutter, into the pocket.",
+    less="Too narrow: motor off, move the fence {size} back off the cutter.",
     when=_one,
     far=inches("1/8"),
 )
@@ -156,10 +156,15 @@ setup.trial("Cut the whole rabbet in a scrap planed with the stock. Type in its 
 # At the machine
 
 setup.step("Plane every piece together to one thickness of {stock}. Mark the face and the edge that get the rabbet.")
-setup.step("Clamp a sacrificial fence to the saw's fence, its edge over the lowered cutter, and raise the spinning cutter into it to {blade_height}.")
-setup.step("Set the fence so that {exposed} of the cutter stands out beside it, teeth that lean away from the fence.", when=_one)
+setup.step(
+    "Lower the cutter below the table. Clamp a sacrificial fence to the saw's fence, {1/8 in} further over the cutter than it is to stand, and lock it; "
+    "then raise the spinning cutter into it to {blade_height}. The pocket leaves room to move the fence either way."
+)
+setup.step(
+    "Motor off: draw the fence back so that {exposed} of the cutter stands out beside it, teeth that lean away from the fence. Lock it.", when=_one
+)
 setup.step("Marked face down, marked edge against the fence: cut the scrap, measure, correct. Then cut every piece.", when=_one)
-setup.step("Set the fence so that the whole cutter, {exposed}, stands out beside it, just grazing it.", when=_passes)
+setup.step("Motor off: draw the fence back so that the whole cutter, {exposed}, stands out beside it, just grazing it. Lock it.", when=_passes)
 setup.step("First pass, the outer part. Marked face down, marked edge against the fence: the scrap and every piece.", when=_passes)
 setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass < head)
 setup.step(

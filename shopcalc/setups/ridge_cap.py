@@ -170,6 +170,7 @@ setup.step("Bed the joint in sealant and fasten both boards together along the p
 # What is run
 
 _boards = ("Wide cap board", "Narrow cap board")
+setup.run("mill", thickness, parts=_boards)
 setup.run("crosscut", cap_length, parts=_boards)
 setup.run("rip", wide_rip, parts=_boards[:1])
 setup.run("rip", narrow_rip, parts=_boards[1:])
@@ -197,6 +198,14 @@ for _to_fence, _way in (("Inside", wide_inside > wide_outside), ("Outside", wide
         parts=_boards,
         reading=measured_bevel,
         when=And(_on_edge, _way),
+    )
+
+for _name, _face, _way in (
+    ("fit_lapped", "Cover checked on a scrap of roof. The narrow board first, its edge bedded in sealant; the wide one over its edge.", _lapped),
+    ("fit_mitred", "Cover checked on a scrap of roof. Joint bedded in sealant, both boards fastened together along the peak.", joint.is_("mitred")),
+):
+    setup.operation(
+        _name, "fit", "Fit the ridge cap", ("Cover, peak to lower edge", wide_outside), machine="bench", face=_face, parts=_boards, when=_way
     )
 
 # The picture: the cap seen from the gable

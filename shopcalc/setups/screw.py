@@ -148,7 +148,7 @@ depth_move = setup.correction(
 )
 setup.trial(
     "Drive one in scraps of both pieces. Splits or binds: pilot {1/64 in} larger; turns without drawing up: {1/64 in} smaller. "
-    "A flat head lies flush or a hair below."
+    "A flat head lies flush or a hair below; a round one bears all round."
 )
 
 # At the bench

@@ -152,6 +152,7 @@ setup.step("Before it is fixed pour a cup of water on it: it runs off at the fro
 
 # What is run
 
+setup.run("mill", thickness, parts=["Sill"])
 setup.run("crosscut", sill_length, parts=["Sill"])
 _top_up = "Top face up, front edge to the fence."
 setup.operation(

@@ -203,6 +203,7 @@ setup.step("Screw in the middle of each slat, so that it can swell both ways.")
 
 # What is run
 
+setup.run("mill", slat_thickness, parts=["Slat"])
 setup.run("rip", slat, parts=["Slat"])
 setup.run("crosscut", slat_length, parts=["Slat"])
 setup.run("spacer", spacer, reading=measured_spacer)

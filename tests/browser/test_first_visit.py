@@ -146,3 +146,22 @@ def test_a_browser_that_keeps_no_copy_shows_no_old_answer_when_the_signal_goes(p
     page.get_by_role("alert").get_by_text("No answer").wait_for()
     assert readout(page).count() == 0
     assert page.locator("#in-stock").input_value() == "1 1/8"
+
+
+def test_a_busy_server_is_told_and_asked_again(phone):
+    """No old answer stands under what is typed meanwhile; when the server is free its answer comes by itself."""
+    phone.context.add_init_script("delete Navigator.prototype.serviceWorker")
+    phone.excuse("the server responded with a status of 503")
+    phone.excuse("htmx:responseError")
+    page = phone.visit("/boards")
+    wait_for_card(page)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    page.route("**/boards?*", lambda route: route.fulfill(status=503, body="busy"))
+    page.locator("#in-parts").fill("36 x40")
+    page.get_by_text("laying other boards").wait_for()
+    assert readout(page).count() == 0
+
+    page.unroute("**/boards?*")
+    page.locator("#answer .readout").wait_for()
+    assert not page.locator("[data-signal=busy]").is_visible()
+    assert page.locator("#in-parts").input_value() == "36 x40"

@@ -4,7 +4,7 @@ import json
 
 import pytest
 
-from .jobs import BOATHOUSE, job_page, kept, take, turn_to, wait_until_kept, with_boathouse
+from .jobs import BOATHOUSE, job_page, kept, settled, take, turn_to, wait_until_kept, with_boathouse
 from .newer import take_newer
 from .phone import Phone, ready, until, wait_for_card
 
@@ -36,6 +36,69 @@ def the_doors_card(phone):
     page.get_by_role("link", name="Its card").first.click()
     wait_for_card(page)
     return page
+
+
+def test_a_card_whose_item_was_taken_out_leaves_the_next_of_its_number_alone(shop: Phone) -> None:
+    """The last item goes, another takes its number, and the tab with the card of the first says that it is gone."""
+    page = shop.visit("/tenon")
+    wait_for_card(page)
+    page.get_by_role("button", name="Add to the job").click()
+    page.get_by_role("link", name="See the job").click()
+    turn_to(page, "Items")
+    page.get_by_role("link", name="Its card").click()
+    wait_for_card(page)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    other = job_page(shop)
+    turn_to(other, "Items")
+    other.get_by_role("button", name="Take Stub tenon out").click()
+    until(other, "document.querySelectorAll('.items li').length === 0")
+    other = shop.visit("/groove")
+    wait_for_card(other)
+    other.get_by_role("button", name="Add to the job").click()
+    other.get_by_role("link", name="See the job").wait_for()
+    page.locator("#in-fit").fill("0.010")
+    page.get_by_text("taken out of its job").wait_for()
+
+    [job] = kept(page)
+    assert [("groove", 1)] == [(item["setup"], item["id"]) for item in job["items"]]
+    assert "fit" not in job["items"][0]["inputs"]
+
+
+def test_a_card_says_that_a_run_keeps_its_own_reading(shop: Phone) -> None:
+    """What was read at the saw is not changed from a card beside it, and the card does not say that it was."""
+    page = the_doors_card(shop)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    page.locator("#in-measured_groove").fill("0.390")
+
+    page.get_by_text("What was read at its runs stays").wait_for()
+
+
+def test_a_tab_whose_focus_is_on_a_tick_hears_of_other_tabs(shop: Phone) -> None:
+    """What was taken out elsewhere is gone here too, and cannot be ticked."""
+    one = with_boathouse(shop)
+    tick = one.locator("#work input[type=checkbox]").first
+    tick.click()
+    settled(one)
+    runs = one.locator("#work .job-run").count()
+    other = job_page(shop)
+    turn_to(other, "Items")
+    other.get_by_role("button", name="Take Side door out").click()
+    until(other, "document.querySelectorAll('.items li').length === 6")
+
+    until(one, f"document.querySelectorAll('#work .job-run').length < {runs}")
+
+
+def test_a_count_that_is_none_is_told_at_its_field(shop: Phone) -> None:
+    """It stays as it was, and says so where it was typed."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    field = page.locator("#quantity-1")
+    was = field.input_value()
+    field.fill("abc")
+    field.press("Tab")
+    page.locator(".items li").first.get_by_text("“abc” is no count from 1 to 999").wait_for()
+
+    assert was == field.input_value()
 
 
 def door(page):
@@ -106,14 +169,14 @@ def test_a_double_tap_begins_one_job(shop: Phone) -> None:
 def test_a_tick_is_kept_over_a_cold_start(shop: Phone) -> None:
     """What was done stays done when the page is closed and opened again."""
     page = with_boathouse(shop)
-    page.locator(".tick").first.click()
-    page.locator(".job-run.done", has_text="Mill to thickness").wait_for()
+    page.locator(".job-run:not(.done) .tick").first.click()
+    page.locator(".job-run.done", has_text="Thickness 3/4 in").wait_for()
     page.close()
 
     again = job_page(shop)
 
-    again.locator(".job-run.done", has_text="Mill to thickness").wait_for()
-    assert again.locator(".tick input").first.is_checked()
+    again.locator(".job-run.done", has_text="Thickness 3/4 in").wait_for()
+    assert again.locator(".job-run", has_text="Thickness 3/4 in").locator(".tick input").is_checked()
 
 
 def test_a_tab_closed_in_mid_typing_loses_nothing(shop: Phone) -> None:

@@ -118,6 +118,7 @@ def test_the_phone_reads_parts_alike(typed: str, phone_brain: MiniRacer) -> None
         ("1/8 x3, 1/16", [Fraction(1, 8)] * 3 + [Fraction(1, 16)]),
         ("70 x2", [70, 70]),
         ("3 x 96", "Write 96 x3"),
+        ("1/8 1/8", "put a comma between them"),
         ("3 x 1/8", "such as 36 x3"),
         ("2 x (3 + 1)", "such as 36 x3"),
         ("70 x0", "such as x4"),

@@ -34,7 +34,8 @@ def count(text: str) -> object:
 
 
 LENGTHS = {
-    "3 5/8": "3 5/8", "3-5/8": "3 5/8", "3\u215d": "3 5/8", "3 \u215d": "3 5/8", "3-\u215d": "3 5/8", "\u215d": "5/8", "29/8": "29/8",
+    "3 5/8": "3 5/8", "3 5 / 8": "3 5/8", "3 5 /8": "3 5/8", "3 5 / 8 / 2": "29/16",
+    "3-5/8": "3 5/8", "3\u215d": "3 5/8", "3 \u215d": "3 5/8", "3-\u215d": "3 5/8", "\u215d": "5/8", "29/8": "29/8",
     "3.625": "3 5/8", ".625": "5/8", "3.": "3", '5/8"': "5/8", '3 5/8"': "3 5/8", "6' 6\"": "78", "6'6": "78", "6'-6\"": "78", "6'": "72",
     "6ft 6-1/2in": "78 1/2", "6 feet 6 1/2 inches": "78 1/2", "6' 6\u00bd\"": "78 1/2", "1/2 ft": "6", "2.5 ft": "30",
     "92.1 mm": "921/254", "9.21cm": "921/254", "1 m": "5000/127", "25.4mm": "1", "1 in.": "1", "1 INCH": "1",
@@ -113,7 +114,8 @@ NO_LENGTH = {
     "1 / 0": "That divides by zero.",
     "1 / (1 - 1)": "That divides by zero.",
     "3 9/8": "The fraction behind a whole number must be less than one.",
-    "3 5": "Two numbers stand side by side: put + or - between them.",
+    "34 x 76": "That is longer than 100 feet: an x here means times.",
+    "3 5": "Two numbers stand side by side: put + or - between them, or finish the fraction, such as 1 3/8.",
     "3 +": "Something is missing behind \u201c+\u201d.",
     "1 3/8/": "Something is missing behind \u201c/\u201d.",
     "1 3/": "Something is missing behind \u201c/\u201d.",
@@ -208,7 +210,7 @@ NO_ANGLE = {
     "5 in": "Something is missing at the end.",
     "1 in in": "Something is missing at the end.",
     "5 in in in 12": "That already has a unit.",
-    "10% 3": "Two numbers stand side by side: put + or - between them.",
+    "10% 3": "Two numbers stand side by side: put + or - between them, or finish the fraction, such as 1 3/8.",
     "5:12:3": "\u201c:\u201d cannot stand there.",
     "1/0": "A fraction cannot be over zero.",
 }

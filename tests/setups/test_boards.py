@@ -29,7 +29,6 @@ def read(parts):
         ("end rail: 22 15/16", [("end rail", 22.9375, 1)]),
         ("2 ft 6 in x 3; (36 + 1/2) \u00d74,", [("", 30, 3), ("", 36.5, 4)]),
         ("leg 381 mm x2", [("leg", 15, 2)]),
-        ("3 x 4 x2", [("", 12, 2)]),
     ],
 )
 def test_a_part_is_a_length_how_many_and_a_label(typed, rows):

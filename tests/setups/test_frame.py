@@ -88,6 +88,16 @@ def test_a_frame_with_horns_is_measured_between_them() -> None:
     assert any("stands in its opening" in step for step in door()["steps"])
 
 
+def test_the_panes_of_a_shed_frame_are_tried_dry_before_the_glue() -> None:
+    """They are not cut yet at the first dry fit."""
+    steps = worked("frame", foot="shed", mid_rails="1")["steps"]
+    places = [
+        next(nth for nth, step in enumerate(steps) if start in step) for start in ("Dry fit", "Notch its lower corners", "Dry once more", "Glue-up")
+    ]
+
+    assert places == sorted(places)
+
+
 def test_one_shed_pane_has_no_captive_ones() -> None:
     """A shed sash without mid rails has one pane, and no height for others."""
     data = worked("frame", foot="shed")
