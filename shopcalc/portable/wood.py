@@ -210,7 +210,7 @@ def bought_strips(layout, to_buy, name, trim):
 
 
 def name_strips(layout, strips, name):
-    """Give every board of a layout the `wood` it is ripped from, as little of it as there can be; returns that wood."""
+    """Give every board of a layout the `wood` it is ripped from, the first of its length among `strips`; returns that wood."""
     used = []
     for nth, each in enumerate(layout["boards"]):
         for place, strip in enumerate(strips):
