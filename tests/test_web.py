@@ -80,7 +80,7 @@ def test_the_sheet_renews_notes_of_the_form(client: FlaskClient) -> None:
     """With the sheet come the notes beside the entries, each for its place."""
     text = client.get("/groove?stock=2", headers={"HX-Target": "sheet"}).text
 
-    assert 'id="note-stock" hx-swap-oob="true">2.000 in' in text
+    assert 'id="note-stock" hx-swap-oob="true">2.000\u00a0in' in text
 
 
 @pytest.mark.parametrize(

@@ -72,12 +72,14 @@ def echo(declared, entries, shop, world):
         return "" if written["text"] == entries["texts"][name] else written["text"]
     # one line under its field: in feet from a foot on, unless that would round it
     in_feet = len(written["feet"]) > 0 and len(written["lean"]) == 0 and not shop["metric"]
-    return both(unbroken(written["feet"]) if in_feet else written["decimal"] + " in", written["mm"] + " mm", shop)
+    return both(written["feet"] if in_feet else written["decimal"] + " in", written["mm"] + " mm", shop)
 
 
 def both(one, other, shop):
-    """A measure in both units, the shop's own first."""
-    return other + " \u00b7 " + one if shop["metric"] else one + " \u00b7 " + other
+    """A measure in both units, the shop's own first, each on one line with its unit."""
+    first = other if shop["metric"] else one
+    second = one if shop["metric"] else other
+    return unbroken(first) + " \u00b7 " + unbroken(second)
 
 
 def change_label(about, name):

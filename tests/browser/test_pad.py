@@ -183,7 +183,7 @@ def test_a_metric_pad_has_sums_where_the_fractions_stand(phone):
     assert not pad(page).get_by_role("button", name="three eighths").is_visible()
     tap(page, "Clear", "open bracket", "3", "0", "minus", "1", "point", "5", "close bracket", "divided by", "3")
     assert text(page, "groove_width") == "(30 - 1.5) / 3"
-    until(page, "document.getElementById('note-groove_width').textContent.includes('9.5 mm')")
+    until(page, "document.getElementById('note-groove_width').textContent.includes('9.5\u00a0mm')")
 
 
 def test_a_row_in_a_metric_shop_has_its_comma(phone):
@@ -318,7 +318,7 @@ def test_what_is_built_is_said_when_the_fingers_rest(page):
     )
 
     assert "1 1/8" not in at_once
-    until(page, "document.querySelector('.pad [role=status]').textContent === '1 1/8. 1.125 in \u00b7 28.6 mm'")
+    until(page, "document.querySelector('.pad [role=status]').textContent === '1 1/8. 1.125\u00a0in \u00b7 28.6\u00a0mm'")
 
 
 def test_a_slip_is_told_in_the_pad(page):

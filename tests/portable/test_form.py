@@ -19,10 +19,10 @@ def fields(slug: str, **typed: str) -> dict[str, dict[str, Any]]:
 @pytest.mark.parametrize(
     ("typed", "note"),
     {
-        "3 5/8": "3.625 in \u00b7 92.1 mm",
-        "6' 6\"": "6\u00a0ft\u00a06\u00a0in \u00b7 1981.2 mm",
-        "78.003": "78.003 in \u00b7 1981.3 mm",
-        "92.1 mm": "3.626 in \u00b7 92.1 mm",
+        "3 5/8": "3.625\u00a0in \u00b7 92.1\u00a0mm",
+        "6' 6\"": "6\u00a0ft\u00a06\u00a0in \u00b7 1981.2\u00a0mm",
+        "78.003": "78.003\u00a0in \u00b7 1981.3\u00a0mm",
+        "92.1 mm": "3.626\u00a0in \u00b7 92.1\u00a0mm",
     }.items(),
 )
 def test_a_length_is_echoed_as_it_was_read(typed: str, note: str) -> None:
@@ -32,7 +32,7 @@ def test_a_length_is_echoed_as_it_was_read(typed: str, note: str) -> None:
 
 def test_a_metric_shop_is_told_its_own_unit_first() -> None:
     """Millimetres before inches, and no feet."""
-    assert "1981.2 mm \u00b7 78.000 in" == fields("groove", stock="78 in", units="mm")["stock"]["note"]
+    assert "1981.2\u00a0mm \u00b7 78.000\u00a0in" == fields("groove", stock="78 in", units="mm")["stock"]["note"]
 
 
 @pytest.mark.parametrize(("typed", "note"), {"5 in 12": "22.62\u00b0", "30": "30\u00b0", "30\u00b0": ""}.items())

@@ -74,7 +74,7 @@ def test_the_page_of_the_shop_says_how_each_thing_was_understood() -> None:
     notes = {one["name"]: one["note"] for one in view["fields"]}
 
     assert sorted(NAMES) == sorted(notes)
-    assert "0.098 in \u00b7 2.5 mm" == notes["kerf"]
+    assert "0.098\u00a0in \u00b7 2.5\u00a0mm" == notes["kerf"]
 
 
 def test_the_page_of_the_shop_says_what_is_wrong() -> None:
