@@ -113,25 +113,12 @@ def asked_of(length, count):
     """What to ask where `3 x 96` may be ninety-six of three inches, or three of ninety-six."""
     if len([one for one in length if one not in DIGITS]) > 0 or len(length) > 4 or len(count) > 4 or int(length) >= int(count):
         return ""
-    return (
-        "Write "
-        + count
-        + " x"
-        + length
-        + " for "
-        + length
-        + " of "
-        + count
-        + ", or "
-        + length
-        + " x"
-        + count
-        + " for "
-        + count
-        + " of "
-        + length
-        + "."
-    )
+    return "Write " + so_many(count, length) + ", or " + so_many(length, count) + "."
+
+
+def so_many(length, count):
+    """How so many of a length are written, and what that says."""
+    return length + " x" + count + " for " + count + " of " + length
 
 
 def begins_number(chars, at):

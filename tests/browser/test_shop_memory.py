@@ -275,5 +275,5 @@ def test_the_page_of_the_shop_works_without_scripts(scriptless):
     page.locator("#in-bit").fill("wide")
     page.get_by_role("button", name="Read them").click()
 
-    assert "0.098 in" in page.locator("#note-kerf").inner_text()
+    assert "0.098\u00a0in" in page.locator("#note-kerf").inner_text()
     assert page.locator("#note-bit.wrong").is_visible()
