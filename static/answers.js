@@ -56,13 +56,13 @@ function setAddress(path) {
 function beforeSwap(event) {
   const { xhr, target } = event.detail;
   if (isLate(xhr)) return event.preventDefault();
-  if (xhr.status === BUSY) return askLater();
+  if (xhr.status === BUSY) return askLater('sheet');
   const right = xhr.getResponseHeader('X-Part') === target.id;
   event.detail.shouldSwap = right;
   if (!right) noAnswer('sheet');
   // the signal is back: the settings that did not come are asked for again
   else if (failedAt === keys) askAnswer(form());
-  else answered();
+  else answered('sheet');
 }
 
 // The settings are asked for at every key, and by hand: what htmx tells about each request takes, at a phone's
@@ -79,11 +79,11 @@ async function askAnswer(entries) {
     const response = await fetch(`${entries.getAttribute('action')}?${query}`, { headers: { 'HX-Target': 'answer' }, signal });
     const text = await response.text();
     if (asked !== keys) return;
-    if (response.status === BUSY) return askLater();
+    if (response.status === BUSY) return askLater('answer');
     if (response.headers.get('X-Part') !== 'answer') throw new Error('not an answer');
     inPlace(() => {
       redraw(document.getElementById('answer'), text);
-      answered();
+      answered('answer');
     });
   } catch {
     // a later key, or a page that is being left, has cut it short
@@ -96,11 +96,20 @@ async function askAnswer(entries) {
 }
 
 // All is asked for again, unless a key is quicker.
-function askLater() {
+function askLater(part) {
   const asked = keys;
-  takeAway('answer', 'sheet');
-  show('busy', true);
+  busy.add(part);
+  takeAway('busy', 'failed', [part]);
   setTimeout(() => { if (asked === keys) form().dispatchEvent(new Event('input', { bubbles: true })); }, WAIT);
+}
+
+// The parts that a busy server has not answered yet.
+const busy = new Set();
+
+function answered(part) {
+  busy.delete(part);
+  show('busy', busy.size > 0);
+  show('failed', false);
 }
 
 // Answers and cautions come and go above the form: a field with the pad open stays where it is under the finger.
@@ -111,21 +120,17 @@ function inPlace(change) {
 }
 
 export function noAnswer(...parts) {
-  takeAway(...parts);
-  show('failed', true);
+  busy.clear();
+  takeAway('failed', 'busy', parts);
 }
 
 // An old answer must not stand under a new measurement.
-function takeAway(...parts) {
+function takeAway(signal, other, parts) {
   inPlace(() => {
-    answered();
+    show(signal, true);
+    show(other, false);
     for (const id of parts) document.getElementById(id)?.replaceChildren();
   });
-}
-
-function answered() {
-  show('failed', false);
-  show('busy', false);
 }
 
 function markWrong() {

@@ -3,15 +3,17 @@
 // Once the answer is on the screen, whatever starts here no longer stands in its way.
 function afterPaint() {
   // what nobody sees is never painted, and starts all the same
-  if (document.hidden || document.documentElement.hidden) begin();
-  else new PerformanceObserver((entries, observer) => {
-    if (entries.getEntriesByName('first-contentful-paint').length === 0) return;
-    observer.disconnect();
-    begin();
-  }).observe({ type: 'paint', buffered: true });
+  if (document.hidden || document.documentElement.hidden) return begin();
+  new PerformanceObserver(entries => entries.getEntriesByName('first-contentful-paint').length && begin()).observe({ type: 'paint', buffered: true });
+  // nor does every browser tell
+  setTimeout(begin, 3000);
 }
 
+let hasBegun = false;
+
 function begin() {
+  if (hasBegun) return;
+  hasBegun = true;
   start().catch(fault => {
     if (document.documentElement.hidden) document.body.textContent = 'The scripts of this page did not come. Open it again.';
     document.documentElement.hidden = false;
@@ -22,13 +24,16 @@ function begin() {
 // No module is asked for before, or it would share a slow line with the answer.
 async function start() {
   const [{ fetchRest, loadHtmx }, { keepWorker }] = await Promise.all([import('/static/answers.js'), import('/static/copy.js')]);
+  // a page that only its worker can answer waits for nothing else
+  const waits = document.documentElement.hidden;
+  if (waits) keepWorker();
   await fetchRest();
   import('/static/units.js').catch(() => {});
   if (document.querySelector('[hx-get]')) loadHtmx();
   const others = [loadHand(), import('/static/memory.js'), import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js')];
   // the copy for no signal can wait until the hand is served, and a script that does not come does not hold it up
   await Promise.allSettled(others);
-  keepWorker();
+  if (!waits) keepWorker();
 }
 
 // What a hand needs at arm's length; the page says when it listens.

@@ -80,7 +80,7 @@ async function drawn() {
     if (isTooLarge) return say('This job is larger than a server takes. It is kept here, and opens where this page works with no signal.');
     // a job that is refused for what was just typed keeps its page, where it can be mended
     if (response.status !== 200 && work.querySelector('[data-set]')) return say(textOf(text));
-    const { id, selectionStart: from, selectionEnd: to } = document.activeElement ?? {};
+    const { id, value: typed, selectionStart: from, selectionEnd: to } = document.activeElement ?? {};
     work.dataset.at ??= recall(VIEW) || 'items';
     work.dataset.job = current;
     work.innerHTML = text;
@@ -89,8 +89,9 @@ async function drawn() {
     if (first) turnTo(work.dataset.at);
     const field = id ? byId(id) : null;
     field?.focus({ preventScroll: true });
-    // what was marked to be typed over stays marked
-    if (from != null) field?.setSelectionRange?.(from, to);
+    // what was marked to be typed over stays marked, and a count that stands there now is
+    if (field?.inputMode === 'numeric' && field.value !== typed) field.select();
+    else if (from != null) field?.setSelectionRange?.(from, to);
     show('failed', false);
   } catch {
     if (mine === draws) show('failed', true);
@@ -183,12 +184,13 @@ async function fieldChanged(event, ended) {
   }
   if (field.dataset.set === 'title') byId('job-choice').selectedOptions[0].textContent = field.value || NAMELESS;
   await draw();
+  for (const each of work.querySelectorAll('.refused')) each.remove();
   if ((key === 'quantity' || key === 'count') && entry.value && !isCount(entry.value)) refuseCount(field.id, entry.value);
 }
 
 // A count that is none is told where it was typed; the page is drawn anew by then.
 function refuseCount(id, text) {
-  const told = make('p', { className: 'note wrong', role: 'alert', textContent: `“${text}” is no count from 1 to 999: it stays as it was.` });
+  const told = make('p', { className: 'note wrong refused', role: 'alert', textContent: `“${text}” is no count from 1 to 999: it stays as it was.` });
   byId(id)?.parentElement.after(told);
 }
 

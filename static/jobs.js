@@ -158,14 +158,12 @@ const GONE = 'This item was taken out of its job: nothing is kept of what you ty
 
 async function offerToAdd() {
   const button = byId('add-to-job'), form = byId('inputs'), here = await itemHere();
-  // another one may be given its number
-  let isGone = false;
-  others?.addEventListener('message', async ({ data }) => { if (here && data === here.job && !await itemHere()) isGone = true; });
+  others?.addEventListener('message', ({ data }) => { if (data === here?.job) lookFor(here); });
   // one after another, each as the card stood at its tap or key
   let keeping = Promise.resolve();
   const keep = () => {
     const entered = entriesOf(form);
-    keeping = keeping.then(() => isGone ? say(GONE) : here ? keepItem(here, entered) : addItem(entered)).catch(() => {});
+    keeping = keeping.then(() => here ? keepItem(here, entered) : addItem(entered)).catch(() => {});
   };
   button.hidden = Boolean(here);
   button.addEventListener('click', keep);
@@ -177,9 +175,16 @@ async function offerToAdd() {
 // Whose card this is, as its address says; none where the job has no such item.
 async function itemHere() {
   const [, job, number] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
-  const kept = job && await read(job);
-  const here = { job, number: Number(number) };
-  return kept && itemOf(kept, here) ? here : null;
+  const kept = job && await read(job), here = { job, number: Number(number), isGone: false };
+  const item = kept && itemOf(kept, here);
+  return item ? { ...here, inputs: JSON.stringify(item.inputs) } : null;
+}
+
+// An item that was taken out in another tab is gone until the same one is put back: another may be given its number.
+async function lookFor(here) {
+  const kept = await read(here.job), item = kept && itemOf(kept, here);
+  if (kept && !item) here.isGone = true;
+  if (item && JSON.stringify(item.inputs) === here.inputs) here.isGone = false;
 }
 
 const setupHere = () => byId('inputs').getAttribute('action').slice(1);
@@ -188,8 +193,9 @@ const itemOf = (doc, { number }) => doc.items.find(each => each.id === number &&
 function keepItem(here, entered) {
   return editFromCard(here.job, doc => {
     const item = itemOf(doc, here);
-    if (!item) return { refused: GONE };
+    if (!item || here.isGone) return { refused: GONE };
     item.inputs = meantFor(doc.shop ?? {}, entered);
+    here.inputs = JSON.stringify(item.inputs);
     const isRead = Object.keys(doc.readings ?? {}).some(name => name.startsWith(`${here.number}/`));
     return { said: 'Saved to', more: isRead && typedReading() ? 'What was read at its runs stays: it is changed there.' : '' };
   });

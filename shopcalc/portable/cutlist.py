@@ -16,7 +16,12 @@ from shopcalc.portable.writing import decimal_text
 def solve_job(job, world):
     """A job worked through: what `solve_cuts` says, and its wood on boards."""
     solved = solve_cuts(job, world)
-    solved["cutting"] = lay_sections(solved["sections"], solved["rough"], job, world, solved["errors"])
+    cutting = lay_sections(solved["sections"], solved["rough"], job, world, solved["errors"])
+    # while an item, a part or a board is left out nobody knows what more, or what less, is to buy
+    items_out = [each for each in solved["worked"] if each["refused"]]
+    parts_out = [place for place in solved["own"]["errors"]]
+    cutting["is_whole"] = cutting["has_all_boards"] and len(items_out) == 0 and len(parts_out) == 0
+    solved["cutting"] = cutting
     return solved
 
 
@@ -166,24 +171,14 @@ def lay_sections(sections, rough, job, world, errors):
     """
     kerf = read_setting(job["kerf"], True, job, world, errors, "kerf")
     trim = read_setting(job["trim"], True, job, world, errors, "trim")
-    lines = read_lumber_lines(job, world, errors)
+    unread = {}
+    lines = read_lumber_lines(job, world, unread)
+    for place in unread:
+        errors[place] = unread[place]
     readable = "kerf" not in errors and "trim" not in errors and "rough" not in errors
     wood = [each for each in sections if readable and not each["pane"]]
     laid = kept_laid(wood, lines, [kerf, trim, 0 if rough is None else rough], world)
-    # of lines that cannot be read nobody knows what more, or what less, is to buy
-    unread = [place for place in errors if place.split(" ")[0] in ["parts", "lumber"]]
-    if len(unread) > 0:
-        laid = [unproven(each) for each in laid]
-    return {"laid": laid, "kerf": kerf, "trim": trim, "readable": readable}
-
-
-def unproven(laid):
-    """A section on boards of which it is not said that there can be no fewer."""
-    found = {"proven": False}
-    for key in laid:
-        if key != "proven":
-            found[key] = laid[key]
-    return found
+    return {"laid": laid, "has_all_boards": len([place for place in unread]) == 0, "kerf": kerf, "trim": trim, "readable": readable}
 
 
 def kept_laid(wood, lines, cutting, world):

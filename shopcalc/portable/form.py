@@ -62,7 +62,7 @@ def echo(declared, entries, shop, world):
     if name not in entries["values"] or len(declared["options"]) > 0:
         return ""
     value = entries["values"][name]
-    if kind == "lengths":
+    if kind in ROWS:
         written = write_value(value, kind, 64, "none", shop["metric"], world["units"])
     else:
         written = write_value(value, kind, 64, "nearest", False, world["units"])

@@ -10,6 +10,8 @@ from shopcalc.portable.work import shop_faults
 
 JOB_FORMAT = "shopcalc job"
 JOB_VERSION = 1
+JOB_SIZES = {"kerf": "1/8 in", "trim": "1/2 in", "rough": "1 in"}
+METRIC_JOB_SIZES = {"kerf": "3.18 mm", "trim": "12 mm", "rough": "25 mm"}
 MOST_ITEMS = 200
 MOST_QUANTITY = 999
 MOST_IDENTIFIER = 999999
@@ -42,14 +44,15 @@ def read_job(document, world):
         return refused("version", "This job was made by a newer shopcalc. Take the newer version here first; nothing was changed.")
     check_keys(document, JOB_KEYS, "", faults)
     shop = texts_of(document, "shop", NAME_MARKS, 400, "", faults, kind_of)
+    usual = METRIC_JOB_SIZES if "units" in shop and shop["units"] == "mm" else JOB_SIZES
     job = {
         "format": JOB_FORMAT,
         "version": JOB_VERSION,
         "title": text_of(document, "title", "Job", 120, "", faults, kind_of),
         "notes": text_of(document, "notes", "", 4000, "", faults, kind_of),
-        "kerf": text_of(document, "kerf", shop["kerf"] if "kerf" in shop else "1/8 in", 60, "", faults, kind_of),
-        "trim": text_of(document, "trim", "1/2 in", 60, "", faults, kind_of),
-        "rough": text_of(document, "rough", "1 in", 60, "", faults, kind_of),
+        "kerf": text_of(document, "kerf", shop["kerf"] if "kerf" in shop else usual["kerf"], 60, "", faults, kind_of),
+        "trim": text_of(document, "trim", usual["trim"], 60, "", faults, kind_of),
+        "rough": text_of(document, "rough", usual["rough"], 60, "", faults, kind_of),
         "shop": shop,
         "readings": texts_of(document, "readings", KEY_MARKS, 400, "", faults, kind_of),
         "ticks": texts_of(document, "ticks", KEY_MARKS, 2000, "", faults, kind_of),

@@ -49,7 +49,7 @@ def job_data(job, world):
                     "thickness": plain(part["thickness"]),
                 }
             )
-    boards = [laid_data(laid, world["numbers"]) for laid in solved["cutting"]["laid"]]
+    boards = [laid_data(laid, solved["cutting"]["is_whole"], world["numbers"]) for laid in solved["cutting"]["laid"]]
     return {"order": order, "cuts": cuts, "boards": boards, "bill": bill_data(solved["cutting"]["laid"], plain), "errors": solved["errors"]}
 
 
@@ -60,9 +60,10 @@ def rough_data(part, section, rough, plain):
     return None if rough is None else plain(part["length"] + rough)
 
 
-def laid_data(laid, numbers):
+def laid_data(laid, whole, numbers):
     """One section on boards, as data: each bar says what it is taken `from`, a board, the rest of one or an offcut, how `wide` that was.
 
+    Of a job that is not `whole`, since something is left out of it, nothing is proven.
     The waste is the length of the bars that becomes no part of this section; some of it may serve a narrower one.
     """
     plain = numbers["plain"]
@@ -84,7 +85,7 @@ def laid_data(laid, numbers):
         "too_long": [laid["labels"][place] for place in layout["too_long"]],
         "waste": plain(layout["waste"]),
         "unlaid": plain(laid["unlaid"]),
-        "proven": laid["proven"],
+        "proven": laid["proven"] and whole,
     }
 
 

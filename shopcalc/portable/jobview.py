@@ -73,6 +73,8 @@ def job_view(job, world):
         "lumber": shown_lines(job["lumber"], "lumber", solved["errors"]),
         "loose": shown_lines(job["parts"], "parts", solved["errors"]),
         "units": "mm" if shop["metric"] else "in",
+        "some": "2400" if shop["metric"] else "96",
+        "more": "3000" if shop["metric"] else "120",
         "tape": str(shop["division"]),
         "tapes": tape_options(shop),
         "shop_says": "Bare numbers in this job are " + ("mm." if shop["metric"] else "inches."),
@@ -166,7 +168,9 @@ def shown_run(run, shop, world):
     for setting in operation["settings"]:
         leans = len(setting["lean"]) > 0
         shown = ", ".join([unbroken(mark) for mark in setting["text"].split(", ")])
-        settings.append({"label": setting["label"], "text": shown, "leans": leans, "amount": setting["amount"]})
+        settings.append(
+            {"label": setting["label"], "text": shown, "leans": leans, "amount": setting["amount"], "is_row": setting["kind"] == "lengths"}
+        )
     near = [other for other in run["akin"] if other["nth"] != run["nth"] and nearly_one(run, other)]
     return {
         "place": str(run["nth"]),

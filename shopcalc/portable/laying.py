@@ -190,8 +190,8 @@ def length_said(length, direction, shop, units):
 
 
 def written_size(length, shop, units):
-    """A length as it is marked off."""
-    return write_value(length, "length", shop["division"], "nearest", shop["metric"], units)["text"]
+    """A length as it is marked off: on the next mark, as in the cut list, rather than short."""
+    return write_value(length, "length", shop["division"], "up", shop["metric"], units)["text"]
 
 
 def bar_of(board, lengths, kerf, trim, longest, shop, units):

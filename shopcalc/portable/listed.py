@@ -12,6 +12,8 @@ from shopcalc.portable.tokens import SIDE_BY_SIDE, begin, failed, misplaced, pee
 LONGEST_ROW = 4000
 LONGEST_LABEL = 40
 TOO_LONG = "That is too long: a row has at most 4,000 characters."
+NO_COUNT = "As many can be bought as are wanted: leave out how many."
+DECIMAL_COMMA = "Write decimals with a point, such as 412.5, and a space behind a comma that begins the next length."
 DEAREST = 50000
 MOST_ALIKE = 999
 
@@ -42,12 +44,14 @@ def read_pieces(text, most, shop, units, numbers):
     """
     if letters_in(text) > LONGEST_ROW:
         return {"ok": False, "message": TOO_LONG}
+    if has_decimal_comma(text, shop):
+        return {"ok": False, "message": DECIMAL_COMMA}
     rows = []
     total = 0
     for place, part in enumerate(row_parts(text)):
         row = split_piece(part)
         got = read_above_zero(row["length"], shop, units, numbers)
-        if len(row["asked"]) > 0:
+        if got["ok"] and len(row["asked"]) > 0:
             got = {"ok": False, "message": row["asked"]}
         if got["ok"] and letters_in(row["label"]) > LONGEST_LABEL:
             got = {"ok": False, "message": "A label has at most 40 characters."}
@@ -61,6 +65,26 @@ def read_pieces(text, most, shop, units, numbers):
     if total > most:
         return {"ok": False, "message": "That is too many: at most " + str(most) + " parts can be laid."}
     return {"ok": True, "value": rows}
+
+
+def has_decimal_comma(text, shop):
+    """Whether a comma in a metric row may stand for a point: between digits without a space, one or two behind it, as in `412,5`.
+
+    In inches it begins the next length, since those have fractions.
+    """
+    marks = plain_marks(text)
+    for place, one in enumerate(marks):
+        if one == "," and shop["metric"] and place > 0 and marks[place - 1] in DIGITS and digits_behind(marks, place) in [1, 2]:
+            return True
+    return False
+
+
+def digits_behind(marks, place):
+    """How many digits follow a mark, where nothing follows them that makes a fraction or a decimal of them."""
+    end = place + 1
+    while end < len(marks) and marks[end] in DIGITS:
+        end = end + 1
+    return 0 if end < len(marks) and marks[end] in "./" else end - place - 1
 
 
 def part_name(part):
@@ -103,8 +127,8 @@ def split_piece(part):
 
 
 def piece_texts(label, length, count, asked):
-    """The texts of one part; a length with a times in it says how many before it."""
-    if len([one for one in characters(length) if is_times(one)]) > 0:
+    """The texts of one part; a length with an x in it, which is no sign of arithmetic here, says how many before it."""
+    if len([one for one in characters(length) if is_times(one) and one != "*"]) > 0:
         asked = "Write how many behind the length, such as 36 x3."
     return {"label": label, "length": length, "count": count, "asked": asked}
 
@@ -155,6 +179,8 @@ def read_row(text, most, priced, shop, units, numbers):
     """Read lengths with commas between, each with a price behind @ where the row is `priced`."""
     if letters_in(text) > LONGEST_ROW:
         return {"ok": False, "message": TOO_LONG}
+    if has_decimal_comma(text, shop):
+        return {"ok": False, "message": DECIMAL_COMMA}
     rows = []
     total = 0
     parts = row_parts(text)
@@ -162,9 +188,9 @@ def read_row(text, most, priced, shop, units, numbers):
         if place > 0 and is_split_price(parts[place - 1], part):
             return {"ok": False, "message": "Write a price with a point, such as 12.50: a comma begins the next length."}
         sides = part.split("@") if priced else [part]
-        got = read_some(sides[0], shop, units, numbers)
+        got = read_some(sides[0], priced, shop, units, numbers)
         if got["ok"] and priced and got["count"] != 1:
-            got = {"ok": False, "message": "As many can be bought as are wanted: leave out how many."}
+            got = {"ok": False, "message": NO_COUNT}
         price = {"ok": True, "value": None}
         if got["ok"] and len(sides) > 1:
             price = read_price("@".join(sides[1 : len(sides)]), units, numbers)
@@ -178,14 +204,14 @@ def read_row(text, most, priced, shop, units, numbers):
     return {"ok": True, "value": rows}
 
 
-def read_some(text, shop, units, numbers):
+def read_some(text, priced, shop, units, numbers):
     """Read a length of a row and how many there are of it; 3 x 1/8 could be three pieces or one, and is asked about."""
     row = split_piece(text)
     named = len(row["label"]) > 0 or len(row["length"]) == 0
     length = text if named else row["length"]
-    if not named and len(row["asked"]) > 0:
-        return {"ok": False, "message": row["asked"]}
     got = read_above_zero(length, shop, units, numbers)
+    if got["ok"] and not named and len(row["asked"]) > 0:
+        return {"ok": False, "message": NO_COUNT if priced else row["asked"]}
     many = {"ok": True, "value": 1} if named else read_count(row["count"], units, numbers)
     if got["ok"] and (not many["ok"] or same(many["value"], 0) or above(many["value"], MOST_ALIKE)):
         return {"ok": False, "message": "Write how many behind an x, such as x4."}
@@ -202,8 +228,8 @@ def is_split_price(before, part):
 def read_above_zero(text, shop, units, numbers):
     """Read a length that is one: nothing is no length of a piece."""
     got = read_length(text, shop, units, numbers)
-    if not got["ok"] and got["message"].split(":")[0] == SIDE_BY_SIDE.split(":")[0]:
-        return {"ok": False, "message": SIDE_BY_SIDE + "put a comma between them."}
+    if not got["ok"] and got["message"] == SIDE_BY_SIDE:
+        return {"ok": False, "message": "Two numbers stand side by side: put a comma between them, or finish the fraction, such as 1 3/8."}
     return {"ok": False, "message": "This cannot be zero."} if got["ok"] and same(got["value"], 0) else got
 
 

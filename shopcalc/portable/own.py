@@ -5,7 +5,7 @@ A line that is emptied keeps its place, so its place is its name: `1000002/part/
 
 from shopcalc.portable.job import nth_line
 from shopcalc.portable.listed import is_times
-from shopcalc.portable.marks import characters
+from shopcalc.portable.marks import DIGITS, SPACES, characters
 from shopcalc.portable.operations import length_setting
 from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import above, at_least
@@ -53,8 +53,13 @@ def read_size(line, name, job, world, errors, place):
 
 
 def is_named_size(text):
-    """Whether a text has a times in it, as a yard names its boards: no width and no thickness is a product."""
-    return len([one for one in characters(text) if is_times(one)]) > 0
+    """Whether a text has a times behind a number, as a yard names its boards: no width and no thickness is a product."""
+    before = ""
+    for one in characters(text):
+        if is_times(one) and before in DIGITS + '"':
+            return len(before) > 0
+        before = before if one in SPACES else one
+    return False
 
 
 def own_parts(job, world):

@@ -95,7 +95,10 @@ def is_quotient(tokens):
     last = len(tokens) - 1
     if last < 2 or tokens[last]["kind"] != "number" or tokens[last - 1]["kind"] != "/":
         return False
-    mixed = last > 2 and tokens[last - 2]["kind"] == "number" and tokens[last - 3]["kind"] == "number"
+    before = tokens[last - 3]["kind"] if last > 2 else ""
+    if before == "/" and tokens[last - 2]["kind"] == "number":
+        return True  # a fraction over a number: 4-1/2/12
+    mixed = before == "number" and tokens[last - 2]["kind"] == "number"
     return not mixed and len([one for one in tokens if one["kind"] == "+" or one["kind"] == "-"]) == 0
 
 

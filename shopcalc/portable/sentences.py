@@ -4,7 +4,7 @@ from shopcalc.portable.marks import DIGITS
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import same
-from shopcalc.portable.writing import ROWS, quoted, quoted_length
+from shopcalc.portable.writing import ROWS, quoted, quoted_length, write_value
 
 
 def option_text(about, name, known):
@@ -42,6 +42,9 @@ def value_text(name, bench, plain):
     if kind == "choice":
         return option_text(bench["about"], name, bench["known"])
     written = bench["written"][name]
+    if plain and kind == "temperature":
+        # the constants beside it in a sum are for degrees Fahrenheit, whatever the shop reads
+        return write_value(bench["known"][name], kind, 64, "nearest", False, bench["world"]["units"])["text"]
     if plain:
         return written["text"] if len(written["lean"]) == 0 else written["decimal"]
     text = quoted(written, kind, bench["shop"]["metric"])

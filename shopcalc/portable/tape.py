@@ -42,7 +42,7 @@ def stretch(place, division, wide, direction, metric):
         tick = first + step
         whole = tick // division
         if whole * division == tick and tick > 0:
-            numerals = numerals + numeral(step * wide * 100 // division, str(tick if metric else whole), [mark])
+            numerals = numerals + numeral(step * wide * 100 // division, str(tick if metric else whole), [mark], wide * 100)
     return {
         "ticks": tick_path(first, shown + 1, division, wide, metric),
         "numerals": numerals,
@@ -53,15 +53,15 @@ def stretch(place, division, wide, direction, metric):
     }
 
 
-def numeral(at, text, marks):
-    """The numeral of the tick at `at`, in hundredths as the `marks` are, in a list.
+def numeral(at, text, marks, apart):
+    """The numeral of the tick at `at`, in hundredths as the `marks` are and as it is to the next numeral, `apart`; in a list.
 
     It stands before its tick, as on a tape; behind it where it would be cut off or a mark goes through it, and nowhere
-    where marks go through both.
+    where marks go through both, or where behind it would be beside the next one.
     """
     wide = len(text) * FIGURE_WIDE + NUMERAL_OFF
     before = at >= wide
-    behind = True
+    behind = 2 * wide + FIGURE_WIDE < apart
     for mark in marks:
         off = mark - at
         if 0 - wide - NUMERAL_FREE < off and off < NUMERAL_FREE - NUMERAL_OFF:
@@ -104,7 +104,7 @@ def draw_run(row, division, metric, units):
     numerals = []
     for step in range(count - 1):
         here = first + step + 1
-        numerals = numerals + numeral((step + 1) * wide * 100, str(here * 10 if metric else here), marks)
+        numerals = numerals + numeral((step + 1) * wide * 100, str(here * 10 if metric else here), marks, wide * 100)
     pins = []
     for mark in marks:
         pins.append({"x": hundredths(mark), "text": str(len(pins) + 1)})

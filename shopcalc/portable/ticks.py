@@ -8,7 +8,7 @@ from shopcalc.portable.marks import DIGITS
 from shopcalc.portable.passing import how_many, pieces_passing
 from shopcalc.portable.reading import read_count, read_length
 from shopcalc.portable.snap import above, size_of
-from shopcalc.portable.writing import decimal_text, quoted_length
+from shopcalc.portable.writing import decimal_text, millimetres
 
 DONE_BETWEEN = "; "
 PASSED = " | "  # between what a tick remembers of the settings and of how many had passed
@@ -32,14 +32,27 @@ def done_text(setting):
 
     So it does of a row; of a long one how many marks there are, the first and the last.
     """
-    if setting["kind"] == "length":
-        return thousandths(setting["value"]) + " in"
-    if setting["kind"] != "lengths":
+    found = marks_of(setting)
+    if found["count"] == 0:
         return setting["mark"]
-    marks = [thousandths(mark) for mark in setting["value"]]
-    if len(marks) > FEW:
-        return str(len(marks)) + " from " + marks[0] + " to " + marks[len(marks) - 1] + " in"
-    return ", ".join(marks) + " in"
+    return row_text(found, [thousandths(mark) for mark in found["marks"]]) + " in"
+
+
+def marks_of(setting):
+    """The lengths of a setting and how many there are, of a long row the first and the last only; none of what is no length."""
+    if setting["kind"] == "length":
+        return {"count": 1, "marks": [setting["value"]]}
+    if setting["kind"] != "lengths" or len(setting["value"]) == 0:
+        return {"count": 0, "marks": []}
+    marks = setting["value"]
+    return {"count": len(marks), "marks": [marks[0], marks[len(marks) - 1]] if len(marks) > FEW else marks}
+
+
+def row_text(found, texts):
+    """Marks as written texts; of a long row how many, from where to where."""
+    if found["count"] > len(texts):
+        return str(found["count"]) + " from " + texts[0] + " to " + texts[1]
+    return ", ".join(texts)
 
 
 def thousandths(length):
@@ -60,19 +73,19 @@ def moved_settings(stint, run, world):
     if len(settings) == 0:
         return []
     if len(then) != len(settings):
-        return [{"label": stint["operation"]["label"], "then": stint["ticked"], "now": first["done_at"]}]
+        return [{"label": stint["operation"]["label"], "then": stint["ticked"], "now": first["done_at"], "marks": {"count": 0, "marks": []}}]
     moved = []
     for place, setting in enumerate(settings):
         now = done_text(setting)
         if then[place] != now and not is_within_reach(then[place], setting, world):
-            moved.append({"label": setting["label"], "then": then[place], "now": now})
+            moved.append({"label": setting["label"], "then": then[place], "now": now, "marks": marks_of(setting)})
     return moved
 
 
 def is_within_reach(then, setting, world):
     """Whether a length, or each of a row, was the same to two thousandths, which is what a hand can repeat."""
     was = remembered(then, world)
-    now = remembered(done_text(setting), world)
+    now = marks_of(setting)
     if was["count"] != now["count"] or was["count"] == 0:
         return False
     for place, mark in enumerate(was["marks"]):
@@ -101,19 +114,11 @@ def remembered(text, world):
     return {"count": int(many["value"]), "marks": marks} if many["ok"] and len(marks) == 2 else none
 
 
-def said_done(ticked, shop, world):
-    """What a tick remembers as it is said in this shop."""
-    said = []
-    for text in ticked.split(DONE_BETWEEN):
-        was = remembered(text, world)
-        marks = [quoted_length(mark, "nearest", shop, world["units"]) for mark in was["marks"]]
-        if not shop["metric"] or was["count"] == 0:
-            said.append(text)
-        elif was["count"] == len(marks):
-            said.append(", ".join(marks))
-        else:
-            said.append(str(was["count"]) + " from " + marks[0] + " to " + marks[1])
-    return DONE_BETWEEN.join(said)
+def said_marks(found, usual, shop, world):
+    """The lengths that are found as a metric shop says them, to the hundredth; in inches, or where there are none, what is `usual`."""
+    if not shop["metric"] or found["count"] == 0:
+        return usual
+    return row_text(found, [decimal_text(millimetres(mark, world["units"]), 2, False) for mark in found["marks"]]) + " mm"
 
 
 def is_within(a, b, parts):
@@ -153,9 +158,9 @@ def changed_since(stints, shop, world):
                     + ", "
                     + moved["label"]
                     + ": cut at "
-                    + said_done(moved["then"], shop, world)
+                    + said_marks(remembered(moved["then"], world), moved["then"], shop, world)
                     + ", now "
-                    + said_done(moved["now"], shop, world)
+                    + said_marks(moved["marks"], moved["now"], shop, world)
                     + ". Try what has passed before it is used."
                 }
             )
@@ -167,7 +172,6 @@ def spread_of(run, shop, world):
     rows = []
     for stint in run["stints"]:
         for setting in wanted_otherwise(stint, run):
-            rows.append(
-                {"text": stint["item"]["label"] + " by itself, " + setting["label"] + ": " + said_done(done_text(setting), shop, world) + "."}
-            )
+            wanted = said_marks(marks_of(setting), done_text(setting), shop, world)
+            rows.append({"text": stint["item"]["label"] + " by itself, " + setting["label"] + ": " + wanted + "."})
     return rows

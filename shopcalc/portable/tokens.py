@@ -20,7 +20,7 @@ from shopcalc.portable.marks import (
 )
 
 LONGEST_ENTRY = 80
-SIDE_BY_SIDE = "Two numbers stand side by side: "
+SIDE_BY_SIDE = "Two numbers stand side by side: put + or - between them, or finish the fraction, such as 1 3/8."
 MOST_DIGITS = 9  # before or after the point: both runtimes hold such numbers exactly; what follows is below all that is compared
 
 EXAMPLES = {
@@ -96,7 +96,7 @@ def misplaced(state):
     elif kind == "number" and peek_after(state, 1)["kind"] == "/" and peek_after(state, 2)["kind"] == "end":
         fail(state, "Something is missing behind \u201c" + peek_after(state, 1)["text"] + "\u201d.")
     elif kind == "number" or kind == "vulgar":
-        fail(state, SIDE_BY_SIDE + "put + or - between them, or finish the fraction, such as 1 3/8.")
+        fail(state, SIDE_BY_SIDE)
     elif kind == "unit" and before == "unit":
         fail(state, "That already has a unit.")
     elif kind == "unit" and before != "number" and before != "vulgar":

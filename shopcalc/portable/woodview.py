@@ -58,7 +58,7 @@ def shown_laid(laid, name, cutting, shop, world):
         "is_unlaid": laid["unlaid"] > 0,
         "bought": bought,
         "is_bought": len(bought) > 0,
-        "proven": laid["proven"],
+        "proven": laid["proven"] and cutting["is_whole"],
     }
 
 

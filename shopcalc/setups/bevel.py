@@ -34,7 +34,7 @@ offset = setup.size("offset", "One face narrower, each bevel", thickness * tand(
 fence = setup.setting("fence", "Fence to blade, at the table", wide_face - offset)
 blade_travel = setup.setting("blade_travel", "Blade clear of the table, along its slope", thickness / cosd(tilt), rounding="up")
 gauge_rise = setup.setting("gauge_rise", "Gauge rise over its base", gauge_run * tand(tilt))
-narrow_face = setup.size("narrow_face", "Narrow face", wide_face - pick((offset, edges.is_("1")), otherwise=2 * offset))
+narrow_face = setup.size("narrow_face", "Narrow face", pick((wide_face - offset, edges.is_("1")), otherwise=wide_face - 2 * offset))
 
 # What can go wrong
 

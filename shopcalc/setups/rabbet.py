@@ -125,7 +125,7 @@ setup.correction(
     "Cutter",
     measured_depth - blade_height,
     more="Too deep: lower the cutter {size}.",
-    less="Too shallow: raise the cutter {size}.",
+    less="Too shallow: raise the cutter {size}, spinning, since above it is wood of the fence.",
     far=inches("1/8"),
 )
 setup.correction(
@@ -190,13 +190,21 @@ setup.step("Guard and riving knife back on. Try the part that is to lie in the r
 
 # What is run
 
-_marked = "Marked face down, marked edge to the fence."
+_marked = "Marked face down, marked edge to the sacrificial fence, whose pocket is cut first, as its card says."
 setup.run("mill", stock)
 setup.operation("height", "groove and rabbet", "Cutter height, on scrap", blade_height, face=_marked, reading=measured_depth)
 setup.operation("rabbet", "groove and rabbet", "Rabbet", exposed, blade_height, face=_marked, reading=measured_width, when=_one)
 setup.operation("first_pass", "groove and rabbet", "Rabbet, first pass", exposed, blade_height, face=_marked, when=_passes)
 setup.operation("last_pass", "groove and rabbet", "Rabbet, last pass", second_pass, blade_height, face=_marked, reading=measured_width, when=_passes)
-setup.operation("first", "groove and rabbet", "Rabbet, first cut", first_fence, first_height, face=_marked, reading=measured_width)
+setup.operation(
+    "first",
+    "groove and rabbet",
+    "Rabbet, first cut",
+    first_fence,
+    first_height,
+    face="Marked face down, marked edge to the fence.",
+    reading=measured_width,
+)
 setup.operation(
     "second",
     "groove and rabbet",

@@ -96,14 +96,15 @@ setup.stop("gauge_large", gauge > MOST_GAUGE, "A gauge of {gauge} is above No. 1
 
 # The trial
 
+_near = setup.near(body)
+
 gauge_by_shank = setup.after(
     "gauge_by_shank",
     "Gauge by the shank",
     whole_nearest((measured_body - _none) / _step),
     kind="count",
-    when=measured_body >= _none,
+    when=And(_near, measured_body >= _none),
 )
-_near = setup.near(body)
 _off = Or(measured_body > _planned + BODY_OVER.value, measured_body < _planned - BODY_UNDER.value)
 setup.caution(
     "not_its_gauge",

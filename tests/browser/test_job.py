@@ -166,6 +166,19 @@ def test_a_part_in_the_place_of_one_that_was_emptied_is_not_done(shop: Phone) ->
     wait_until_kept(page, lambda job: (len(job["parts"]), [name.split("/")[0] for name in job["ticks"]]) == (2, ["1000001"]))
 
 
+def test_the_count_of_a_new_part_is_what_is_typed(shop: Phone) -> None:
+    """Its one comes while the finger is in the field already, and is typed over."""
+    page = job_page(shop)
+    page.get_by_role("button", name="New").click()
+    turn_to(page, "Cut list")
+    page.locator("#parts-label-0").fill("Cleat")
+    page.locator("#parts-count-0").tap()
+    until(page, "document.getElementById('parts-count-0').value === '1'")
+    page.keyboard.type("3")
+
+    wait_until_kept(page, lambda job: job["parts"][0]["count"] == 3)
+
+
 def test_the_order_of_work_goes_by_keyboard_alone(shop: Phone) -> None:
     """A view is chosen, a tick taken back without a pointer, and the place is kept."""
     page = with_boathouse(shop)

@@ -64,6 +64,22 @@ def test_a_card_whose_item_was_taken_out_leaves_the_next_of_its_number_alone(sho
     assert "fit" not in job["items"][0]["inputs"]
 
 
+def test_a_card_stays_its_items_card_after_a_jump_and_when_its_item_is_put_back(shop: Phone) -> None:
+    """What stands behind the # of its address may change; what was taken out by mistake is there again."""
+    page = the_doors_card(shop)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    page.evaluate("location.hash = '#care'")
+    other = job_page(shop)
+    turn_to(other, "Items")
+    other.get_by_role("button", name="Take Side door out").click()
+    other.get_by_role("button", name="Put it back").click()
+    until(other, "document.querySelectorAll('.items li').length === 7")
+    page.locator("#in-stile").fill("4 3/4")
+    page.get_by_text("Saved to").wait_for()
+
+    assert door(page)["stile"] == "4 3/4"
+
+
 def test_a_card_says_that_a_run_keeps_its_own_reading(shop: Phone) -> None:
     """What was read at the saw is not changed from a card beside it, and the card does not say that it was."""
     page = the_doors_card(shop)

@@ -175,10 +175,10 @@ def test_an_emptied_line_is_nothing() -> None:
 
 
 def test_a_metric_job_starts_with_the_same_saw() -> None:
-    """What is not said of kerf, squaring and rough length is in inches whatever bare numbers are."""
+    """What is not said of kerf, squaring and rough length is what one has there, the same to a hair's breadth."""
     found = read_job({"format": "shopcalc job", "version": 1, "shop": {"units": "mm"}}, exact.world())["job"]
 
-    assert (found["kerf"], found["trim"], found["rough"]) == ("1/8 in", "1/2 in", "1 in")
+    assert (found["kerf"], found["trim"], found["rough"]) == ("3.18 mm", "12 mm", "25 mm")
 
 
 def test_a_narrow_board_is_bought_where_a_strip_of_a_wide_one_only_seems_cheaper() -> None:

@@ -55,6 +55,7 @@ def test_parts_have_a_length_how_many_and_a_label(typed: str, read: Any) -> None
         ("rail -22", "cannot be negative"),
         ("2 x 36 1/2", "how many behind the length"),
         ("36 x4 x2", "how many behind the length"),
+        ("36 x4 24 x2", "put a comma between them"),
         ("3 x 96", "Write 96 x3 for 3 of 96, or 3 x96 for 96 of 3."),
         ("3x96", "Write 96 x3 for 3 of 96, or 3 x96 for 96 of 3."),
     ],
@@ -62,6 +63,17 @@ def test_parts_have_a_length_how_many_and_a_label(typed: str, read: Any) -> None
 def test_a_part_that_cannot_be_read_is_named(typed: str, message: str) -> None:
     """Its place in the row and its own words say which it is."""
     assert message in pieces(typed)
+
+
+@pytest.mark.parametrize("typed", ["412,5 x4", "leg 35,5 x2", "900, 412,25", "6,4"])
+def test_a_comma_in_a_metric_row_may_be_a_point(typed: str) -> None:
+    """Four parts of five millimetres would be cut: it is asked about. In inches, or before three digits, it begins the next length."""
+    metric = read_pieces(typed, 200, MM_SHOP, UNITS, NUMBERS)
+
+    assert not metric["ok"]
+    assert "Write decimals with a point" in metric["message"]
+    assert read_pieces(typed, 200, INCH_SHOP, UNITS, NUMBERS)["ok"]
+    assert read_pieces("900,450 x2, 35.5,1200", 200, MM_SHOP, UNITS, NUMBERS)["ok"]
 
 
 def test_too_many_parts_are_refused() -> None:

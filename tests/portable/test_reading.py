@@ -230,6 +230,7 @@ def test_refused_angles(typed: str, message: str) -> None:
         "5.5/12": "Write 5.5 in 12 for a slope, or 5.5/12 deg for degrees.",
         "5 1/2/12": "Write 5 1/2 in 12 for a slope, or 5 1/2/12 deg for degrees.",
         "5\u00bd / 12": "Write 5\u00bd in 12 for a slope, or 5\u00bd/12 deg for degrees.",
+        "4-1/2/12": "Write 4-1/2 in 12 for a slope, or 4-1/2/12 deg for degrees.",
         "(5)/12": "Write (5) in 12 for a slope, or (5)/12 deg for degrees.",
         "18/12": "Write 18 in 12 for a slope, or 18/12 deg for degrees.",
         "\u00bd": "Write 1 in 2 for a slope, or 1/2 deg for degrees.",

@@ -133,4 +133,12 @@ def test_no_numeral_is_cut_or_crossed(inches: str, division: int, numerals: list
 @pytest.mark.parametrize(("marks", "behind"), [([], [False]), ([9000], [True]), ([11000], [False]), ([9000, 11000], []), ([10000], [False])])
 def test_a_numeral_goes_where_no_mark_is(marks: list[int], behind: list[bool]) -> None:
     """With a mark on both sides of its tick it is left out; a mark on the tick touches it nowhere."""
-    assert behind == [each["behind"] for each in numeral(10000, "30", marks)]
+    assert behind == [each["behind"] for each in numeral(10000, "30", marks, 20800)]
+
+
+@pytest.mark.parametrize(("millimetres", "numerals"), [("96.9", ["80", "90", "110", "120"]), ("19.7", ["10", "30", "40", "50"])])
+def test_no_two_numerals_stand_between_the_same_ticks(millimetres: str, numerals: list[str]) -> None:
+    """Where centimetres are numbered there is room for one: the one that the mark goes through is left out."""
+    tape = draw_tape(Fraction(millimetres) * 5 / 127, 32, "nearest", True, UNITS)
+
+    assert [(text, False) for text in numerals] == stood(tape)

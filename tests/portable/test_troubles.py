@@ -54,8 +54,19 @@ def test_a_job_without_slips_has_no_troubles() -> None:
     assert [] == troubles(parts=[RAIL, {**RAIL, "label": "", "length": "", "width": "", "thickness": ""}])
 
 
-@pytest.mark.parametrize("slip", [{"parts": [RAIL, {**RAIL, "length": "3o"}]}, {"lumber": [BOARDS, {**BOARDS, "on_hand": "9o"}]}])
-def test_nothing_is_the_fewest_possible_while_a_line_cannot_be_read(slip: dict[str, Any]) -> None:
+SLATS = {"id": 1, "setup": "slats", "label": "Bench"}
+
+
+@pytest.mark.parametrize(
+    "slip",
+    [
+        {"parts": [RAIL, {**RAIL, "length": "3o"}]},
+        {"lumber": [BOARDS, {**BOARDS, "on_hand": "9o"}]},
+        {"items": [{**SLATS, "inputs": {"run": "banana"}}]},
+        {"items": [{**SLATS, "inputs": {"run": "1"}}]},
+    ],
+)
+def test_nothing_is_the_fewest_possible_while_something_is_left_out(slip: dict[str, Any]) -> None:
     """Nobody knows what else is to buy, or is there already."""
     assert [True] == [each["proven"] for each in asked("/job.json")["data"]["boards"]]
     assert [False] == [each["proven"] for each in asked("/job.json", **slip)["data"]["boards"]]

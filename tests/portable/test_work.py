@@ -162,12 +162,13 @@ def test_rows_sums_and_angles_start_the_same_in_a_metric_shop(slug: str, name: s
 @pytest.mark.parametrize(
     ("slug", "name", "text"),
     [
-        ("groove", "stock", "35"), ("groove", "groove_width", "9.5"), ("tenon", "fit", "0.2"), ("tenon", "kerf", "3.2"), ("rafter", "span", "2438"),
+        ("groove", "stock", "35"), ("groove", "groove_width", "9.5"), ("tenon", "fit", "0.2"),
+        ("tenon", "kerf", "3.18"), ("dado-stack", "outer_pair", "6.35"), ("rafter", "span", "2438"),
         ("wood-movement", "temperature_now", "21"),
     ],
 )  # fmt: skip
 def test_a_length_starts_as_one_has_it_in_a_metric_shop(slug: str, name: str, text: str) -> None:
-    """In whole millimetres, small ones in halves, fits and what the shop owns in tenths."""
+    """In whole millimetres, small ones in halves, fits in tenths; what the shop owns as it is, to the hundredth."""
     assert text == bench_of(slug, units="mm")["texts"][name]
 
 

@@ -2,6 +2,8 @@
 
 import pytest
 
+from shopcalc.exact import answer
+
 from ..published.asking import ask, results_of, texts_of
 
 ROOM = {"temp_cut": "20", "temp_cold": "20", "temp_hot": "120", "opening_width": "36", "opening_height": "12"}
@@ -164,3 +166,11 @@ def test_a_pane_that_does_not_grow_is_not_said_to_bow():
 def test_what_is_no_number_is_said_all_the_same(words):
     """Safety glazing, weep holes and edges are for codes and makers."""
     assert words in " ".join(ask("glazing")["steps"])
+
+
+def test_the_working_of_a_metric_shop_adds_up():
+    """The material's expansion is for a degree Fahrenheit, so the temperatures beside it are in those, and give the answer."""
+    [row] = [row for row in answer("/glazing", [("units", "mm")])["view"]["sheets"][0]["working"] if row["name"] == "grow width"]
+
+    assert "(2 \u00d7 12.5 mm + 559.0 mm) \u00d7 (the larger of 0 and (114.8 \u00b0F \u2212 64.4 \u00b0F))" in row["numbers"].replace("\u00a0", " ")
+    assert 40 * (2 * 12.5 + 559) * (114.8 - 64.4) / 1000000 == pytest.approx(float(row["answer"].replace("\u00a0", " ").split()[0]), abs=0.05)

@@ -82,7 +82,7 @@ def test_an_impossible_rabbet_shows_no_number(entries):
         ({"measured_width": "0.390"}, ["Too wide: motor off, move the fence 0.015 in (1/64 scant) further over the cutter, into the pocket."]),
         ({"measured_width": "0.360"}, ["Too narrow: motor off, move the fence 0.015 in (1/64 scant) back off the cutter."]),
         ({"measured_depth": "0.383"}, ["Too deep: lower the cutter 0.008 in (1/128)."]),
-        ({"measured_depth": "0.367"}, ["Too shallow: raise the cutter 0.008 in (1/128)."]),
+        ({"measured_depth": "0.367"}, ["Too shallow: raise the cutter 0.008 in (1/128), spinning, since above it is wood of the fence."]),
         ({"measured_depth": "3/8"}, ["It is right: leave the setting where it is."]),
         ({"method": "two cuts", "measured_width": "0.390"}, ["Too wide: move the fence of the first cut 0.015 in (1/64 scant) toward the blade."]),
         (
