@@ -96,13 +96,22 @@ function open(served) {
 
 // The drawing is out of sight while its numbers are typed: the stretch of it where the dimension stands, over the keys.
 function showStretch() {
-  const drawn = document.querySelector('#sheet > .picture svg:has(text.lit)'), had = !stretch.hidden;
+  const drawn = document.querySelector('#sheet > .picture svg:has(text.lit)');
   stretch.hidden = !drawn;
   stretch.replaceChildren(drawn ? drawn.cloneNode(true) : '');
   if (drawn) stretch.firstChild.setAttribute('viewBox', stretchOf(drawn));
-  // with a slip there is no drawing: one that comes back takes no room from the field
-  if (had !== Boolean(drawn)) keepInSight();
 }
+
+// What the pad says grows and shrinks with what is typed, and with a slip it has no drawing: none of it takes room from the field.
+function followAnswer() {
+  tell();
+  if (!field) return;
+  showStretch();
+  if (taken() !== stood) keepInSight();
+}
+
+const taken = () => pad.offsetHeight + (readout()?.offsetHeight ?? 0);
+let stood = 0;
 
 // As large as on the drawing, the number in the middle: of a long dimension the ends may be out of sight.
 function stretchOf(drawn) {
@@ -129,6 +138,7 @@ function keepInSight() {
   document.body.style.paddingBottom = `${pad.offsetHeight}px`;
   // where even the field with its label is too tall, the label is what goes out of sight
   part.scrollIntoView({ block: spare < 0 ? 'end' : 'nearest' });
+  stood = taken();
 }
 
 function close() {
@@ -283,6 +293,6 @@ document.addEventListener('keydown', event => {
   } else if (event.key === 'Enter' && target === field) done();
 });
 document.addEventListener('click', ({ target }) => { if (touched && target.matches(LENGTHS) && target !== field) openAll(target); });
-document.addEventListener('htmx:afterRequest', () => { tell(); if (field) showStretch(); });
+document.addEventListener('htmx:afterRequest', followAnswer);
 addEventListener('resize', () => { if (field) keepInSight(); else roomFor(readout()); });
 roomFor(readout());

@@ -393,6 +393,17 @@ def test_no_field_is_hidden_by_the_pad_or_the_answer(page, way, larger):
     assert hidden == []
 
 
+def test_a_number_that_comes_at_once_hides_no_field(page):
+    """Pasted, dictated or typed on keys: the pad grows with what it says of it, and the field moves up."""
+    page.set_viewport_size({"width": 390, "height": 844})
+    page.emulate_media(reduced_motion="reduce")
+    page.locator("#in-measured_tenon").tap()
+    page.locator("#pad").wait_for()
+    page.keyboard.insert_text("0.330")
+    page.get_by_text("Too thick").first.wait_for()
+    until(page, f"(({BOXES})('in-measured_tenon')).pad > 0 && (boxes => boxes.low <= boxes.pad + 1)(({BOXES})('in-measured_tenon'))")
+
+
 SMALL = """[...document.querySelectorAll('.pad button')].filter(each => each.offsetWidth && Math.min(each.offsetWidth, each.offsetHeight) < 44)
     .map(each => each.textContent)"""
 CUT = "[...document.querySelectorAll('.pad button')].filter(each => each.scrollWidth > each.clientWidth + 1).map(each => each.textContent)"
