@@ -1,7 +1,7 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
 import { BUSY, WAIT, during } from './answers.js';
 import { byId, make, show } from './elements.js';
-import { LAST, MOST_ITEMS, blank, change, everyJob, fillIn, forget, freeNumber, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
+import { LAST, MOST_ITEMS, blank, change, everyJob, fillIn, forget, freeNumber, hush, isOf, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
 const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, FIRST_PART = 1000000, NAMELESS = 'Job';
 const page = byId('job'), work = byId('work');
@@ -157,8 +157,6 @@ function dropEmptied(rows) {
 
 const isWordless = row => Object.entries(row).every(([key, text]) => key === 'count' || !text);
 const isThere = (job, number) => number >= FIRST_PART || job.items.some(each => each.id === number);
-// The names of the ticks and readings of an item, or of a part, begin with its number.
-const isOf = number => name => name.startsWith(`${number}/`);
 const isCount = text => /^[1-9]\d{0,2}$/.test(text.trim());
 const LINES = {
   lumber: { thickness: '', width: '', on_hand: '', to_buy: '' },
@@ -190,7 +188,7 @@ async function fieldChanged(event, ended) {
 
 // A count that is none is told where it was typed; the page is drawn anew by then.
 function refuseCount(id, text) {
-  const told = make('p', { className: 'note wrong refused', role: 'alert', textContent: `“${text}” is no count from 1 to 999: it stays as it was.` });
+  const told = make('p', { className: 'note wrong refused', role: 'alert' }, `“${text}” is no count from 1 to 999: it stays as it was.`);
   byId(id)?.parentElement.after(told);
 }
 
@@ -231,7 +229,7 @@ async function remove(number) {
 
 function offerBack(text) {
   say(text);
-  const undo = Object.assign(document.createElement('button'), { type: 'button', textContent: 'Put it back' });
+  const undo = make('button', { type: 'button' }, 'Put it back');
   undo.addEventListener('click', putBack);
   byId('job-says').append(undo);
 }
@@ -295,7 +293,7 @@ async function unpacked(code) {
 const linkTo = async job => `${location.origin}/job#job=${await packed(JSON.stringify(job))}`;
 
 function download(text, name, type) {
-  const link = Object.assign(document.createElement('a'), { href: URL.createObjectURL(new Blob([text], { type })), download: name });
+  const link = make('a', { href: URL.createObjectURL(new Blob([text], { type })), download: name });
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 1000);
 }
@@ -319,7 +317,7 @@ async function copyLink(job) {
     await navigator.clipboard.writeText(link);
     say('The link is copied. It carries the whole job.');
   } catch {
-    const field = Object.assign(document.createElement('input'), { value: link, readOnly: true, ariaLabel: 'Link to the job' });
+    const field = make('input', { value: link, readOnly: true, ariaLabel: 'Link to the job' });
     byId('job-code').replaceChildren(field);
     field.select();
   }

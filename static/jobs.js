@@ -1,6 +1,6 @@
 // Keeps the jobs on this device, for the page of the jobs and for the cards that put their entries there.
 import { typedNames } from './answers.js';
-import { byId } from './elements.js';
+import { byId, make } from './elements.js';
 import { meantIn } from './units.js';
 import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.2.js';
 
@@ -147,6 +147,9 @@ export function freeNumber({ items }) {
   return free;
 }
 
+// The names of the ticks and readings of an item, or of a part, begin with its number.
+export const isOf = number => name => name.startsWith(`${number}/`);
+
 // A document may leave out what is as usual.
 export function fillIn(job) {
   for (const [name, usual] of Object.entries(EMPTY)) job[name] ??= structuredClone(usual);
@@ -196,7 +199,7 @@ function keepItem(here, entered) {
     if (!item || here.isGone) return { refused: GONE };
     item.inputs = meantFor(doc.shop ?? {}, entered);
     here.inputs = JSON.stringify(item.inputs);
-    const isRead = Object.keys(doc.readings ?? {}).some(name => name.startsWith(`${here.number}/`));
+    const isRead = Object.keys(doc.readings ?? {}).some(isOf(here.number));
     return { said: 'Saved to', more: isRead && typedReading() ? 'What was read at its runs stays: it is changed there.' : '' };
   });
 }
@@ -225,7 +228,7 @@ async function editFromCard(id, edit) {
   if (!saved || unsaved.has(id)) return;
   if (told.refused) return say(told.refused);
   const line = byId('job-added');
-  const way = Object.assign(document.createElement('a'), { href: `/job#${id}`, textContent: 'See the job' });
+  const way = make('a', { href: `/job#${id}` }, 'See the job');
   line.replaceChildren(`${told.said} “${saved.title}”. ${told.more ?? ''} `, way);
   line.hidden = false;
 }

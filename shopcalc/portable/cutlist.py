@@ -10,18 +10,14 @@ from shopcalc.portable.order import job_shop, work_job
 from shopcalc.portable.own import is_wordless, read_setting, read_size
 from shopcalc.portable.snap import above, nearest_of, same, smaller
 from shopcalc.portable.sorting import merged_sort
+from shopcalc.portable.troubles import faults_of
 from shopcalc.portable.writing import decimal_text
 
 
 def solve_job(job, world):
     """A job worked through: what `solve_cuts` says, and its wood on boards."""
     solved = solve_cuts(job, world)
-    cutting = lay_sections(solved["sections"], solved["rough"], job, world, solved["errors"])
-    # while an item, a part or a board is left out nobody knows what more, or what less, is to buy
-    items_out = [each for each in solved["worked"] if each["refused"]]
-    parts_out = [place for place in solved["own"]["errors"]]
-    cutting["is_whole"] = cutting["has_all_boards"] and len(items_out) == 0 and len(parts_out) == 0
-    solved["cutting"] = cutting
+    solved["cutting"] = lay_sections(solved, job, world)
     return solved
 
 
@@ -33,6 +29,7 @@ def solve_cuts(job, world):
     errors = {}
     solved = work_job(job, world)
     for each in solved["worked"]:
+        each["faults"] = faults_of(each)
         found = each["found"]["entries"]["errors"]
         for name in found:
             place = "item " + str(each["item"]["id"]) + ", " + name
@@ -164,11 +161,14 @@ def is_narrower(one, other):
     return above(other["width"], one["width"])
 
 
-def lay_sections(sections, rough, job, world, errors):
-    """The wood of every section on the job's boards, with the kerf and what squaring one end takes.
+def lay_sections(solved, job, world):
+    """The wood of every section on the job's boards, with the kerf and what squaring one end takes; adds what cannot be read to the errors.
 
-    While one of those, or what parts are left long, cannot be read nothing is laid: it would be a bill for other cuts.
+    While one of those, or what parts are left long, cannot be read nothing is laid: it would be a bill for other cuts. While an
+    item, a part or a board is left out it `is_whole` no more: nobody knows what more, or what less, is to buy.
     """
+    errors = solved["errors"]
+    rough = solved["rough"]
     kerf = read_setting(job["kerf"], True, job, world, errors, "kerf")
     trim = read_setting(job["trim"], True, job, world, errors, "trim")
     unread = {}
@@ -176,9 +176,10 @@ def lay_sections(sections, rough, job, world, errors):
     for place in unread:
         errors[place] = unread[place]
     readable = "kerf" not in errors and "trim" not in errors and "rough" not in errors
-    wood = [each for each in sections if readable and not each["pane"]]
+    wood = [each for each in solved["sections"] if readable and not each["pane"]]
     laid = kept_laid(wood, lines, [kerf, trim, 0 if rough is None else rough], world)
-    return {"laid": laid, "has_all_boards": len([place for place in unread]) == 0, "kerf": kerf, "trim": trim, "readable": readable}
+    left_out = [each for each in solved["worked"] if each["refused"]] + [place for place in solved["own"]["errors"]] + [place for place in unread]
+    return {"laid": laid, "is_whole": len(left_out) == 0, "kerf": kerf, "trim": trim, "readable": readable}
 
 
 def kept_laid(wood, lines, cutting, world):

@@ -13,7 +13,7 @@ from shopcalc.portable.own import is_empty_line
 from shopcalc.portable.passing import faces_of, passing_of, pieces_of
 from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.ticks import changed_since, spread_of
-from shopcalc.portable.troubles import SIZE_NAMES, faults_of, shown_troubles
+from shopcalc.portable.troubles import SIZE_NAMES, shown_troubles
 from shopcalc.portable.woodview import shown_section, shown_wood
 from shopcalc.portable.writing import decimal_text
 
@@ -41,7 +41,7 @@ def job_view(job, world):
     """All that the page of a job shows, under the page's own head."""
     solved = solve_job(job, world)
     shop = job_shop(job)
-    items = [shown_item(each, faults_of(each), shop) for each in solved["worked"]]
+    items = [shown_item(each, shop) for each in solved["worked"]]
     stages = shown_stages(solved["runs"], shop, world)
     sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
     wood = shown_wood(solved["cutting"], shop, world)
@@ -130,8 +130,8 @@ def shown_line(line, at, name, errors):
     }
 
 
-def shown_item(each, wrong, shop):
-    """One item: what it is, how many, where its card is, what is `wrong` with it."""
+def shown_item(each, shop):
+    """One item: what it is, how many, where its card is, what is wrong with it."""
     item = each["item"]
     given = [one["name"] for one in each["about"]["inputs"] if one["name"] in each["query"]]
     parts = [name + "=" + encoded(each["query"][name]) for name in given] + shop_query(shop)
@@ -141,8 +141,8 @@ def shown_item(each, wrong, shop):
         "card": each["about"]["title"],
         "quantity": str(item["quantity"]),
         "address": with_parts("/" + item["setup"], parts),
-        "wrong": wrong,
-        "is_wrong": len(wrong) > 0,
+        "wrong": each["faults"],
+        "is_wrong": len(each["faults"]) > 0,
         "cautions": [{"text": check["text"]} for bench in each["found"]["benches"] for check in shown_checks(bench) if check["level"] == "caution"],
     }
 

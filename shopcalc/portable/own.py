@@ -56,8 +56,8 @@ def is_named_size(text):
     """Whether a text has a times behind a number, as a yard names its boards: no width and no thickness is a product."""
     before = ""
     for one in characters(text):
-        if is_times(one) and before in DIGITS + '"':
-            return len(before) > 0
+        if is_times(one) and len(before) > 0 and before in DIGITS + '"':
+            return True
         before = before if one in SPACES else one
     return False
 

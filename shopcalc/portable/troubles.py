@@ -13,9 +13,8 @@ def shown_troubles(solved, job):
     """A line for each item and each line of parts or lumber with something wrong, and for each length of the job that cannot be read."""
     rows = []
     for each in solved["worked"]:
-        wrong = faults_of(each)
-        if len(wrong) > 0:
-            why = " ".join([one["label"] + ": " + one["note"] for one in wrong])
+        if len(each["faults"]) > 0:
+            why = " ".join([one["label"] + ": " + one["note"] for one in each["faults"]])
             rows.append({"label": each["item"]["label"], "text": (LEFT_OUT if each["refused"] else ": ") + why})
     for name in LINE_NAMES:
         for at, line in enumerate(job[name]):

@@ -130,15 +130,21 @@ def test_a_browser_that_keeps_no_copy_says_that_it_needs_a_signal(phone):
     assert not page.get_by_text("Works with no signal").is_visible()
 
 
+def card_without_copy(phone, path, *excused):
+    """A card in a browser that keeps no copy, with every script; what is excused may be told to its console."""
+    phone.context.add_init_script("delete Navigator.prototype.serviceWorker")
+    for told in excused:
+        phone.excuse(told)
+    page = phone.visit(path)
+    wait_for_card(page)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    return page
+
+
 def test_a_browser_that_keeps_no_copy_shows_no_old_answer_when_the_signal_goes(phone):
     """Where nothing can answer what is typed, the page says so and takes the answer to the older entry away."""
-    phone.context.add_init_script("delete Navigator.prototype.serviceWorker")
-    phone.excuse("net::ERR_INTERNET_DISCONNECTED")
-    phone.excuse("htmx:sendError")
-    page = phone.visit("/tenon")
-    wait_for_card(page)
+    page = card_without_copy(phone, "/tenon", "net::ERR_INTERNET_DISCONNECTED", "htmx:sendError")
     # every script is there before the signal goes
-    page.locator("html[data-hand]").wait_for(state="attached")
     page.locator("#add-to-job").wait_for()
     phone.lose_signal()
     page.locator("#in-stock").fill("1 1/8")
@@ -150,12 +156,7 @@ def test_a_browser_that_keeps_no_copy_shows_no_old_answer_when_the_signal_goes(p
 
 def test_a_busy_server_is_told_and_asked_again(phone):
     """No old answer stands under what is typed meanwhile; when the server is free its answer comes by itself."""
-    phone.context.add_init_script("delete Navigator.prototype.serviceWorker")
-    phone.excuse("the server responded with a status of 503")
-    phone.excuse("htmx:responseError")
-    page = phone.visit("/boards")
-    wait_for_card(page)
-    page.locator("html[data-hand]").wait_for(state="attached")
+    page = card_without_copy(phone, "/boards", "the server responded with a status of 503", "htmx:responseError")
     page.route("**/boards?*", lambda route: route.fulfill(status=503, body="busy"))
     page.locator("#in-parts").fill("36 x40")
     page.get_by_text("laying other boards").wait_for()

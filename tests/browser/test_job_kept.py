@@ -18,15 +18,20 @@ def test_the_card_of_an_item_that_was_taken_out_brings_nothing_back(shop: Phone)
     page.get_by_role("link", name="Its card").first.click()
     wait_for_card(page)
     page.locator("html[data-hand]").wait_for(state="attached")
-    other = job_page(shop)
-    turn_to(other, "Items")
-    other.get_by_role("button", name="Take Side door out").click()
-    until(other, "document.querySelectorAll('.items li').length === 6")
+    take_out(shop, "Side door", 6)
     for stile in ("4", "5"):
         page.locator("#in-stile").fill(stile)
     page.get_by_text("taken out of its job").wait_for()
 
     assert [len(job["items"]) for job in kept(page)] == [6]
+
+
+def take_out(phone, label, left):
+    """An item taken out in another tab, where so many are left."""
+    other = job_page(phone)
+    turn_to(other, "Items")
+    other.get_by_role("button", name=f"Take {label} out").click()
+    until(other, f"document.querySelectorAll('.items li').length === {left}")
 
 
 def the_doors_card(phone):
@@ -48,10 +53,7 @@ def test_a_card_whose_item_was_taken_out_leaves_the_next_of_its_number_alone(sho
     page.get_by_role("link", name="Its card").click()
     wait_for_card(page)
     page.locator("html[data-hand]").wait_for(state="attached")
-    other = job_page(shop)
-    turn_to(other, "Items")
-    other.get_by_role("button", name="Take Stub tenon out").click()
-    until(other, "document.querySelectorAll('.items li').length === 0")
+    take_out(shop, "Stub tenon", 0)
     other = shop.visit("/groove")
     wait_for_card(other)
     other.get_by_role("button", name="Add to the job").click()
@@ -96,10 +98,7 @@ def test_a_tab_whose_focus_is_on_a_tick_hears_of_other_tabs(shop: Phone) -> None
     tick.click()
     settled(one)
     runs = one.locator("#work .job-run").count()
-    other = job_page(shop)
-    turn_to(other, "Items")
-    other.get_by_role("button", name="Take Side door out").click()
-    until(other, "document.querySelectorAll('.items li').length === 6")
+    take_out(shop, "Side door", 6)
 
     until(one, f"document.querySelectorAll('#work .job-run').length < {runs}")
 
