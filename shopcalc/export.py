@@ -17,6 +17,7 @@ def write_files(folder: Path) -> int:
     pages |= {f"{slug}/index.html": f"/{slug}" for slug in setups()}
     written = {name: _page(address) for name, address in pages.items()}
     written["worker.js"] = phone.worker()
+    written["editing.js"] = phone.editing_script()
     written["manifest.webmanifest"] = phone.kept_bytes("/manifest.webmanifest").decode()
     for name, text in written.items():
         path = folder / name

@@ -29,6 +29,10 @@ from shopcalc.units import length_factors
 
 MUSTACHE = "vendor/mustache-4.2.0.min.js"
 
+# A page edits a job itself, inside a transaction of the device's storage, which would not wait for the worker.
+EDITS = ("jobform", "editing")
+ONLY_OF_PAGES = ("editing",)
+
 # What a page asks for by address; the worker keeps all of it. A test follows every link in the templates and scripts.
 KEPT = (
     "/static/app.js",
@@ -42,6 +46,7 @@ KEPT = (
     "/static/units.js",
     "/static/memory.js",
     "/static/vendor/htmx-2.0.11.min.js",
+    "/editing.js",
     "/static/job.js",
     "/static/jobs.js",
     "/static/vendor/idb-keyval-6.2.2.js",
@@ -99,8 +104,18 @@ def _is_text(node: ast.stmt) -> bool:
 
 @cache
 def portable_script() -> str:
-    """All portable modules as JavaScript."""
-    return joined([compiled(portable_source(name)) for name in portable_modules()])
+    """All portable modules as JavaScript, but for those that pages alone run."""
+    return joined([compiled(portable_source(name)) for name in portable_modules() if name not in ONLY_OF_PAGES])
+
+
+@cache
+def editing_script() -> str:
+    """The edits of a job as a module that the pages load."""
+    names = [node.name for node in portable_source("editing").body if isinstance(node, ast.FunctionDef)]
+    shared = f"{{ {', '.join(names)} }}"
+    # in a scope of their own every name in between can be short
+    own = [f"export const {shared} = (() => {{", joined([compiled(portable_source(name)) for name in EDITS]), f"return {shared};\n}})();"]
+    return files.lighter("\n".join(own), "text/javascript")
 
 
 def brain(found: Mapping[str, Setup]) -> str:
@@ -132,7 +147,7 @@ def _own_parts(found: Mapping[str, Setup]) -> str:
 def build() -> str:
     """A name for exactly this content: it changes when anything that the phone keeps changes."""
     digest = hashlib.sha256(brain(setups()).encode())
-    digest.update(json.dumps([MANIFEST, POLICY, KEPT]).encode())
+    digest.update(json.dumps([MANIFEST, POLICY, KEPT, editing_script()]).encode())
     for name in sorted(str(path) for path in files.folder("static").rglob("*") if path.is_file()):
         digest.update(Path(name).name.encode() + Path(name).read_bytes())
     return f"{__version__}-{digest.hexdigest()[:12]}"
@@ -142,6 +157,8 @@ def kept_bytes(path: str) -> bytes:
     """One of the files that the worker keeps, as it is served."""
     if path == "/manifest.webmanifest":
         return json.dumps(MANIFEST).encode()
+    if path == "/editing.js":
+        return editing_script().encode()
     name = path.removeprefix("/static/")
     return files.light_script(name).encode() if files.is_light(name) else (files.folder("static") / name).read_bytes()
 

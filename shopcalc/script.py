@@ -72,7 +72,8 @@ class _Writer(Parser):  # type: ignore[misc]
             if loop.if_nodes:
                 truths = " && ".join(unify(self.parse(truth)) for truth in loop.if_nodes)
                 each += f".filter({_arrow(target, truths)})"
-            made = f"{each}.{turn}({_arrow(target, made)})"
+            # what is picked is in a list of its own already
+            made = each if loop.if_nodes and made == target else f"{each}.{turn}({_arrow(target, made)})"
             turn = "flatMap"
         self.pop_stack()
         return [made]

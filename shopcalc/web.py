@@ -32,6 +32,7 @@ def create_app() -> Flask:
     app.add_url_rule("/job", "job", job, methods=["POST"])
     app.add_url_rule("/job<any('.json', '.csv'):kind>", "job_as", job, methods=["POST"])
     app.add_url_rule("/worker.js", view_func=worker)
+    app.add_url_rule("/editing.js", view_func=editing)
     app.add_url_rule("/manifest.webmanifest", view_func=manifest)
     app.add_url_rule("/static/<path:name>", view_func=static)
     app.add_url_rule("/", view_func=card, defaults={"path": ""})
@@ -88,6 +89,11 @@ def respond(found: dict[str, Any]) -> Response:
 def worker() -> Response:
     """The service worker."""
     return tagged(Response(phone.worker(), mimetype="text/javascript"))
+
+
+def editing() -> Response:
+    """The edits of a job, which the pages make themselves."""
+    return tagged(Response(phone.editing_script(), mimetype="text/javascript"))
 
 
 def manifest() -> Response:

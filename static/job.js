@@ -1,9 +1,10 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
+import { count_refused, enter, fill_in, put_back, take_out } from '/editing.js';
 import { BUSY, WAIT, during } from './answers.js';
 import { byId, make, show } from './elements.js';
-import { LAST, MOST_ITEMS, blank, change, everyJob, fillIn, forget, freeNumber, hush, isOf, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
+import { LAST, blank, change, everyJob, forget, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
-const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, FIRST_PART = 1000000, NAMELESS = 'Job';
+const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, NAMELESS = 'Job';
 const page = byId('job'), work = byId('work');
 
 // A server that works other jobs says so, and is asked again, unless nobody waits for the answer any more.
@@ -121,48 +122,6 @@ function turnTo(view) {
 
 const textOf = html => new DOMParser().parseFromString(html, 'text/html').body.textContent.trim();
 
-// Where an entry of the page stands in the document.
-function put(job, { dataset: { set, id, key, place, names, setting, counts }, value, checked }) {
-  if (set === 'shop') job.shop[key] = value;
-  else if (set === 'ticks' || set === 'readings') names.split(' ').forEach((name, nth) => {
-    // what another tab has taken out meanwhile is neither done nor read
-    if (!isThere(job, Number(name.split('/')[0]))) return;
-    if (set === 'readings') job.readings[name] = value;
-    else if (checked) job.ticks[name] = `${setting} | ${counts.split(' ')[nth]}`;
-    else delete job.ticks[name];
-  });
-  else if (set === 'items') {
-    const item = job.items.find(each => String(each.id) === id);
-    if (item && (key !== 'quantity' || isCount(value))) item[key] = key === 'quantity' ? Number(value) : value;
-  } else if (place) {
-    const rows = job[set];
-    // lines keep their places: one that is emptied before others stays, and is not shown
-    while (rows.length <= place) rows.push({ ...LINES[set] });
-    const row = rows[place];
-    if (key !== 'count') row[key] = value;
-    else if (isCount(value)) row.count = Number(value);
-    // a count that is typed first waits for its part, and goes with it, as do the ticks that the next part here would find
-    if (key !== 'count' && isWordless(row)) {
-      if ('count' in row) row.count = 1;
-      if (set === 'parts') for (const name of Object.keys(job.ticks).filter(isOf(FIRST_PART + Number(place)))) delete job.ticks[name];
-    }
-    dropEmptied(rows);
-  } else job[set] = value;
-}
-
-// Lines at the end that are empty again make room.
-function dropEmptied(rows) {
-  while (rows.length && isWordless(rows.at(-1)) && (rows.at(-1).count ?? 1) === 1) rows.pop();
-}
-
-const isWordless = row => Object.entries(row).every(([key, text]) => key === 'count' || !text);
-const isThere = (job, number) => number >= FIRST_PART || job.items.some(each => each.id === number);
-const isCount = text => /^[1-9]\d{0,2}$/.test(text.trim());
-const LINES = {
-  lumber: { thickness: '', width: '', on_hand: '', to_buy: '' },
-  parts: { label: '', count: 1, length: '', width: '', thickness: '' },
-};
-
 async function fieldChanged(event, ended) {
   const field = event.target.closest('[data-set]');
   if (!field) return;
@@ -173,8 +132,8 @@ async function fieldChanged(event, ended) {
   const { key } = field.dataset;
   if (ended) hush();
   // an edit that is made again later is made with what stood there now
-  const entry = { dataset: { ...field.dataset }, value: field.value, checked: field.checked };
-  writing = Promise.allSettled([writing, change(work.dataset.job, job => { fillIn(job); put(job, entry); })]).then(() => {});
+  const entry = { ...field.dataset, value: field.value, checked: field.checked };
+  writing = Promise.allSettled([writing, change(work.dataset.job, job => { fill_in(job); enter(job, entry); })]).then(() => {});
   await writing;
   if (!ended) {
     if (!isProse(field)) resting = setTimeout(() => rested(event), REST);
@@ -183,13 +142,9 @@ async function fieldChanged(event, ended) {
   if (field.dataset.set === 'title') byId('job-choice').selectedOptions[0].textContent = field.value || NAMELESS;
   await draw();
   for (const each of work.querySelectorAll('.refused')) each.remove();
-  if ((key === 'quantity' || key === 'count') && entry.value && !isCount(entry.value)) refuseCount(field.id, entry.value);
-}
-
-// A count that is none is told where it was typed; the page is drawn anew by then.
-function refuseCount(id, text) {
-  const told = make('p', { className: 'note wrong refused', role: 'alert' }, `“${text}” is no count from 1 to 999: it stays as it was.`);
-  byId(id)?.parentElement.after(told);
+  // a count that is none is told where it was typed; the page is drawn anew by then
+  const refused = key === 'quantity' || key === 'count' ? count_refused(entry.value) : '';
+  if (refused) byId(field.id)?.parentElement.after(make('p', { className: 'note wrong refused', role: 'alert' }, refused));
 }
 
 const isTyping = () => work.contains(document.activeElement) && document.activeElement.matches('textarea, input:not([type=checkbox])');
@@ -206,24 +161,19 @@ function fieldEnded(event) {
   during(drawing);
 }
 
-// An item goes with its ticks and readings, or the next one of its number would find them; and comes back with them.
 // Those taken out one after another come back one after another.
 const out = [];
 
 async function remove(number) {
-  const id = work.dataset.job, own = isOf(number), gone = { readings: [], ticks: [] };
-  let item;
+  const id = work.dataset.job;
+  let taken;
   await change(id, job => {
-    item = job.items.find(each => String(each.id) === number);
-    job.items = job.items.filter(each => each !== item);
-    for (const part in gone) {
-      gone[part] = Object.entries(job[part] ?? {}).filter(([name]) => own(name));
-      for (const [name] of gone[part]) delete job[part][name];
-    }
+    fill_in(job);
+    taken = take_out(job, Number(number));
   });
   await draw();
-  if (!item) return;
-  out.push({ id, item, gone });
+  if (!taken) return;
+  out.push({ id, taken });
   offerBack('Taken out. ');
 }
 
@@ -238,26 +188,22 @@ async function putBack() {
   const last = out.pop();
   // a second tap came before the first was done
   if (!last) return;
-  const { id, item, gone } = last;
-  let hasRoom;
+  const { id, taken } = last;
+  let told;
   await change(id, job => {
-    hasRoom = job.items.length < MOST_ITEMS;
-    if (!hasRoom) return;
-    if (job.items.some(each => each.id === item.id)) item.id = freeNumber(job);
-    job.items.push(item);
-    job.items.sort((one, other) => one.id - other.id);
-    for (const part in gone) for (const [name, text] of gone[part]) (job[part] ??= {})[name.replace(/^\d+/, item.id)] = text;
+    fill_in(job);
+    told = put_back(job, taken);
   });
-  if (hasRoom === false) {
+  if (told?.refused) {
     out.push(last);
-    return offerBack(`Not put back: a job holds at most ${MOST_ITEMS} items. `);
+    return offerBack(`Not put back. ${told.refused} `);
   }
   // its job is gone, which has been said
-  if (!hasRoom) return draw();
+  if (!told) return draw();
   hush();
   if (out.length && !unsaved.size) offerBack('It is back. The one taken out before it: ');
   await draw();
-  byId(`label-${item.id}`)?.focus();
+  byId(`label-${told.number}`)?.focus();
 }
 
 // A job from outside is checked field by field before anything here changes.
@@ -271,7 +217,7 @@ async function takeIn(text, from) {
     say(`${from} was not taken. ${textOf(await response.text())}`);
     return true;
   }
-  fillIn(job);
+  fill_in(job);
   await choose(await keepNew(job));
   if (!unsaved.size) say(`${from} is kept here as “${byId('job-choice').selectedOptions[0].textContent}”.`);
   return true;
@@ -327,7 +273,7 @@ const DO = {
   start: async () => choose(await keepNew(blank('New job'))),
   boathouse: async () => {
     const text = await (await fetch('/static/boathouse.json')).text(), fresh = JSON.parse(text);
-    fillIn(fresh);
+    fill_in(fresh);
     const same = (await everyJob()).find(([, job]) => JSON.stringify(job) === JSON.stringify(fresh));
     return same ? choose(same[0]) : takeIn(text, 'The boathouse');
   },

@@ -1,4 +1,5 @@
 // Keeps the jobs on this device, for the page of the jobs and for the cards that put their entries there.
+import { add_item, fill_in, item_of, keep_item } from '/editing.js';
 import { typedNames } from './answers.js';
 import { byId, make } from './elements.js';
 import { meantIn } from './units.js';
@@ -8,8 +9,7 @@ let store = createStore('shopcalc', 'jobs');
 export const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
 // where the job worked on last is remembered
 export const LAST = 'shopcalc.job';
-export const MOST_ITEMS = 200;
-const LAST_NUMBER = 999999, LONGEST_WAIT = 5000;
+const LONGEST_WAIT = 5000;
 
 // What the storage would not take, of each job: the edits, which are made again on what is stored once it takes them, the
 // job that a new one began with, and the job as they leave it.
@@ -110,9 +110,12 @@ export async function everyJob() {
   return [...all].sort((one, other) => String(one[1].title).localeCompare(String(other[1].title)));
 }
 
-// What a job may leave out; a shop that it does not name is the usual one, and not this device's.
-const EMPTY = { format: 'shopcalc job', version: 1, title: 'Job', notes: '', shop: {}, items: [], parts: [], readings: {}, ticks: {}, lumber: [] };
-export const blank = title => ({ ...structuredClone(EMPTY), title, shop: shopNow() });
+// A new job has the shop of this device; one from outside that names no shop has the usual one.
+export function blank(title) {
+  const job = { title, shop: shopNow() };
+  fill_in(job);
+  return job;
+}
 
 function shopNow() {
   try { return Object.fromEntries(JSON.parse(recall('shopcalc.shop.1') || '[]')); } catch { return {}; }
@@ -138,25 +141,6 @@ export async function forget(id) {
   others?.postMessage(id);
 }
 
-// The number after the largest, or where that is the last there is, the first that is free.
-export function freeNumber({ items }) {
-  const taken = new Set(items.map(each => each.id)), next = Math.max(0, ...taken) + 1;
-  if (next <= LAST_NUMBER) return next;
-  let free = 1;
-  while (taken.has(free)) free += 1;
-  return free;
-}
-
-// The names of the ticks and readings of an item, or of a part, begin with its number.
-export const isOf = number => name => name.startsWith(`${number}/`);
-
-// A document may leave out what is as usual.
-export function fillIn(job) {
-  for (const [name, usual] of Object.entries(EMPTY)) job[name] ??= structuredClone(usual);
-}
-
-const GONE = 'This item was taken out of its job: nothing is kept of what you type here.';
-
 // On a card: its entries become an item of the job; on the card of an item they stay with it, at every key.
 
 async function offerToAdd() {
@@ -179,28 +163,24 @@ async function offerToAdd() {
 async function itemHere() {
   const [, job, number] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
   const kept = job && await read(job), here = { job, number: Number(number), isGone: false };
-  const item = kept && itemOf(kept, here);
+  const item = kept && item_of(kept, here.number, setupHere());
   return item ? { ...here, inputs: JSON.stringify(item.inputs) } : null;
 }
 
 // An item that was taken out in another tab is gone until the same one is put back: another may be given its number.
 async function lookFor(here) {
-  const kept = await read(here.job), item = kept && itemOf(kept, here);
+  const kept = await read(here.job), item = kept && item_of(kept, here.number, setupHere());
   if (kept && !item) here.isGone = true;
   if (item && JSON.stringify(item.inputs) === here.inputs) here.isGone = false;
 }
 
 const setupHere = () => byId('inputs').getAttribute('action').slice(1);
-const itemOf = (doc, { number }) => doc.items.find(each => each.id === number && each.setup === setupHere());
 
 function keepItem(here, entered) {
-  return editFromCard(here.job, doc => {
-    const item = itemOf(doc, here);
-    if (!item || here.isGone) return { refused: GONE };
-    item.inputs = meantFor(doc.shop ?? {}, entered);
-    here.inputs = JSON.stringify(item.inputs);
-    const isRead = Object.keys(doc.readings ?? {}).some(isOf(here.number));
-    return { said: 'Saved to', more: isRead && typedReading() ? 'What was read at its runs stays: it is changed there.' : '' };
+  return editFromCard(here.job, job => {
+    const inputs = meantFor(job.shop, entered), told = keep_item(job, here.isGone ? 0 : here.number, setupHere(), inputs);
+    if (!told.refused) here.inputs = JSON.stringify(inputs);
+    return { ...told, more: told.read && typedReading() ? 'What was read at its runs stays: it is changed there.' : '' };
   });
 }
 
@@ -208,22 +188,16 @@ const typedReading = () => Array.from(byId('inputs').querySelectorAll('.read inp
 
 async function addItem(entered) {
   const setup = setupHere(), title = document.querySelector('h1').textContent;
-  return editFromCard(await jobForNew(), doc => {
-    if (doc.items.length >= MOST_ITEMS) return { refused: `A job holds at most ${MOST_ITEMS} items.` };
-    const inputs = meantFor(doc.shop ?? {}, entered), asked = JSON.stringify(inputs);
-    const alike = doc.items.filter(each => each.setup === setup), isThere = alike.some(each => JSON.stringify(each.inputs) === asked);
-    const label = alike.length ? { label: `${title} ${alike.length + 1}` } : {};
-    doc.items.push({ id: freeNumber(doc), setup, ...label, quantity: 1, inputs });
-    return { said: isThere ? 'Added once more, with the same entries, to' : 'Added to' };
-  });
+  return editFromCard(await jobForNew(), job => add_item(job, setup, title, meantFor(job.shop, entered)));
 }
 
 // What a card does to a job, and tells with the way there; what could not be kept has been told by `change`.
 async function editFromCard(id, edit) {
   let saved, told;
-  await change(id, doc => {
-    saved = doc;
-    told = edit(doc);
+  await change(id, job => {
+    fill_in(job);
+    saved = job;
+    told = edit(job);
   });
   if (!saved || unsaved.has(id)) return;
   if (told.refused) return say(told.refused);

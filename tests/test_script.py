@@ -26,6 +26,8 @@ BODIES = {
     "a comprehension over pairs": "return [[place, one] for place, one in enumerate([7, 8])]",
     "a comprehension in a comprehension": "return [[inner * outer for inner in [1, 2]] for outer in [3, 4]]",
     "a comprehension makes a new list": "first = [1]\nsecond = [one for one in first]\nsecond.append(2)\nreturn [first, second]",
+    "a comprehension that picks makes a new list": "out = [1]\npicked = [one for one in out if one > 0]\npicked.append(2)\nreturn [out, picked]",
+    "a comprehension that picks from pairs": "return [one for place, one in enumerate('ab') if place > 0]",
     "a comprehension put under a key": "out = {'rows': []}\nout['rows'] = [one for one in [1, 2]]\nreturn out",
     "texts and truths compared": "one = None\ntwo = 'a'\nreturn ['a' == 'a', 'a' != 'a', 1 == 2, 1 != 2, one is None, two is None]",
     "a product before a sum": "return 2 * (3 + 4) * 5 - 6 * 7",

@@ -4,10 +4,11 @@ from shopcalc.portable.buying import lay_wood
 from shopcalc.portable.card import shown_stops
 from shopcalc.portable.cuts import shown_part, worked_parts
 from shopcalc.portable.job import nth_line
+from shopcalc.portable.jobform import is_wordless
 from shopcalc.portable.laying import each_part
 from shopcalc.portable.listed import read_pieces, read_stock
 from shopcalc.portable.order import job_shop, work_job
-from shopcalc.portable.own import is_wordless, read_setting, read_size
+from shopcalc.portable.own import read_setting, read_size
 from shopcalc.portable.snap import above, nearest_of, same, smaller
 from shopcalc.portable.sorting import merged_sort
 from shopcalc.portable.troubles import faults_of

@@ -4,17 +4,13 @@
 on every device; only versions, identifiers and counts are numbers.
 """
 
+from shopcalc.portable.jobform import JOB_FORMAT, JOB_VERSION, MOST_IDENTIFIER, MOST_ITEMS, MOST_QUANTITY, empty_job, empty_line
 from shopcalc.portable.marks import first_letters, letters_in
 from shopcalc.portable.snap import above, floor_of
 from shopcalc.portable.work import shop_faults
 
-JOB_FORMAT = "shopcalc job"
-JOB_VERSION = 1
 JOB_SIZES = {"kerf": "1/8 in", "trim": "1/2 in", "rough": "1 in"}
 METRIC_JOB_SIZES = {"kerf": "3.18 mm", "trim": "12 mm", "rough": "25 mm"}
-MOST_ITEMS = 200
-MOST_QUANTITY = 999
-MOST_IDENTIFIER = 999999
 MOST_NAMED = 40  # letters of a name in a message
 NAME_MARKS = "abcdefghijklmnopqrstuvwxyz0123456789_"
 KEY_MARKS = "abcdefghijklmnopqrstuvwxyz0123456789_-/"
@@ -45,21 +41,15 @@ def read_job(document, world):
     check_keys(document, JOB_KEYS, "", faults)
     shop = texts_of(document, "shop", NAME_MARKS, 400, "", faults, kind_of)
     usual = METRIC_JOB_SIZES if "units" in shop and shop["units"] == "mm" else JOB_SIZES
-    job = {
-        "format": JOB_FORMAT,
-        "version": JOB_VERSION,
-        "title": text_of(document, "title", "Job", 120, "", faults, kind_of),
-        "notes": text_of(document, "notes", "", 4000, "", faults, kind_of),
-        "kerf": text_of(document, "kerf", shop["kerf"] if "kerf" in shop else usual["kerf"], 60, "", faults, kind_of),
-        "trim": text_of(document, "trim", usual["trim"], 60, "", faults, kind_of),
-        "rough": text_of(document, "rough", usual["rough"], 60, "", faults, kind_of),
-        "shop": shop,
-        "readings": texts_of(document, "readings", KEY_MARKS, 400, "", faults, kind_of),
-        "ticks": texts_of(document, "ticks", KEY_MARKS, 2000, "", faults, kind_of),
-        "items": [],
-        "parts": [],
-        "lumber": [],
-    }
+    job = empty_job()
+    job["title"] = text_of(document, "title", job["title"], 120, "", faults, kind_of)
+    job["notes"] = text_of(document, "notes", job["notes"], 4000, "", faults, kind_of)
+    job["kerf"] = text_of(document, "kerf", shop["kerf"] if "kerf" in shop else usual["kerf"], 60, "", faults, kind_of)
+    job["trim"] = text_of(document, "trim", usual["trim"], 60, "", faults, kind_of)
+    job["rough"] = text_of(document, "rough", usual["rough"], 60, "", faults, kind_of)
+    job["shop"] = shop
+    job["readings"] = texts_of(document, "readings", KEY_MARKS, 400, "", faults, kind_of)
+    job["ticks"] = texts_of(document, "ticks", KEY_MARKS, 2000, "", faults, kind_of)
     for place, item in enumerate(rows_of(document, "items", MOST_ITEMS, faults, kind_of)):
         job["items"].append(read_item(item, nth_line("items", place), faults, world))
     for place, part in enumerate(rows_of(document, "parts", MOST_ITEMS, faults, kind_of)):
@@ -215,7 +205,7 @@ def read_item(given, place, faults, world):
 
 def read_loose(given, place, faults, kind_of):
     """A part that belongs to no card, as it was typed."""
-    part = {"label": "", "count": 1, "length": "", "width": "", "thickness": ""}
+    part = empty_line("parts")
     if not is_object(given, place, faults, kind_of):
         return part
     check_keys(given, LOOSE_KEYS, place, faults)
@@ -229,7 +219,7 @@ def read_loose(given, place, faults, kind_of):
 
 def read_lumber(given, place, faults, kind_of):
     """Boards of one section: on hand and to buy, as they were typed."""
-    line = {"thickness": "", "width": "", "on_hand": "", "to_buy": ""}
+    line = empty_line("lumber")
     if not is_object(given, place, faults, kind_of):
         return line
     check_keys(given, LUMBER_KEYS, place, faults)

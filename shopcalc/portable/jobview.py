@@ -5,11 +5,11 @@ from shopcalc.portable.card import shown_checks
 from shopcalc.portable.cutlist import solve_job
 from shopcalc.portable.doubts import shown_doubts
 from shopcalc.portable.form import tape_options
-from shopcalc.portable.job import LINE_LETTERS, MOST_ITEMS, nth_line
+from shopcalc.portable.job import LINE_LETTERS, nth_line
+from shopcalc.portable.jobform import MOST_ITEMS, is_empty_line
 from shopcalc.portable.links import encoded, shop_query, with_parts
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.order import job_shop, nearly_one
-from shopcalc.portable.own import is_empty_line
 from shopcalc.portable.passing import faces_of, passing_of, pieces_of
 from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.ticks import changed_since, spread_of

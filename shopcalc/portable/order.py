@@ -5,6 +5,7 @@ tape's division. A reading taken at a run flows into every item of it, and so ma
 """
 
 from shopcalc.portable.bench import is_stopped, read_and_set
+from shopcalc.portable.jobform import PASSED
 from shopcalc.portable.links import encoded
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.operations import worked_operations
@@ -12,7 +13,7 @@ from shopcalc.portable.own import own_parts, own_work
 from shopcalc.portable.shop import with_shop_defaults
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.sorting import merged_sort
-from shopcalc.portable.ticks import DONE_BETWEEN, PASSED, done_text, is_within, mark_done
+from shopcalc.portable.ticks import DONE_BETWEEN, done_text, is_within, mark_done
 from shopcalc.portable.work import read_entry, read_shop
 
 NEAR = 64  # settings within one part in this of an inch could be one

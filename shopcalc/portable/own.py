@@ -4,6 +4,7 @@ A line that is emptied keeps its place, so its place is its name: `1000002/part/
 """
 
 from shopcalc.portable.job import nth_line
+from shopcalc.portable.jobform import OWN_FROM, is_wordless
 from shopcalc.portable.listed import is_times
 from shopcalc.portable.marks import DIGITS, SPACES, characters
 from shopcalc.portable.operations import length_setting
@@ -12,23 +13,9 @@ from shopcalc.portable.snap import above, at_least
 from shopcalc.portable.work import read_shop
 from shopcalc.portable.writing import quoted_length
 
-OWN_FROM = 1000000  # the numbers of items end before it
 OWN_RUNS = [["mill", "thickness"], ["rip", "width"], ["crosscut", "length"]]
 OWN_SIZES = ["length", "width", "thickness"]
 SIZE_LABELS = {"length": "Length", "width": "Width", "thickness": "Thickness"}
-
-
-def is_empty_line(line):
-    """Whether nothing is typed in a line of parts or lumber: a count that waits for its part is something."""
-    return is_wordless(line) and ("count" not in line or line["count"] == 1)
-
-
-def is_wordless(line):
-    """Whether a line has no text in it, and so is no part and no lumber."""
-    for key in line:
-        if key != "count" and len(line[key]) > 0:
-            return False
-    return True
 
 
 def read_setting(text, zero, job, world, errors, place):

@@ -11,7 +11,6 @@ from shopcalc.portable.snap import above, size_of
 from shopcalc.portable.writing import decimal_text, millimetres
 
 DONE_BETWEEN = "; "
-PASSED = " | "  # between what a tick remembers of the settings and of how many had passed
 FEW = 12  # marks that a tick remembers one by one
 REACH = 500  # parts of an inch: two thousandths
 
