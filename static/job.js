@@ -177,10 +177,10 @@ async function remove(number) {
   offerBack('Taken out. ');
 }
 
-function offerBack(text) {
+function offerBack(text, back = putBack) {
   say(text);
   const undo = make('button', { type: 'button' }, 'Put it back');
-  undo.addEventListener('click', putBack);
+  undo.addEventListener('click', back, { once: true });
   byId('job-says').append(undo);
 }
 
@@ -287,12 +287,18 @@ const DO = {
   link: copyLink,
   code: showCode,
   print: () => print(),
-  delete: async () => {
+  delete: async job => {
     if (!confirm(`Delete “${byId('job-choice').selectedOptions[0].textContent}” from this device? Save it as a file first if it may be wanted again.`)) return;
-    await forget(current);
+    if (!await forget(current)) return;
     await choose('');
+    offerBack(`“${job.title || NAMELESS}” is deleted. `, () => keepAgain(job));
   },
 };
+
+async function keepAgain(job) {
+  hush();
+  await choose(await keepNew(job));
+}
 
 const WITHOUT_JOB = ['start', 'boathouse', 'print'];
 

@@ -129,16 +129,21 @@ export async function keepNew(job) {
   return id;
 }
 
+// Whether it is gone; why not has been told then.
 export async function forget(id) {
   try {
     await inTime(del(id, store));
   } catch {
     // one that was never stored is gone with this
-    if (unsaved.get(id)?.first === undefined) return say('Not deleted: the storage of this device does not answer.');
+    if (unsaved.get(id)?.first === undefined) {
+      say('Not deleted: the storage of this device does not answer.');
+      return false;
+    }
   }
   seen.delete(id);
   unsaved.delete(id);
   others?.postMessage(id);
+  return true;
 }
 
 // On a card: its entries become an item of the job; on the card of an item they stay with it, at every key.

@@ -3,7 +3,7 @@ import { byId, make, readout, roomFor } from './elements.js';
 // what is lit is shown over the keys: its listeners go first
 import './light.js';
 
-const LENGTHS = '[data-kind^="length"]';
+const LENGTHS = '[data-kind^="length"]', ROWS = '[data-kind=lengths], [data-kind=pieces], [data-kind=stock], [data-set=lumber]';
 const ONES = { 1: 'one', 3: 'three', 5: 'five', 7: 'seven', 9: 'nine', 11: 'eleven', 13: 'thirteen', 15: 'fifteen' };
 const STRETCH = 120;
 const PARTS = { 2: 'half', 4: 'quarter', 8: 'eighth', 16: 'sixteenth' };
@@ -275,6 +275,14 @@ document.addEventListener('focusout', ({ target, relatedTarget }) => {
     && !(touched && relatedTarget?.matches(LENGTHS))) close();
 });
 document.addEventListener('input', tell);
+// A list that is pasted has its lines between commas: a field of one line would run them together.
+document.addEventListener('paste', event => {
+  const { target, clipboardData } = event, lines = clipboardData.getData('text').trim().split(/[\s,;]*[\r\n][\s,;]*/);
+  if (lines.length < 2 || !target.matches(ROWS)) return;
+  event.preventDefault();
+  target.setRangeText(lines.join(', '), target.selectionStart, target.selectionEnd, 'end');
+  target.dispatchEvent(new Event('input', { bubbles: true }));
+});
 document.addEventListener('keydown', event => {
   touched = false;
   const { target } = event;

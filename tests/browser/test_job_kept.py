@@ -287,6 +287,20 @@ def test_jobs_that_cannot_be_read_are_not_told_as_none(shop: Phone) -> None:
     page.get_by_text("cannot be read now").wait_for()
 
 
+def test_a_deleted_job_can_be_put_back(shop: Phone) -> None:
+    """It is asked about first, and comes back whole, as the job that is open."""
+    page = with_boathouse(shop)
+    page.on("dialog", lambda asked: asked.accept())
+    was = kept(page)
+    page.get_by_role("button", name="Delete this job").click()
+    page.get_by_text("is deleted.").wait_for()
+    assert [] == kept(page)
+
+    page.get_by_role("button", name="Put it back").click()
+    page.locator("#work .items li").first.wait_for(state="attached")
+    assert (was, was[0]["title"]) == (kept(page), page.locator("#job-choice option:checked").inner_text())
+
+
 def test_a_job_that_cannot_be_deleted_stays_with_what_waits_for_it(shop: Phone) -> None:
     """It is told so, and what was typed while nothing could be stored is not thrown away."""
     page = with_boathouse(shop)

@@ -268,6 +268,25 @@ def test_the_phones_own_keyboard_is_a_key_away_and_back(page):
     assert pad(page).get_by_role("button", name="five eighths").is_visible()
 
 
+PASTE = """(field, text) => {
+    const carried = new DataTransfer();
+    carried.setData('text', text);
+    return field.dispatchEvent(new ClipboardEvent('paste', { clipboardData: carried, bubbles: true, cancelable: true }));
+}"""
+
+
+def test_a_pasted_list_has_its_lines_between_commas(shop):
+    """A field of one line would run them together, and 36 and 24 1/2 would be one measure. What is one line is the browser's to paste."""
+    page = shop.visit("/boards")
+    parts = page.get_by_label("Parts")
+    parts.evaluate("field => field.select()")
+    parts.evaluate(PASTE, "rail 36 x4\r\n24 1/2 x6,\n\nstile 20\n")
+    assert "rail 36 x4, 24 1/2 x6, stile 20" == parts.input_value()
+    page.locator("#note-parts", has_text="stile 20").wait_for()
+
+    assert parts.evaluate(PASTE, "12 x2, 13")
+
+
 def test_a_hardware_keyboard_and_paste_go_on_working(page):
     """With the pad open a keyboard types, a text is pasted or dictated, and the pad shows it; Enter is done."""
     page.locator("#in-stock").tap()
