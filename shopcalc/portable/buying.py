@@ -25,7 +25,7 @@ MOST_CHOICES = 12  # of what to buy that are tried at one section
 FEW_WORK = 3000  # steps of one search where what is left over is searched too: many plans are worth more than the best layout of one
 MOST_SWAPS = 6  # of the last board of a length for one of another
 MOST_BEGINNINGS = 4  # that are gone on with
-MOST_STEPS = 25000  # in search of a lower bill, in one thickness; then what is begun is taken to its end
+MOST_STEPS = 32000  # in search of a lower bill, in one thickness; then what is begun is taken to its end
 LEAST_WORK = 600  # steps of one search after that
 FEW_THICKNESSES = 4  # that have each the work of a whole job
 NO_COST = 1000000000000  # comes after every cost
@@ -62,21 +62,79 @@ def best_plan(tasks, store, cutting):
         return plain_plan(tasks, store, cutting)
     priced = all_priced(tasks)
     first = lay_section(tasks[0], store, tasks[0]["offers"], cutting, tasks[1 : len(tasks)], cutting["work"])
-    best = weighed(follow_plan([first], tasks, store, cutting), priced)
+    cutting["after"] = first
+    best = weighed(follow_plan([], tasks, store, cutting), priced)
     # the first layout is searched longer than any after it
     cutting["spent"] = 0
+    plans = [best] + [weighed(steps, priced) for steps in plans_of_choices(tasks, store, cutting)]
     beginnings = [[]]
     for at, task in enumerate(tasks):
-        plans = [best]
         for before in beginnings:
-            for step in next_steps(task, left_by(before, store), cutting, tasks[at + 1 : len(tasks)]):
+            usual = step_after(before, tasks, store, cutting)
+            for step in next_steps(usual, task, left_by(before, store), cutting, tasks[at + 1 : len(tasks)]):
                 if can_search(cutting):
                     plans.append(weighed(follow_plan(before + [step], tasks, store, cutting), priced))
         plans = merged_sort(plans, is_lighter)
         best = plans[0]
-        beginnings = [each["steps"][0 : at + 1] for each in plans[0:MOST_BEGINNINGS]]
+        beginnings = begun_in(plans, at + 1)
+        plans = [best]
     plain = weighed(plain_plan(tasks, store, cutting), priced) if is_short(best["steps"]) else best
     return plain["steps"] if is_lighter(plain, best) else best["steps"]
+
+
+def plans_of_choices(tasks, store, cutting):
+    """A plan for each of what may be bought alone: what suits all sections together need not suit the first of them."""
+    found = []
+    for choice in choices_of(all_offers(tasks), False):
+        if can_search(cutting):
+            found.append(follow_only(choice, tasks, store, cutting))
+    return found
+
+
+def follow_only(choice, tasks, store, cutting):
+    """A plan that buys nothing but this choice, but for sections that cannot be had from it."""
+    steps = []
+    for at, task in enumerate(tasks):
+        offers = [offer for offer in task["offers"] if len([one for one in choice if is_same_offer(one, offer)]) > 0]
+        if len(offers) == 0:
+            offers = task["offers"]
+        steps = steps + [lay_next(task, offers, left_by(steps, store), cutting, tasks[at + 1 : len(tasks)])]
+    return steps
+
+
+def all_offers(tasks):
+    """What is offered for any of the sections, each board once."""
+    found = []
+    for task in tasks:
+        for offer in task["offers"]:
+            if len([one for one in found if one["line"] == offer["line"] and same(one["length"], offer["length"])]) == 0:
+                found.append(offer)
+    return merged_sort(found, is_of_earlier_line)
+
+
+def is_of_earlier_line(one, other):
+    """Offers of one line stand together."""
+    return above(other["line"], one["line"])
+
+
+def is_same_offer(one, other):
+    """Whether two offers are of one board of one line."""
+    return one["line"] == other["line"] and same(one["length"], other["length"])
+
+
+def begun_in(plans, many):
+    """The first steps of the best plans, as `many` as that, each beginning once."""
+    found = []
+    for plan in plans:
+        begun = plan["steps"][0:many]
+        if len(found) < MOST_BEGINNINGS and len([one for one in found if is_same_beginning(one, begun)]) == 0:
+            found.append(begun)
+    return found
+
+
+def is_same_beginning(one, other):
+    """Whether two beginnings are made of the same steps."""
+    return len([place for place, step in enumerate(one) if step["nth"] != other[place]["nth"]]) == 0
 
 
 def can_search(cutting):
@@ -84,19 +142,15 @@ def can_search(cutting):
     return cutting["spent"] < cutting["most"]
 
 
-def next_steps(task, store, cutting, later):
+def next_steps(usual, task, store, cutting, later):
     """The ways to lay a section that are worth trying, while there is time.
 
     As it comes; buying otherwise; with one of the woods that it used kept back for narrower parts; on one wood alone;
     on bought boards alone.
     """
-    steps = []
-    if not can_search(cutting):
-        return steps
-    usual = lay_next(task, store, cutting, later)
-    steps.append(usual)
-    if usual["missing"] > 0 or len(usual["laid"]["shopping"]) > 0:
-        for offers in choices_of(task["offers"], len(later) == 0):
+    steps = [usual]
+    if len(later) > 0 and (usual["missing"] > 0 or len(usual["laid"]["shopping"]) > 0):
+        for offers in choices_of(task["offers"], False):
             if can_search(cutting) and buys_outside(usual, offers):
                 steps.append(lay_section(task, store, offers, cutting, later, FEW_WORK))
     steps = steps + steps_by_swap(usual, task, store, cutting, later, FEW_WORK)
@@ -177,14 +231,36 @@ def left_by(steps, store):
 def follow_plan(steps, tasks, store, cutting):
     """A plan taken to its end, each section with all that can be bought for it."""
     while len(steps) < len(tasks):
-        at = len(steps)
-        later = tasks[at + 1 : len(tasks)]
-        steps = steps + [lay_next(tasks[at], left_by(steps, store), cutting, later)]
+        steps = steps + [step_after(steps, tasks, store, cutting)]
     return steps
 
 
-def lay_next(task, store, cutting, later):
-    """One section, if it can be from what is left over alone, so that no board is touched."""
+def step_after(steps, tasks, store, cutting):
+    """The usual step after some others, which is laid once."""
+    held = cutting if len(steps) == 0 else steps[-1]
+    if "after" not in held:
+        at = len(steps)
+        left = left_by(steps, store)
+        step = lay_next(tasks[at], tasks[at]["offers"], left, cutting, tasks[at + 1 : len(tasks)])
+        held["after"] = step if at + 1 < len(tasks) else lay_last(step, tasks[at], left, cutting)
+    return held["after"]
+
+
+def lay_last(usual, task, store, cutting):
+    """The last section, or the only one that is left, on what costs least of all that may be bought alone."""
+    best = usual
+    priced = all_priced([task])
+    if len(usual["laid"]["shopping"]) > 0:
+        for offers in choices_of(task["offers"], True):
+            if can_search(cutting) and buys_outside(usual, offers):
+                step = lay_section(task, store, offers, cutting, [], FEW_WORK)
+                if is_lighter(weighed([step], priced), weighed([best], priced)):
+                    best = step
+    return best
+
+
+def lay_next(task, offers, store, cutting, later):
+    """One section, with these boards to buy, or if it can be from what is left over alone, so that no board is touched."""
     kerf = cutting["kerf"]
     work = FEW_WORK if can_search(cutting) else LEAST_WORK
     left_over = [one for one in store if len(one["how"]) > 0]
@@ -193,7 +269,7 @@ def lay_next(task, store, cutting, later):
         if step["missing"] == 0:
             step["store"] = [one for one in store if len(one["how"]) == 0] + step["store"]
             return step
-    return lay_section(task, store, task["offers"], cutting, later, work)
+    return lay_section(task, store, offers, cutting, later, work)
 
 
 def plain_plan(tasks, store, cutting):

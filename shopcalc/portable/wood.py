@@ -112,7 +112,14 @@ def lay_section(task, store, offers, cutting, later, work):
             taken = taken + wood["length"] * wood["width"]
     # a board from the yard that was thought of and not used is not bought
     left = [wood for wood in store if not is_bought(wood) and len([one for one in used if one["board"] == wood["board"]]) == 0]
-    return {"laid": laid, "missing": len(layout["too_long"]), "taken": taken, "store": left + left_over_of(layout, used, width, kerf, later)}
+    # no step takes nothing, so what is spent tells it from all others
+    return {
+        "nth": cutting["spent"],
+        "laid": laid,
+        "missing": len(layout["too_long"]),
+        "taken": taken,
+        "store": left + left_over_of(layout, used, width, kerf, later),
+    }
 
 
 def strips_on_hand(task, store, cutting):

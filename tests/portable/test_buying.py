@@ -66,6 +66,20 @@ def test_the_last_board_may_be_a_cheaper_one() -> None:
     assert sorted(sizes(found)) == [(Fraction(11, 2), 96, 1, 14), (Fraction(11, 2), 144, 1, 20)]
 
 
+def test_one_more_board_to_choose_from_makes_no_bill_dearer() -> None:
+    """The strips of a board of 96 are the cheaper ones; but one of 120 gives both and the short part, and the board on hand the wide ones."""
+    parts = [
+        slats(1, width="8", length="26"),
+        slats(1, width="6", length="26"),
+        slats(2, width="4 1/2", length="80"),
+        slats(1, width="4 1/2", length="26"),
+    ]
+    sold = ["120 @ 60", "96 @ 59, 120 @ 60"]
+    found = [laid(parts=parts, lumber=[boards(on_hand="62", to_buy=each, width="9 1/4")], kerf="1/8", trim="1/2", rough="1") for each in sold]
+
+    assert [[(Fraction(37, 4), 120, 1, 60)]] * 2 == [sizes(each) for each in found]
+
+
 def test_without_prices_the_fewest_boards_are_bought() -> None:
     """One board of thirty, and not two of twenty."""
     lumber = [boards(to_buy="20, 30", width="3")]
