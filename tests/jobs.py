@@ -92,4 +92,11 @@ def add_work(found: dict[str, Any], rng: random.Random) -> None:
     taken = read_job(found, exact.world())
     stints = [stint for run in work_job(taken["job"], exact.world())["runs"] for stint in run["stints"]] if taken["ok"] else []
     found["readings"] = {stint["name"]: rng.choice(SHORT) for stint in stints if stint["operation"]["reading"] and rng.random() < 0.3}
-    found["ticks"] = {stint["name"]: rng.choice([stint["done_at"], "1/2; 3/4", "0.500 in"]) for stint in stints if rng.random() < 0.3}
+    found["ticks"] = {stint["name"]: rng.choice(ticked(stint)) for stint in stints if rng.random() < 0.3}
+
+
+def ticked(stint: dict[str, Any]) -> list[str]:
+    """What a tick of a stint may say: as it is now, with fewer or larger pieces, with another setting, of an older job."""
+    now = f"{stint['done_at']} | {stint['many']} | "
+    larger = ",".join(f"{piece['length'] + 2}x{piece['width']}" for piece in stint["pieces"])
+    return [now + stint["sizes"], now + larger, f"{stint['done_at']} | 1 | {stint['sizes']}", stint["done_at"], "1/2; 3/4", "0.500 in"]

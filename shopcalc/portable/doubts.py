@@ -1,10 +1,11 @@
 """What items of a job say differently of one thing: a hinge of four inches on one card, of three on the next.
 
-Cards that lead on to one another carry what is the same for both. Where a job has one item of each, what they were
-given is held against each other; with several nobody can say which belong together.
+Cards that lead on to one another carry what is the same for both, and so items are held against each other. Where there
+are several of a card nobody has said which belong together: of the two cards each item of the fewer is held against
+those of the other, and nothing is asked of one that agrees with any of them.
 """
 
-from shopcalc.portable.links import any_in
+from shopcalc.portable.links import any_in, item_address
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.snap import above, size_of
@@ -13,33 +14,63 @@ from shopcalc.portable.writing import quoted
 APART = 64  # to a part in this of an inch two lengths are one
 
 
-def shown_doubts(worked):
-    """A line for each length that two items of a job have differently."""
-    told = []
-    only = only_ones(worked)
-    for slug in only:
-        each = only[slug]
-        for onward in each["about"]["onwards"]:
-            if onward["slug"] in only:
-                for carried in onward["carry"]:
-                    said = differing(each, only[onward["slug"]], carried)
+def shown_doubts(worked, shop):
+    """A line for each length that two items of a job have differently, with the way to either."""
+    told = {}
+    doubts = []
+    by_card = items_by_card(worked)
+    for slug in by_card:
+        for onward in by_card[slug][0]["about"]["onwards"]:
+            if onward["slug"] in by_card:
+                for doubt in doubts_between(by_card[slug], by_card[onward["slug"]], onward["carry"]):
+                    texts = [side["text"] for side in doubt]
                     # two cards that lead on to each other ask once
-                    if len(said) > 0 and "; ".join([said[1], said[0]]) not in told:
-                        told.append("; ".join(said))
-    return [{"text": text} for text in told]
+                    if "; ".join(texts) not in told:
+                        told["; ".join(texts)] = True
+                        told["; ".join([texts[1], texts[0]])] = True
+                        doubts.append({"text": "; ".join(texts), "sides": [shown_side(side, shop) for side in doubt]})
+    return doubts
 
 
-def only_ones(worked):
-    """The items that are the only one of their card, by card; what is refused says nothing."""
-    counts = {}
-    for each in worked:
-        slug = each["item"]["setup"]
-        counts[slug] = counts[slug] + 1 if slug in counts else 1
+def items_by_card(worked):
+    """The items by card; what is refused says nothing."""
     found = {}
     for each in worked:
-        if counts[each["item"]["setup"]] == 1 and not each["refused"]:
-            found[each["item"]["setup"]] = each
+        if not each["refused"]:
+            slug = each["item"]["setup"]
+            if slug not in found:
+                found[slug] = []
+            found[slug].append(each)
     return found
+
+
+def doubts_between(sources, targets, carry):
+    """What the items of one card and those of the next, to which it carries some lengths, have differently."""
+    found = []
+    for target in targets if len(targets) <= len(sources) else []:
+        found = found + nearest_doubts([differences(source, target, carry) for source in sources])
+    for source in sources if len(sources) < len(targets) else []:
+        found = found + nearest_doubts([differences(source, target, carry) for target in targets])
+    return found
+
+
+def nearest_doubts(pairs):
+    """What the two say differently that are nearest to one another, as they are likely meant for one another."""
+    nearest = pairs[0]
+    for each in pairs:
+        if above(nearest["off"], each["off"]):
+            nearest = each
+    return nearest["doubts"]
+
+
+def differences(source, target, carry):
+    """All that two items say differently, and by how much together."""
+    found = [differing(source, target, carried) for carried in carry]
+    doubts = [doubt for doubt in found if len(doubt) > 0]
+    off = 0
+    for doubt in doubts:
+        off = off + doubt[0]["off"]
+    return {"off": off, "doubts": doubts}
 
 
 def differing(each, other, carried):
@@ -51,13 +82,20 @@ def differing(each, other, carried):
     sources = [source[0] for source in carried[1] if source[0] in mine["known"] and not any_in(source[1], mine["raised"])]
     if len(sources) == 0 or declared["kind"] != "length" or name not in theirs["known"]:
         return []
-    if not above(size_of(mine["known"][sources[0]] - theirs["known"][name]) * APART, 1):
+    off = size_of(mine["known"][sources[0]] - theirs["known"][name])
+    if not above(off * APART, 1):
         return []
-    return [said_of(sources[0], each, mine), said_of(name, other, theirs)]
+    return [side_of(sources[0], each, mine, off), side_of(name, other, theirs, off)]
 
 
-def said_of(name, each, bench):
+def side_of(name, each, bench, off):
     """What an item has for a value, in the words of its own card."""
     declared = input_of(each["about"], name)
     label = each["about"]["results"][name]["label"] if declared is None else declared["label"]
-    return each["item"]["label"] + ": " + label + " " + unbroken(quoted(bench["written"][name], "length", bench["shop"]["metric"]))
+    text = each["item"]["label"] + ": " + label + " " + unbroken(quoted(bench["written"][name], "length", bench["shop"]["metric"]))
+    return {"text": text, "each": each, "off": off}
+
+
+def shown_side(side, shop):
+    """One side of a doubt with the way to its card."""
+    return {"text": side["text"], "address": item_address(side["each"], shop)}

@@ -33,7 +33,7 @@ def enter(job, entry):
     """Write one entry of the job's page into its document.
 
     `entry` has the text or the tick as `value` and `checked`, and where it belongs as texts: the part of the document as
-    `set`, and in it `key`, `id` of an item, `place` of a line, `names`, `setting` and `counts` of a run's stints.
+    `set`, and in it `key`, `id` of an item, `place` of a line, or of a run's stints their `names`, `counts` and `sizes`, and its `setting`.
     """
     sort = entry["set"]
     if sort == "shop":
@@ -49,14 +49,14 @@ def enter(job, entry):
 
 
 def enter_at_run(job, entry):
-    """Tick a run's stints, each with how many pass, or write what was read; what another tab has taken out is neither done nor read."""
+    """Tick a run's stints, each with how many pass and how large, or write what was read; what another tab has taken out is neither."""
     for place, name in enumerate(entry["names"].split(" ")):
         if not is_there(job, name):
             continue
         if entry["set"] == "readings":
             job["readings"][name] = entry["value"]
         elif entry["checked"]:
-            job["ticks"][name] = entry["setting"] + PASSED + entry["counts"].split(" ")[place]
+            job["ticks"][name] = PASSED.join([entry["setting"], entry["counts"].split(" ")[place], entry["sizes"].split(" ")[place]])
         else:
             job["ticks"] = without(job["ticks"], [name])
 

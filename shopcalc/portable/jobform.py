@@ -10,7 +10,7 @@ JOB_IS_FULL = "A job holds at most " + str(MOST_ITEMS) + " items."
 MOST_QUANTITY = 999
 MOST_IDENTIFIER = 999999
 OWN_FROM = 1000000  # parts of no card are numbered from here, by their places: the numbers of items end before it
-PASSED = " | "  # between what a tick remembers of the settings and of how many had passed
+PASSED = " | "  # between what a tick remembers of the settings, of how many had passed, and of how large they were
 
 
 def empty_job():

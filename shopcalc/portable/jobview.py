@@ -7,7 +7,7 @@ from shopcalc.portable.doubts import shown_doubts
 from shopcalc.portable.form import tape_options
 from shopcalc.portable.job import LINE_LETTERS, nth_line
 from shopcalc.portable.jobform import MOST_ITEMS, is_empty_line
-from shopcalc.portable.links import encoded, shop_query, with_parts
+from shopcalc.portable.links import item_address
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.order import job_shop, nearly_one
 from shopcalc.portable.passing import faces_of, passing_of, pieces_of
@@ -45,7 +45,7 @@ def job_view(job, world):
     stages = shown_stages(solved["runs"], shop, world)
     sections = [shown_section(section, solved["rough"], shop, world) for section in solved["sections"]]
     wood = shown_wood(solved["cutting"], shop, world)
-    doubts = shown_doubts(solved["worked"])
+    doubts = shown_doubts(solved["worked"], shop)
     partless = [each["item"]["label"] for each in solved["worked"] if len(each["about"]["parts"]) == 0 and shapes_parts(each["about"], world)]
     return {
         "title": job["title"],
@@ -133,14 +133,12 @@ def shown_line(line, at, name, errors):
 def shown_item(each, shop):
     """One item: what it is, how many, where its card is, what is wrong with it."""
     item = each["item"]
-    given = [one["name"] for one in each["about"]["inputs"] if one["name"] in each["query"]]
-    parts = [name + "=" + encoded(each["query"][name]) for name in given] + shop_query(shop)
     return {
         "id": str(item["id"]),
         "label": item["label"],
         "card": each["about"]["title"],
         "quantity": str(item["quantity"]),
-        "address": with_parts("/" + item["setup"], parts),
+        "address": item_address(each, shop),
         "wrong": each["faults"],
         "is_wrong": len(each["faults"]) > 0,
         "cautions": [{"text": check["text"]} for bench in each["found"]["benches"] for check in shown_checks(bench) if check["level"] == "caution"],
@@ -181,6 +179,7 @@ def shown_run(run, shop, world):
         "has_settings": len(settings) > 0,
         "done_at": stints[0]["done_at"],
         "counts": " ".join([decimal_text(stint["many"], 0, False) for stint in stints]),
+        "sizes": " ".join([stint["sizes"] for stint in stints]),
         "pieces": pieces_of(stints),
         "passing": passing_of(stints),
         "faces": faces_of(stints),

@@ -53,6 +53,13 @@ def shop_query(shop):
     return parts
 
 
+def item_address(each, shop):
+    """Where the card of a job's item is, with its entries."""
+    given = [one["name"] for one in each["about"]["inputs"] if one["name"] in each["query"]]
+    parts = [name + "=" + encoded(each["query"][name]) for name in given]
+    return with_parts("/" + each["item"]["setup"], parts + shop_query(shop)) + "#item=" + str(each["item"]["id"])
+
+
 def with_shop(address, shop):
     """An address that keeps the shop as it is set."""
     return with_parts(address, shop_query(shop))

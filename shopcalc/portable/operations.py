@@ -71,8 +71,13 @@ def passing_parts(places, bench):
     found = []
     for part in worked_parts(bench):
         if part["label"] in labels:
-            found.append({"label": part["label"], "count": nearest_of(part["count"])})
+            found.append({"label": part["label"], "count": nearest_of(part["count"]), "length": part["length"], "width": part["width"]})
     return found
+
+
+def wooden_parts(bench):
+    """The parts of an item that are no panes: what is run whole is made of them."""
+    return [part for part in worked_parts(bench) if not part["pane"]]
 
 
 def run_setting(pair_of, bench):

@@ -77,7 +77,7 @@ def own_work(parts, shop, world):
             {
                 "item": {"id": part["id"], "label": label, "quantity": part["count"], "inputs": {}},
                 "about": {"inputs": []},
-                "found": {"benches": [], "operations": operations},
+                "found": {"benches": [], "operations": operations, "wood": [part]},
             }
         )
     return worked

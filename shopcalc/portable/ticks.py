@@ -1,18 +1,20 @@
 """What a tick remembers of a run, and whether that is still how it is set and how many pass.
 
-A tick keeps the settings it was done with, to the thousandth, and behind a bar how many pieces had passed. What no
-longer agrees is told and never changed.
+A tick keeps the settings it was done with, to the thousandth, behind a bar how many pieces had passed, and behind another
+how long and wide they were: a rail that is cut anew has not seen the groover. What no longer agrees is told and never changed.
 """
 
 from shopcalc.portable.marks import DIGITS
 from shopcalc.portable.passing import how_many, pieces_passing
 from shopcalc.portable.reading import read_count, read_length
-from shopcalc.portable.snap import above, size_of
+from shopcalc.portable.snap import above, same, size_of
 from shopcalc.portable.writing import decimal_text, millimetres
 
 DONE_BETWEEN = "; "
 FEW = 12  # marks that a tick remembers one by one
 REACH = 500  # parts of an inch: two thousandths
+RESIZED = 64  # parts of an inch from which a piece is another
+CUT_TO_SIZE = ["mill", "rip", "crosscut"]  # runs whose setting is the size of the piece
 
 
 def mark_done(run, world):
@@ -20,9 +22,10 @@ def mark_done(run, world):
     run["done"] = True
     for stint in run["stints"]:
         stint["moved"] = moved_settings(stint, run, world)
+        stint["resized"] = resized_pieces(stint, world) if len(stint["moved"]) == 0 else []
         stint["many"] = how_many(pieces_passing(stint))
         stint["is_short"] = stint["is_ticked"] and is_fewer(stint["passed"], stint["many"])
-        stint["done"] = stint["is_ticked"] and len(stint["moved"]) == 0 and not stint["is_short"]
+        stint["done"] = stint["is_ticked"] and len(stint["moved"]) + len(stint["resized"]) == 0 and not stint["is_short"]
         run["done"] = run["done"] and stint["done"]
 
 
@@ -57,6 +60,43 @@ def row_text(found, texts):
 def thousandths(length):
     """A length whatever the tape and the unit of the shop."""
     return decimal_text(length, 3, False)
+
+
+def sizes_text(pieces):
+    """What a tick remembers of the pieces, without a space: the length and the width of each."""
+    return ",".join([thousandths(piece["length"]) + "x" + thousandths(piece["width"]) for piece in pieces])
+
+
+def resized_pieces(stint, world):
+    """The pieces that are not as large as those that passed: label, which size, then and now.
+
+    What is not yet cut to size is long and wide enough for less: for a run that comes before that only more counts.
+    """
+    then = stint["sized"].split(",")
+    if not stint["is_ticked"] or len(then) != len(stint["pieces"]):
+        return []
+    found = []
+    for place, piece in enumerate(stint["pieces"]):
+        for nth, was in enumerate(then[place].split("x")):
+            size = "length" if nth == 0 else "width"
+            before = remembered(was + " in", world)
+            if before["count"] == 1 and is_another(before["marks"][0], piece[size], stint["operation"]["key"] in CUT_TO_SIZE):
+                add_resized(found, {"label": piece["label"], "size": size, "was": was, "then": before, "now": {"count": 1, "marks": [piece[size]]}})
+    return found
+
+
+def add_resized(found, row):
+    """Add a piece that is resized; those of one item that were as large and are as large now share a line."""
+    for known in found:
+        if known["size"] == row["size"] and known["was"] == row["was"] and same(known["now"]["marks"][0], row["now"]["marks"][0]):
+            known["label"] = known["label"] + ", " + row["label"]
+            return
+    found.append(row)
+
+
+def is_another(was, now, unless_less):
+    """Whether a size is another one, or where less does no harm, a larger one."""
+    return not is_within(was, now, RESIZED) and (above(now, was) or not unless_less)
 
 
 def moved_settings(stint, run, world):
@@ -144,26 +184,38 @@ def is_fewer(passed, many):
 
 
 def changed_since(stints, shop, world):
-    """What was cut before a setting moved, or before there was more of it."""
+    """What was cut before a setting moved, or before there was more of it, or before its pieces were others."""
     rows = []
     for stint in stints:
         if stint["is_short"]:
             told = stint["item"]["label"] + ", " + stint["operation"]["label"] + ": "
             rows.append({"text": told + stint["passed"] + " had passed, now there are " + decimal_text(stint["many"], 0, False) + "."})
         for moved in stint["moved"]:
-            rows.append(
-                {
-                    "text": stint["item"]["label"]
-                    + ", "
-                    + moved["label"]
-                    + ": cut at "
-                    + said_marks(remembered(moved["then"], world), moved["then"], shop, world)
-                    + ", now "
-                    + said_marks(moved["marks"], moved["now"], shop, world)
-                    + ". Try what has passed before it is used."
-                }
+            then = said_marks(remembered(moved["then"], world), moved["then"], shop, world)
+            now = said_marks(moved["marks"], moved["now"], shop, world)
+            told = stint["item"]["label"] + ", " + moved["label"] + ": cut at " + then + ", now " + now + ". "
+            rows.append({"text": told + what_to_do(stint, moved, world)})
+        for piece in stint["resized"]:
+            then = said_size(piece["then"], shop, world)
+            now = said_size(piece["now"], shop, world)
+            told = (
+                stint["item"]["label"] + ", " + piece["label"] + ": the " + piece["size"] + " was " + then + " when this was done, now it is " + now
             )
+            rows.append({"text": told + ". What is cut new has yet to pass here."})
     return rows
+
+
+def said_size(found, shop, world):
+    """One length as the shop says it."""
+    return said_marks(found, thousandths(found["marks"][0]) + " in", shop, world)
+
+
+def what_to_do(stint, moved, world):
+    """What becomes of pieces whose run is set otherwise: a piece that was cut to its size is too small, or can be cut again."""
+    then = remembered(moved["then"], world)
+    if stint["operation"]["key"] not in CUT_TO_SIZE or then["count"] != 1 or moved["marks"]["count"] != 1:
+        return "Try what has passed before it is used."
+    return "What was cut is too small: cut it new." if above(moved["marks"]["marks"][0], then["marks"][0]) else "Cut what has passed to that."
 
 
 def spread_of(run, shop, world):

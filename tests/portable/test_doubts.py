@@ -61,10 +61,46 @@ def test_what_a_tape_hardly_tells_is_no_doubt() -> None:
     assert ["hinge-layout: Hinge length 101.6 mm; hinge-mortise: Hinge length 76.2 mm"] == doubts(LAYOUT, MORTISE, units="mm")
 
 
-def test_of_several_nobody_knows_which_belong_together() -> None:
-    """Two doors have two hinges; and what cannot be worked says nothing."""
-    assert [] == doubts(LAYOUT, MORTISE, MORTISE)
+def frame(label: str, height: str) -> dict[str, Any]:
+    """A frame as high as this, in its opening."""
+    return {"setup": "frame", "label": label, "inputs": {"opening_height": height, "gap_head": "0", "gap_foot": "0"}}
+
+
+def hung(height: str) -> dict[str, Any]:
+    """Where the hinges go of a door as high as this."""
+    return {"setup": "hinge-layout", "inputs": {"door_height": height, "gap_head": "0"}}
+
+
+def test_of_several_one_that_agrees_is_enough() -> None:
+    """A door and a sash, and the hinges of the door: with the sash nothing is wrong."""
+    assert [] == doubts(frame("Sash", "36 1/2"), frame("Door", "79"), hung("79"))
+    assert [] == doubts(frame("Sash", "36 1/2"), frame("Door", "79"), hung("36 1/2"), hung("79"))
+
+
+def test_of_several_none_that_agrees_is_asked_about() -> None:
+    """A second frame does not silence the question about the door: it is held against the one that is nearest."""
+    assert ["Door: Frame height 79 in; hinge-layout: Door height 79 1/4 in"] == doubts(
+        frame("Sash", "36 1/2"), frame("Door", "79"), hung("79 1/4")
+    )
+
+
+def test_each_of_the_fewer_is_held_against_the_others() -> None:
+    """Two doors of which one has its hinges laid out: the other need not."""
+    assert [] == doubts(LAYOUT, MORTISE, {**MORTISE, "inputs": {"hinge_length": "4 in"}})
+    assert ["hinge-layout: Hinge length 4 in; hinge-mortise: Hinge length 3 in"] == doubts(LAYOUT, MORTISE, MORTISE)
+
+
+def test_what_cannot_be_worked_says_nothing() -> None:
+    """Its entries are asked about where they stand."""
     assert [] == doubts(LAYOUT, {**MORTISE, "inputs": {"hinge_length": "x"}})
+
+
+def test_each_side_leads_to_its_card() -> None:
+    """With its entries, and as the item that it is."""
+    items = [{"id": 3, **LAYOUT}, {"id": 7, **MORTISE}]
+    [doubt] = exact.answer_document("/job", json.dumps({"format": "shopcalc job", "version": 1, "items": items}))["view"]["doubts"]
+
+    assert ["/hinge-layout?hinge_length=4+in#item=3", "/hinge-mortise?hinge_length=3+in#item=7"] == [side["address"] for side in doubt["sides"]]
 
 
 def test_the_boathouse_is_of_one_mind_on_both_sides(phone_brain: MiniRacer) -> None:

@@ -51,7 +51,8 @@ def part(place: int, key: str, text: str) -> dict[str, Any]:
 
 def tick(names: str, counts: str, checked: bool = True) -> dict[str, Any]:
     """A tap on the tick of a run."""
-    return {"set": "ticks", "names": names, "setting": "0.5 in", "counts": counts, "value": "on", "checked": checked}
+    sizes = " ".join(["9.5x2"] * len(counts.split()))
+    return {"set": "ticks", "names": names, "setting": "0.5 in", "counts": counts, "sizes": sizes, "value": "on", "checked": checked}
 
 
 def after(job: dict[str, Any], *entries: dict[str, Any]) -> dict[str, Any]:
@@ -117,11 +118,11 @@ class TestEntries:
 
         assert [] == after(job, typed("", set="lumber", place="0", key="to_buy"))["lumber"]
 
-    def test_a_tick_remembers_the_setting_and_how_many_passed(self) -> None:
-        """Of each stint of the run its own count."""
+    def test_a_tick_remembers_the_setting_and_what_passed(self) -> None:
+        """Of each stint of the run how many, and how large."""
         job = after(a_job("groove", "tenon"), tick("1/groove/groove 2/tenon/cheeks", "4 2"))
 
-        assert {"1/groove/groove": "0.5 in | 4", "2/tenon/cheeks": "0.5 in | 2"} == job["ticks"]
+        assert {"1/groove/groove": "0.5 in | 4 | 9.5x2", "2/tenon/cheeks": "0.5 in | 2 | 9.5x2"} == job["ticks"]
 
     def test_a_tick_is_taken_away_by_its_whole_name(self) -> None:
         """One whose name only begins so stays."""
@@ -293,7 +294,8 @@ def some_entry(rng: random.Random) -> list[Any]:
     """An entry of the page, in a field that is there or not."""
     number = rng.choice([1, 2, 3, 12, OWN_FROM, OWN_FROM + 1])
     place, text = str(rng.randint(0, 4)), rng.choice(["", "", "20", "3", "x", "1 2", " 7", "½"])
-    named = {"names": f"{number}/groove/groove {number}/tenon/cheeks", "setting": "0.5 in", "counts": "4 2", "checked": rng.random() < 0.6}
+    named: dict[str, Any] = {"names": f"{number}/groove/groove {number}/tenon/cheeks", "setting": "0.5 in", "counts": "4 2", "sizes": "9.5x2 "}
+    named["checked"] = rng.random() < 0.6
     where = rng.choice([
         {"set": "parts", "place": place, "key": rng.choice(["label", "count", "length"])},
         {"set": "lumber", "place": place, "key": rng.choice(["width", "to_buy"])},

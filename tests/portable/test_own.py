@@ -60,7 +60,7 @@ def test_an_emptied_line_keeps_the_places_of_the_others() -> None:
     for first in (RAIL, empty):
         runs = runs_of(job_of(first, {**RAIL, "label": "Leg", "width": "3"}, ticks=ticks))
         [rip] = [run for run in runs if run["stints"] == ["1000001/part/rip"]]
-        assert ["Leg, Fence to blade: cut at 2.250 in, now 3.000 in. Try what has passed before it is used."] == rip["changed"]
+        assert ["Leg, Fence to blade: cut at 2.250 in, now 3.000 in. What was cut is too small: cut it new."] == rip["changed"]
 
 
 def test_a_count_that_waits_for_its_part_is_shown_and_no_part_yet() -> None:

@@ -1,5 +1,7 @@
 """What was done, and what has moved or grown since."""
 
+from typing import Any
+
 import pytest
 
 from shopcalc import exact
@@ -123,3 +125,73 @@ def test_a_row_of_marks_that_moved_is_flagged() -> None:
     job["items"][0]["inputs"] = {"door_height": "79"}
 
     assert [1] == [len(stint["moved"]) for stint in run_of(job, "hinge-layout/door", 1)["stints"]]
+
+
+def frame_of(**opening: str) -> list[dict[str, Any]]:
+    """A frame in this opening."""
+    return [{"id": 1, "setup": "frame", "label": "Door", "inputs": {"opening_width": "33 3/4", "opening_height": "79 1/4", **opening}}]
+
+
+def all_done(job: dict[str, Any], only: tuple[str, ...] = ()) -> dict[str, str]:
+    """The ticks of a job whose runs are all done, or only those of these operations."""
+    stints = [stint for run in runs_of(job) for stint in run["stints"] if not only or stint["operation"]["key"] in only]
+    return {stint["name"]: f"{stint['done_at']} | {stint['many']} | {stint['sizes']}" for stint in stints}
+
+
+def still_done(items: list[dict[str, Any]], ticks: dict[str, str]) -> set[str]:
+    """The operations that are done by these ticks."""
+    return {run["operation"]["key"] for run in runs_of(job_of(items=items, parts=[], ticks=ticks)) if run["done"]}
+
+
+def test_pieces_that_are_cut_anew_have_not_passed_what_comes_after() -> None:
+    """A wider opening makes the rails too short: new ones are to be milled and ripped, and have seen no groover, whatever was ticked."""
+    ticks = all_done(job_of(items=frame_of(), parts=[]))
+    wider = job_of(items=frame_of(opening_width="35 1/2"), parts=[], ticks=ticks)
+    told = [row["text"] for stage in job_view(wider, exact.world())["stages"] for run in stage["runs"] for row in run["changed"]]
+
+    assert still_done(frame_of(), ticks) == {run["operation"]["key"] for run in runs_of(job_of(items=frame_of(), parts=[]))}
+    assert set() == still_done(frame_of(opening_width="35 1/2"), ticks) & {
+        "mill",
+        "groove/groove",
+        "tenon/shoulders",
+        "tenon/cheeks",
+        "frame/dry_fit",
+    }
+    # 33 3/4 less 1/8 of gaps, two stiles of 2 1/4, and two tenons of 15/32 on: 30 1/16, and 1 3/4 more
+    assert "Door, Stop to blade: cut at 30.063 in, now 31.813 in. What was cut is too small: cut it new." in told
+    assert any(
+        text.startswith("Door, Top rail, Bottom rail: the length was 30.063 in when this was done, now it is 31.813 in. What is cut new")
+        for text in told
+    )
+
+
+def test_the_new_cut_does_not_tick_what_comes_after() -> None:
+    """With the new rails cut, the groove is open until they have passed it."""
+    wider = frame_of(opening_width="35 1/2")
+    ticks = all_done(job_of(items=frame_of(), parts=[])) | all_done(job_of(items=wider, parts=[]), ("crosscut",))
+
+    assert "groove/groove" not in still_done(wider, ticks)
+    assert "groove/groove" in still_done(wider, ticks | all_done(job_of(items=wider, parts=[]), ("groove/groove",)))
+
+
+def test_shorter_pieces_need_no_new_wood() -> None:
+    """What was milled and ripped stays so; the ends that were cut are cut again."""
+    ticks = all_done(job_of(items=frame_of(), parts=[]))
+    narrower = frame_of(opening_width="33 1/4")
+
+    assert {"mill", "rip"} <= still_done(narrower, ticks)
+    assert set() == still_done(narrower, ticks) & {"tenon/shoulders", "tenon/cheeks"}
+
+
+def test_a_hair_is_no_other_piece() -> None:
+    """Less than a 64th, as from another gap in the metric shop, opens nothing that comes after."""
+    ticks = all_done(job_of(items=frame_of(), parts=[]))
+
+    assert "groove/groove" in still_done(frame_of(opening_width="33.76"), ticks)
+
+
+def test_a_tick_that_does_not_say_how_large_is_good_for_all() -> None:
+    """So were those of older jobs."""
+    ticks = {name: text.rsplit(" | ", 1)[0] for name, text in all_done(job_of(items=frame_of(), parts=[])).items()}
+
+    assert "groove/groove" in still_done(frame_of(opening_width="35 1/2"), ticks)
