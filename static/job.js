@@ -250,8 +250,9 @@ async function showCode(job) {
   const link = await linkTo(job), drawer = await import('./vendor/uqr-0.1.2.mjs').catch(() => null);
   if (!drawer) return say('The code needs a signal the first time.');
   try {
-    byId('job-code').innerHTML = drawer.renderSVG(link, { ecc: 'L' });
+    byId('job-code').innerHTML = drawer.renderSVG(link, { ecc: 'L', border: 4 });
     say('');
+    byId('job-code').scrollIntoView({ block: 'nearest' });
   } catch {
     say('This job is too large for a code. Send it as a file or a link.');
   }

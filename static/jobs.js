@@ -122,7 +122,8 @@ function shopNow() {
 }
 
 export async function keepNew(job) {
-  const id = crypto.randomUUID?.() ?? String(Date.now());
+  // jobs of one title stand in the order in which they came
+  const id = `${Date.now()}-${crypto.randomUUID?.() ?? ''}`;
   await change(id, () => {}, job);
   remember(LAST, id);
   navigator.storage?.persist?.().catch(() => {});
@@ -159,8 +160,9 @@ async function offerToAdd() {
   };
   button.hidden = Boolean(here);
   button.addEventListener('click', keep);
+  // what was added is not what is typed after it
+  form.addEventListener('input', here ? keep : () => hush());
   if (!here) return;
-  form.addEventListener('input', keep);
   if (typedNames.size) keep();
 }
 
@@ -169,7 +171,11 @@ async function itemHere() {
   const [, job, number] = /^#item=([^/]+)\/(\d+)$/.exec(location.hash) ?? [];
   const kept = job && await read(job), here = { job, number: Number(number), isGone: false };
   const item = kept && item_of(kept, here.number, setupHere());
-  return item ? { ...here, inputs: JSON.stringify(item.inputs) } : null;
+  if (!item) return null;
+  document.querySelector('.stand').textContent = `${item.label || document.querySelector('h1').textContent}, in “${kept.title}”`;
+  // they would be another card's
+  document.querySelector('[data-anew]').hidden = true;
+  return { ...here, inputs: JSON.stringify(item.inputs) };
 }
 
 // An item that was taken out in another tab is gone until the same one is put back: another may be given its number.

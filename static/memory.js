@@ -131,7 +131,8 @@ function rested(event) {
   if ([...touched].some(name => name === 'tape' || name === 'units' || 'own' in form.elements[name].dataset)) keepShop(touched);
   touched.clear();
   if (slug === 'shop') history.replaceState(null, '', '/shop');
-  else used(slug, String(new URLSearchParams(entries())));
+  // an item's entries are its job's
+  else if (!location.hash.startsWith('#item=')) used(slug, String(new URLSearchParams(entries())));
 }
 
 function startAnew(event) {

@@ -5,7 +5,7 @@ import './light.js';
 
 const LENGTHS = '[data-kind^="length"]', ROWS = '[data-kind=lengths], [data-kind=pieces], [data-kind=stock], [data-set=lumber]';
 const ONES = { 1: 'one', 3: 'three', 5: 'five', 7: 'seven', 9: 'nine', 11: 'eleven', 13: 'thirteen', 15: 'fifteen' };
-const STRETCH = 120;
+const STRETCH = 120, TAP = 50;
 const PARTS = { 2: 'half', 4: 'quarter', 8: 'eighth', 16: 'sixteenth' };
 const root = document.documentElement;
 
@@ -142,6 +142,11 @@ function keepInSight() {
 }
 
 function close() {
+  end();
+  putAway();
+}
+
+function end() {
   if (!field) return;
   const served = field;
   field.removeAttribute('inputmode');
@@ -149,6 +154,11 @@ function close() {
   watcher?.destroy();
   // a field that was filled by keys of a page has not changed for the browser
   if (served.value !== found) served.dispatchEvent(new Event('change', { bubbles: true }));
+}
+
+// What it covered comes back, unless another field has it by now.
+function putAway() {
+  if (field || !pad || pad.hidden) return;
   pad.hidden = true;
   root.classList.remove('padded');
   root.style.scrollPadding = document.body.style.paddingBottom = '';
@@ -272,7 +282,11 @@ document.addEventListener('focusout', ({ target, relatedTarget }) => {
   target.closest('.field')?.classList.remove('told');
   if (target.matches(LENGTHS) && target !== field) target.removeAttribute('inputmode');
   if (field && !turning && document.hasFocus() && relatedTarget !== field && !relatedTarget?.closest('.pad')
-    && !(touched && relatedTarget?.matches(LENGTHS))) close();
+    && !(touched && relatedTarget?.matches(LENGTHS))) {
+    end();
+    // a tap on something else is over before that moves from under the finger
+    setTimeout(putAway, touched ? TAP : 0);
+  }
 });
 document.addEventListener('input', tell);
 // A list that is pasted has its lines between commas: a field of one line would run them together.

@@ -79,9 +79,7 @@ def test_of_several_one_that_agrees_is_enough() -> None:
 
 def test_of_several_none_that_agrees_is_asked_about() -> None:
     """A second frame does not silence the question about the door: it is held against the one that is nearest."""
-    assert ["Door: Frame height 79 in; hinge-layout: Door height 79 1/4 in"] == doubts(
-        frame("Sash", "36 1/2"), frame("Door", "79"), hung("79 1/4")
-    )
+    assert ["Door: Frame height 79 in; hinge-layout: Door height 79 1/4 in"] == doubts(frame("Sash", "36 1/2"), frame("Door", "79"), hung("79 1/4"))
 
 
 def test_each_of_the_fewer_is_held_against_the_others() -> None:
