@@ -172,10 +172,16 @@ async function itemHere() {
   const kept = job && await read(job), here = { job, number: Number(number), isGone: false };
   const item = kept && item_of(kept, here.number, setupHere());
   if (!item) return null;
-  document.querySelector('.stand').textContent = `${item.label || document.querySelector('h1').textContent}, in “${kept.title}”`;
+  document.querySelector('.stand').textContent = `${foreignUnit()}${item.label || document.querySelector('h1').textContent}, in “${kept.title}”`;
   // they would be another card's
   document.querySelector('[data-anew]').hidden = true;
   return { ...here, inputs: JSON.stringify(item.inputs) };
+}
+
+// A job's bare numbers need not be of the unit that the fingers are used to.
+function foreignUnit() {
+  const unit = byId('shop-units').value;
+  return unit === (shopNow().units ?? 'in') ? '' : `Bare numbers here are ${unit === 'mm' ? 'mm' : 'inches'}. `;
 }
 
 // An item that was taken out in another tab is gone until the same one is put back: another may be given its number.

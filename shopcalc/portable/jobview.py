@@ -5,9 +5,10 @@ from shopcalc.portable.card import shown_checks
 from shopcalc.portable.cutlist import solve_job
 from shopcalc.portable.doubts import shown_doubts
 from shopcalc.portable.form import tape_options
-from shopcalc.portable.job import LINE_LETTERS, nth_line
+from shopcalc.portable.job import LINE_LETTERS, MOST_NAMED, nth_line
 from shopcalc.portable.jobform import MOST_ITEMS, is_empty_line
 from shopcalc.portable.links import item_address
+from shopcalc.portable.marks import first_letters
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.order import job_shop, nearly_one
 from shopcalc.portable.passing import faces_of, passing_of, pieces_of
@@ -139,10 +140,22 @@ def shown_item(each, shop):
         "card": each["about"]["title"],
         "quantity": str(item["quantity"]),
         "address": item_address(each, shop),
+        "entries": first_entries(each),
         "wrong": each["faults"],
         "is_wrong": len(each["faults"]) > 0,
         "cautions": [{"text": check["text"]} for bench in each["found"]["benches"] for check in shown_checks(bench) if check["level"] == "caution"],
     }
+
+
+def first_entries(each):
+    """What tells an item from others of its card: the first lengths that were typed for it, as they were."""
+    inputs = each["item"]["inputs"]
+    typed = [
+        one
+        for one in each["about"]["inputs"]
+        if one["kind"] == "length" and not one["shop"] and one["name"] in inputs and len(inputs[one["name"]]) > 0
+    ]
+    return ", ".join([one["label"] + " " + unbroken(first_letters(inputs[one["name"]], MOST_NAMED)) for one in typed[0:2]])
 
 
 def shown_stages(runs, shop, world):

@@ -194,6 +194,12 @@ setup.caution(
     change=groove_depth,
 )
 setup.caution(
+    "longer_than_boards",
+    larger(stile_length, rail_length) > inches(240),
+    "No board is long enough for {stile_length} and {rail_length}: was the opening meant in another unit?",
+    change=opening_width,
+)
+setup.caution(
     "tall_without_rail",
     (frame_height > inches(48)) & (mid_rails < 1),
     "A frame {frame_height} high with no mid rail racks and sags on stub tenons: put a rail in, at lock height in a door.",

@@ -95,6 +95,16 @@ def test_the_card_of_an_item_says_whose_it_is(shop: Phone) -> None:
     assert "41" != page.locator("#in-opening_width").input_value()
 
 
+def test_the_card_of_an_item_says_when_its_unit_is_not_the_shops(phone: Phone) -> None:
+    """In a metric shop a job may be in inches: 860 would be 71 feet."""
+    page = with_boathouse(phone)
+    page.evaluate("localStorage['shopcalc.shop.1'] = '[[\"units\",\"mm\"]]'")
+    turn_to(page, "Items")
+    page.get_by_role("link", name="Its card").first.click()
+
+    page.locator(".stand", has_text="Bare numbers here are inches. Side door").wait_for()
+
+
 def test_a_tap_that_is_answered_leaves_no_word_of_a_failure(shop: Phone) -> None:
     """Whatever had the focus, a button or nothing at all, the page is drawn to its end."""
     page = job_page(shop)

@@ -23,6 +23,14 @@ def test_an_item_leads_back_to_its_card_with_its_entries() -> None:
     assert view["items"][0]["address"].startswith("/frame?opening_width=31+1%2F4&opening_height=78&")
 
 
+def test_an_item_says_what_tells_it_from_others_of_its_card() -> None:
+    """The first two lengths that were typed for it, as they were; nothing where none was."""
+    typed: list[dict[str, str]] = [{"opening_height": "21", "stile": "", "mid_rails": "0", "stock": "1 3/8", "horn": "1"}, {}]
+    view = asked("/job", items=[{**BOATHOUSE["items"][0], "id": place, "inputs": inputs} for place, inputs in enumerate(typed, 1)])["view"]
+
+    assert ["Opening height 21, Stock thickness 1\u00a03/8", ""] == [item["entries"] for item in view["items"]]
+
+
 def test_an_item_that_is_stopped_says_so() -> None:
     """A frame with no glass left is flagged at its item."""
     items = [{**BOATHOUSE["items"][0], "inputs": {"stile": "20"}}]

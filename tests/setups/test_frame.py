@@ -155,6 +155,7 @@ CHECKS = {
     "thin_mid_rail": {"mid_rail": "1 5/16"},
     "little_hold": {"panel_clearance": "5/16"},
     "groove_too_deep": {"top_rail": "7/8"},
+    "longer_than_boards": {"opening_width": "860"},
     "tall_without_rail": {"mid_rails": "0"},
     "through_groove": {"groove_depth": "4 1/2"},
     "groove_found_far_off": {"measured_groove": "1/2"},
