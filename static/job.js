@@ -177,10 +177,10 @@ async function remove(number) {
   offerBack('Taken out. ');
 }
 
-function offerBack(text, back = putBack) {
+function offerBack(text) {
   say(text);
   const undo = make('button', { type: 'button' }, 'Put it back');
-  undo.addEventListener('click', back, { once: true });
+  undo.addEventListener('click', putBack);
   byId('job-says').append(undo);
 }
 
@@ -188,9 +188,11 @@ async function putBack() {
   const last = out.pop();
   // a second tap came before the first was done
   if (!last) return;
-  const { id, taken } = last;
+  const { id, taken, job: whole } = last;
   let told;
-  await change(id, job => {
+  // a job comes back under its own name, which cards and items that were taken out know
+  if (whole) await choose(await keepNew(whole, id));
+  else await change(id, job => {
     fill_in(job);
     told = put_back(job, taken);
   });
@@ -199,9 +201,10 @@ async function putBack() {
     return offerBack(`Not put back. ${told.refused} `);
   }
   // its job is gone, which has been said
-  if (!told) return draw();
+  if (!told && !whole) return draw();
   hush();
   if (out.length && !unsaved.size) offerBack('It is back. The one taken out before it: ');
+  if (whole) return;
   await draw();
   byId(`label-${told.number}`)?.focus();
 }
@@ -290,16 +293,13 @@ const DO = {
   print: () => print(),
   delete: async job => {
     if (!confirm(`Delete “${byId('job-choice').selectedOptions[0].textContent}” from this device? Save it as a file first if it may be wanted again.`)) return;
-    if (!await forget(current)) return;
+    const id = current;
+    if (!await forget(id)) return;
     await choose('');
-    offerBack(`“${job.title || NAMELESS}” is deleted. `, () => keepAgain(job));
+    out.push({ id, job });
+    offerBack(`“${job.title || NAMELESS}” is deleted. `);
   },
 };
-
-async function keepAgain(job) {
-  hush();
-  await choose(await keepNew(job));
-}
 
 const WITHOUT_JOB = ['start', 'boathouse', 'print'];
 

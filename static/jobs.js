@@ -121,9 +121,8 @@ function shopNow() {
   try { return Object.fromEntries(JSON.parse(recall('shopcalc.shop.1') || '[]')); } catch { return {}; }
 }
 
-export async function keepNew(job) {
-  // jobs of one title stand in the order in which they came
-  const id = `${Date.now()}-${crypto.randomUUID?.() ?? ''}`;
+// Jobs of one title stand in the order in which they came: the time goes before the rest of the name.
+export async function keepNew(job, id = `${Date.now()}-${crypto.randomUUID?.() ?? ''}`) {
   await change(id, () => {}, job);
   remember(LAST, id);
   navigator.storage?.persist?.().catch(() => {});
@@ -172,16 +171,22 @@ async function itemHere() {
   const kept = job && await read(job), here = { job, number: Number(number), isGone: false };
   const item = kept && item_of(kept, here.number, setupHere());
   if (!item) return null;
-  document.querySelector('.stand').textContent = `${foreignUnit()}${item.label || document.querySelector('h1').textContent}, in “${kept.title}”`;
-  // they would be another card's
-  document.querySelector('[data-anew]').hidden = true;
+  tellWhose(item, kept);
   return { ...here, inputs: JSON.stringify(item.inputs) };
 }
 
 // A job's bare numbers need not be of the unit that the fingers are used to.
-function foreignUnit() {
-  const unit = byId('shop-units').value;
-  return unit === (shopNow().units ?? 'in') ? '' : `Bare numbers here are ${unit === 'mm' ? 'mm' : 'inches'}. `;
+function tellWhose(item, job) {
+  const stand = document.querySelector('.stand'), name = item.label || document.querySelector('h1').textContent;
+  const tell = () => {
+    const unit = byId('shop-units').value, isOther = unit !== (shopNow().units ?? 'in');
+    stand.textContent = `${name}, in “${job.title}”${isOther ? `. Bare numbers here are ${unit === 'mm' ? 'mm' : 'inches'}.` : ''}`;
+  };
+  tell();
+  byId('shop-units').addEventListener('input', tell);
+  // the starting values would be those of another card
+  document.querySelector('[data-anew]').hidden = true;
+  document.documentElement.dataset.item = '';
 }
 
 // An item that was taken out in another tab is gone until the same one is put back: another may be given its number.

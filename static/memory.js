@@ -132,7 +132,7 @@ function rested(event) {
   touched.clear();
   if (slug === 'shop') history.replaceState(null, '', '/shop');
   // an item's entries are its job's
-  else if (!location.hash.startsWith('#item=')) used(slug, String(new URLSearchParams(entries())));
+  else if (!('item' in document.documentElement.dataset)) used(slug, String(new URLSearchParams(entries())));
 }
 
 function startAnew(event) {

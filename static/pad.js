@@ -294,8 +294,8 @@ document.addEventListener('paste', event => {
   const { target, clipboardData } = event, lines = clipboardData.getData('text').trim().split(/[\s,;]*[\r\n][\s,;]*/);
   if (lines.length < 2 || !target.matches(ROWS)) return;
   event.preventDefault();
-  target.setRangeText(lines.join(', '), target.selectionStart, target.selectionEnd, 'end');
-  target.dispatchEvent(new Event('input', { bubbles: true }));
+  // as the browser pastes: no longer than the field may be, to be taken back, and told when the field is left
+  document.execCommand('insertText', false, lines.join(', '));
 });
 document.addEventListener('keydown', event => {
   touched = false;

@@ -98,5 +98,12 @@ def add_work(found: dict[str, Any], rng: random.Random) -> None:
 def ticked(stint: dict[str, Any]) -> list[str]:
     """What a tick of a stint may say: as it is now, with fewer or larger pieces, with another setting, of an older job."""
     now = f"{stint['done_at']} | {stint['many']} | "
-    larger = ",".join(f"{piece['length'] + 2}x{piece['width']}" for piece in stint["pieces"])
-    return [now + stint["sizes"], now + larger, f"{stint['done_at']} | 1 | {stint['sizes']}", stint["done_at"], "1/2; 3/4", "0.500 in"]
+    larger = ",".join(f"{piece['length'] + 2}x{piece['width']}" for piece in stint["operation"]["pieces"])
+    return [
+        now + stint["operation"]["sizes"],
+        now + larger,
+        f"{stint['done_at']} | 1 | {stint['operation']['sizes']}",
+        stint["done_at"],
+        "1/2; 3/4",
+        "0.500 in",
+    ]

@@ -25,7 +25,7 @@ MOST_CHOICES = 12  # of what to buy that are tried at one section
 FEW_WORK = 3000  # steps of one search where what is left over is searched too: many plans are worth more than the best layout of one
 MOST_SWAPS = 6  # of the last board of a length for one of another
 MOST_BEGINNINGS = 4  # that are gone on with
-MOST_STEPS = 32000  # in search of a lower bill, in one thickness; then what is begun is taken to its end
+MOST_STEPS = 64000  # in search of a lower bill, in one thickness; then what is begun is taken to its end
 LEAST_WORK = 600  # steps of one search after that
 FEW_THICKNESSES = 4  # that have each the work of a whole job
 NO_COST = 1000000000000  # comes after every cost
@@ -41,7 +41,14 @@ def lay_wood(sections, lines, kerf, trim, rough):
         tasks.append(make_task(section, lines, kerf, rough, len(tasks) == 0, min(room, MOST_PIECES)))
         room = room - len(tasks[-1]["lengths"])
         if at in last:
-            cutting = {"kerf": kerf, "trim": trim, "spent": 0, "most": shared(MOST_STEPS, len(last)), "work": shared(MOST_WORK, len(last))}
+            cutting = {
+                "kerf": kerf,
+                "trim": trim,
+                "spent": 0,
+                "steps": 0,
+                "most": shared(MOST_STEPS, len(last)),
+                "work": shared(MOST_WORK, len(last)),
+            }
             laid = laid + [step["laid"] for step in best_plan(tasks, boards_on_hand(section, lines, trim), cutting)]
             tasks = []
     return laid
@@ -55,8 +62,8 @@ def shared(most, thicknesses):
 def best_plan(tasks, store, cutting):
     """The steps whose bill is the least that was found; never more than if nothing left over were used.
 
-    Section by section, a few of the best beginnings are gone on with, each in several ways; every beginning is taken to
-    its end to see what it is worth.
+    What may be bought alone has a plan of its own. Section by section, a few of the best beginnings are gone on with, each
+    in several ways; every beginning is taken to its end to see what it is worth.
     """
     if len(tasks) == 1:
         return plain_plan(tasks, store, cutting)
@@ -107,7 +114,7 @@ def all_offers(tasks):
     found = []
     for task in tasks:
         for offer in task["offers"]:
-            if len([one for one in found if one["line"] == offer["line"] and same(one["length"], offer["length"])]) == 0:
+            if len([one for one in found if is_same_offer(one, offer)]) == 0:
                 found.append(offer)
     return merged_sort(found, is_of_earlier_line)
 
@@ -247,7 +254,7 @@ def step_after(steps, tasks, store, cutting):
 
 
 def lay_last(usual, task, store, cutting):
-    """The last section, or the only one that is left, on what costs least of all that may be bought alone."""
+    """The last section on what costs least of all that may be bought alone."""
     best = usual
     priced = all_priced([task])
     if len(usual["laid"]["shopping"]) > 0:
@@ -276,7 +283,7 @@ def plain_plan(tasks, store, cutting):
     """Every section by itself, nothing left over used; the sections share the work of one search."""
     steps = []
     work = cutting["work"] // len(tasks)
-    own = {"kerf": cutting["kerf"], "trim": cutting["trim"], "spent": 0, "most": cutting["most"]}
+    own = {"kerf": cutting["kerf"], "trim": cutting["trim"], "spent": 0, "steps": 0, "most": cutting["most"]}
     for task in tasks:
         priced = all_priced([task])
         best = lay_section(task, left_by(steps, store), task["offers"], own, [], work)

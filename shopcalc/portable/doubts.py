@@ -33,10 +33,12 @@ def shown_doubts(worked, shop):
 
 
 def items_by_card(worked):
-    """The items by card; what is refused says nothing."""
+    """The items by card, of those that are alike the first; what is refused says nothing."""
     found = {}
+    seen = {}
     for each in worked:
-        if not each["refused"]:
+        if not each["refused"] and each["asked"] not in seen:
+            seen[each["asked"]] = True
             slug = each["item"]["setup"]
             if slug not in found:
                 found[slug] = []

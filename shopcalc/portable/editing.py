@@ -18,6 +18,7 @@ from shopcalc.portable.jobform import (
 )
 
 FIGURES = "0123456789"
+NO_BREAK = "\u00a0"
 CARD_IS_GONE = "This item was taken out of its job: nothing is kept of what you type here."
 
 
@@ -144,7 +145,7 @@ def take_out(job, number):
 
 
 def put_back(job, taken):
-    """Put an item back where it was, under a free number if its own is taken. Returns its `number`, or why not as `refused`."""
+    """Put an item back by its number, under a free one if that is taken. Returns its `number`, or why not as `refused`."""
     if len(job["items"]) >= MOST_ITEMS:
         return {"refused": JOB_IS_FULL}
     was = str(taken["item"]["id"])
@@ -218,7 +219,7 @@ def count_refused(text):
 
 def count_typed(text):
     """A count as it is typed, or 0 where that is none."""
-    words = [word for word in text.split(" ") if len(word) > 0]
+    words = [word for word in text.replace(NO_BREAK, " ").split(" ") if len(word) > 0]
     many = whole_typed(words[0]) if len(words) == 1 else 0
     return many if many <= MOST_QUANTITY else 0
 

@@ -1,4 +1,4 @@
-"""The form of a job's document: what stands in it before anything is typed, and how much it may hold.
+"""The form of a job's document: what stands in it before anything is typed, how much it may hold, what parts a tick.
 
 Its texts are the person's own. What is made here begins empty, and is made anew each time: nothing is shared.
 """

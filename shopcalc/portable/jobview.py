@@ -134,13 +134,15 @@ def shown_line(line, at, name, errors):
 def shown_item(each, shop):
     """One item: what it is, how many, where its card is, what is wrong with it."""
     item = each["item"]
+    entries = first_entries(each)
     return {
         "id": str(item["id"]),
         "label": item["label"],
         "card": each["about"]["title"],
         "quantity": str(item["quantity"]),
         "address": item_address(each, shop),
-        "entries": first_entries(each),
+        "entries": entries,
+        "has_entries": len(entries) > 0,
         "wrong": each["faults"],
         "is_wrong": len(each["faults"]) > 0,
         "cautions": [{"text": check["text"]} for bench in each["found"]["benches"] for check in shown_checks(bench) if check["level"] == "caution"],
@@ -192,7 +194,7 @@ def shown_run(run, shop, world):
         "has_settings": len(settings) > 0,
         "done_at": stints[0]["done_at"],
         "counts": " ".join([decimal_text(stint["many"], 0, False) for stint in stints]),
-        "sizes": " ".join([stint["sizes"] for stint in stints]),
+        "sizes": " ".join([stint["operation"]["sizes"] for stint in stints]),
         "pieces": pieces_of(stints),
         "passing": passing_of(stints),
         "faces": faces_of(stints),

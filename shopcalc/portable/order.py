@@ -13,7 +13,7 @@ from shopcalc.portable.own import own_parts, own_work
 from shopcalc.portable.shop import with_shop_defaults
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.sorting import merged_sort
-from shopcalc.portable.ticks import DONE_BETWEEN, done_text, is_within, mark_done, sizes_text
+from shopcalc.portable.ticks import DONE_BETWEEN, done_text, is_within, mark_done, note_pieces
 from shopcalc.portable.work import read_entry, read_shop
 
 NEAR = 64  # settings within one part in this of an inch could be one
@@ -94,9 +94,11 @@ def work_item(item, readings, job, world, done):
     if key not in done:
         found = read_and_set(world, item["setup"], query, job_shop(job))
         found["operations"] = worked_operations(found["benches"][0]) if len(found["benches"]) > 0 else []
-        found["wood"] = wooden_parts(found["benches"][0]) if len(found["benches"]) > 0 else []
+        wood = wooden_parts(found["benches"][0]) if len(found["operations"]) > 0 else []
+        for operation in found["operations"]:
+            note_pieces(operation, wood)
         done[key] = found
-    return {"item": item, "about": about, "query": query, "found": done[key]}
+    return {"item": item, "about": about, "query": query, "asked": key, "found": done[key]}
 
 
 def gather(worked, job, world):
@@ -129,7 +131,6 @@ def make_stint(each, operation, job):
     item = each["item"]
     name = str(item["id"]) + "/" + operation["of"] + "/" + operation["name"]
     ticked = (job["ticks"][name] if name in job["ticks"] else "").split(PASSED)
-    pieces = operation["parts"] if len(operation["parts"]) > 0 else each["found"]["wood"]
     return {
         "name": name,
         "item": item,
@@ -140,8 +141,6 @@ def make_stint(each, operation, job):
         "ticked": ticked[0],
         "passed": ticked[1] if len(ticked) > 1 else "",
         "sized": ticked[2] if len(ticked) > 2 else "",
-        "pieces": pieces,
-        "sizes": sizes_text(pieces),
         "is_ticked": name in job["ticks"],
         "reading": reading_of(name, item, operation, job),
     }

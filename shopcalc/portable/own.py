@@ -10,6 +10,7 @@ from shopcalc.portable.marks import DIGITS, SPACES, characters
 from shopcalc.portable.operations import length_setting
 from shopcalc.portable.reading import read_length
 from shopcalc.portable.snap import above, at_least
+from shopcalc.portable.ticks import note_pieces
 from shopcalc.portable.work import read_shop
 from shopcalc.portable.writing import quoted_length
 
@@ -77,7 +78,7 @@ def own_work(parts, shop, world):
             {
                 "item": {"id": part["id"], "label": label, "quantity": part["count"], "inputs": {}},
                 "about": {"inputs": []},
-                "found": {"benches": [], "operations": operations, "wood": [part]},
+                "found": {"benches": [], "operations": operations},
             }
         )
     return worked
@@ -86,7 +87,7 @@ def own_work(parts, shop, world):
 def own_operation(word, size, part, shop, world):
     """One run of a part, in the words that it shares with the cards and by which it merges with theirs."""
     run = world["runs"][word]
-    return {
+    operation = {
         "key": word,
         "of": "part",
         "name": word,
@@ -101,3 +102,5 @@ def own_operation(word, size, part, shop, world):
         "reading_label": "",
         "corrections": [],
     }
+    note_pieces(operation, [part])
+    return operation

@@ -14,6 +14,7 @@ DONE_BETWEEN = "; "
 FEW = 12  # marks that a tick remembers one by one
 REACH = 500  # parts of an inch: two thousandths
 RESIZED = 64  # parts of an inch from which a piece is another
+TRY_IT = "Try what has passed before it is used."
 CUT_TO_SIZE = ["mill", "rip", "crosscut"]  # runs whose setting is the size of the piece
 
 
@@ -62,6 +63,12 @@ def thousandths(length):
     return decimal_text(length, 3, False)
 
 
+def note_pieces(operation, wood):
+    """Note of an operation which pieces pass, all the `wood` of an item that is run whole, and how large they are."""
+    operation["pieces"] = operation["parts"] if len(operation["parts"]) > 0 else wood
+    operation["sizes"] = sizes_text(operation["pieces"])
+
+
 def sizes_text(pieces):
     """What a tick remembers of the pieces, without a space: the length and the width of each."""
     return ",".join([thousandths(piece["length"]) + "x" + thousandths(piece["width"]) for piece in pieces])
@@ -72,16 +79,28 @@ def resized_pieces(stint, world):
 
     What is not yet cut to size is long and wide enough for less: for a run that comes before that only more counts.
     """
-    then = stint["sized"].split(",")
-    if not stint["is_ticked"] or len(then) != len(stint["pieces"]):
+    if not stint["is_ticked"] or len(stint["sized"]) == 0:
         return []
+    then = stint["sized"].split(",")
+    if len(then) != len(stint["operation"]["pieces"]):
+        return pieces_not_among(then, stint)
     found = []
-    for place, piece in enumerate(stint["pieces"]):
+    for place, piece in enumerate(stint["operation"]["pieces"]):
         for nth, was in enumerate(then[place].split("x")):
             size = "length" if nth == 0 else "width"
             before = remembered(was + " in", world)
             if before["count"] == 1 and is_another(before["marks"][0], piece[size], stint["operation"]["key"] in CUT_TO_SIZE):
                 add_resized(found, {"label": piece["label"], "size": size, "was": was, "then": before, "now": {"count": 1, "marks": [piece[size]]}})
+    return found
+
+
+def pieces_not_among(then, stint):
+    """Of a run through which other kinds of pieces pass than did: those as large as none that passed."""
+    found = []
+    for piece in stint["operation"]["pieces"]:
+        if sizes_text([piece]) not in then:
+            none = {"count": 0, "marks": []}
+            add_resized(found, {"label": piece["label"], "size": "length", "was": "", "then": none, "now": {"count": 1, "marks": [piece["length"]]}})
     return found
 
 
@@ -196,13 +215,17 @@ def changed_since(stints, shop, world):
             told = stint["item"]["label"] + ", " + moved["label"] + ": cut at " + then + ", now " + now + ". "
             rows.append({"text": told + what_to_do(stint, moved, world)})
         for piece in stint["resized"]:
-            then = said_size(piece["then"], shop, world)
-            now = said_size(piece["now"], shop, world)
-            told = (
-                stint["item"]["label"] + ", " + piece["label"] + ": the " + piece["size"] + " was " + then + " when this was done, now it is " + now
-            )
-            rows.append({"text": told + ". What is cut new has yet to pass here."})
+            told = stint["item"]["label"] + ", " + piece["label"] + ": " + said_resized(piece, shop, world)
+            rows.append({"text": told + " What is cut new has yet to pass here."})
     return rows
+
+
+def said_resized(piece, shop, world):
+    """How a piece is another than when its run was done."""
+    now = said_size(piece["now"], shop, world)
+    if piece["then"]["count"] == 0:
+        return "none so large had passed when this was done; now it is " + now + " long."
+    return "the " + piece["size"] + " was " + said_size(piece["then"], shop, world) + " when this was done, now it is " + now + "."
 
 
 def said_size(found, shop, world):
@@ -214,7 +237,9 @@ def what_to_do(stint, moved, world):
     """What becomes of pieces whose run is set otherwise: a piece that was cut to its size is too small, or can be cut again."""
     then = remembered(moved["then"], world)
     if stint["operation"]["key"] not in CUT_TO_SIZE or then["count"] != 1 or moved["marks"]["count"] != 1:
-        return "Try what has passed before it is used."
+        return TRY_IT
+    if not is_another(then["marks"][0], moved["marks"]["marks"][0], False):
+        return TRY_IT
     return "What was cut is too small: cut it new." if above(moved["marks"]["marks"][0], then["marks"][0]) else "Cut what has passed to that."
 
 

@@ -112,9 +112,9 @@ def lay_section(task, store, offers, cutting, later, work):
             taken = taken + wood["length"] * wood["width"]
     # a board from the yard that was thought of and not used is not bought
     left = [wood for wood in store if not is_bought(wood) and len([one for one in used if one["board"] == wood["board"]]) == 0]
-    # no step takes nothing, so what is spent tells it from all others
+    cutting["steps"] = cutting["steps"] + 1
     return {
-        "nth": cutting["spent"],
+        "nth": cutting["steps"],
         "laid": laid,
         "missing": len(layout["too_long"]),
         "taken": taken,

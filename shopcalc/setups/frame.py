@@ -194,10 +194,16 @@ setup.caution(
     change=groove_depth,
 )
 setup.caution(
-    "longer_than_boards",
-    larger(stile_length, rail_length) > inches(240),
-    "No board is long enough for {stile_length} and {rail_length}: was the opening meant in another unit?",
+    "rails_past_boards",
+    rail_length > inches(240),
+    "No board is long enough for a rail of {rail_length}: was the opening meant in another unit?",
     change=opening_width,
+)
+setup.caution(
+    "stiles_past_boards",
+    stile_length > inches(240),
+    "No board is long enough for a stile of {stile_length}: was the opening meant in another unit?",
+    change=opening_height,
 )
 setup.caution(
     "tall_without_rail",

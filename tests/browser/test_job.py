@@ -102,7 +102,7 @@ def test_the_card_of_an_item_says_when_its_unit_is_not_the_shops(phone: Phone) -
     turn_to(page, "Items")
     page.get_by_role("link", name="Its card").first.click()
 
-    page.locator(".stand", has_text="Bare numbers here are inches. Side door").wait_for()
+    page.locator(".stand", has_text="Side door, in “Boathouse”. Bare numbers here are inches.").wait_for()
 
 
 def test_a_tap_that_is_answered_leaves_no_word_of_a_failure(shop: Phone) -> None:

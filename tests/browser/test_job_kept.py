@@ -301,6 +301,27 @@ def test_a_deleted_job_can_be_put_back(shop: Phone) -> None:
     assert (was, was[0]["title"]) == (kept(page), page.locator("#job-choice option:checked").inner_text())
 
 
+def test_what_was_taken_out_of_a_deleted_job_comes_back_after_it(shop: Phone) -> None:
+    """The job is the one it was: a card that is open still belongs to it, and what was taken out before goes in again."""
+    page = with_boathouse(shop)
+    page.on("dialog", lambda asked: asked.accept())
+    turn_to(page, "Items")
+    card = shop.context.new_page()
+    card.goto(page.get_by_role("link", name="Its card").first.get_attribute("href"))
+    card.locator(".stand", has_text="Side door").wait_for()
+    page.get_by_role("button", name="Take Ridge cap 30/45 out").click()
+    page.get_by_role("button", name="Put it back").wait_for()
+    page.get_by_role("button", name="Delete this job").click()
+    page.get_by_text("is deleted.").wait_for()
+    page.get_by_role("button", name="Put it back").click()
+    page.get_by_text("The one taken out before it:").wait_for()
+    page.get_by_role("button", name="Put it back").click()
+    until(page, "document.activeElement.value === 'Ridge cap 30/45'")
+
+    card.locator("#in-opening_width").fill("31 1/2")
+    wait_until_kept(page, lambda job: (len(job["items"]), job["items"][0]["inputs"]["opening_width"]) == (7, "31 1/2"))
+
+
 def test_a_job_that_cannot_be_deleted_stays_with_what_waits_for_it(shop: Phone) -> None:
     """It is told so, and what was typed while nothing could be stored is not thrown away."""
     page = with_boathouse(shop)

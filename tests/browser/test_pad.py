@@ -4,6 +4,7 @@ import pytest
 
 from shopcalc.portable.tape import INCH_WIDE
 
+from .jobs import turn_to, with_boathouse
 from .phone import borrowed, readout, ready, until
 
 pytestmark = pytest.mark.browser
@@ -285,6 +286,21 @@ def test_a_pasted_list_has_its_lines_between_commas(shop):
     page.locator("#note-parts", has_text="stile 20").wait_for()
 
     assert parts.evaluate(PASTE, "12 x2, 13")
+
+
+def test_a_pasted_list_is_worked_out_and_no_longer_than_its_field(shop):
+    """In a job: pasted, and left by Tab, it is asked about as if it were typed; a field takes what it may hold."""
+    page = with_boathouse(shop)
+    turn_to(page, "Boards")
+    field = page.locator("#lumber-on-hand-0")
+    field.evaluate("field => { field.focus(); field.select(); }")
+    field.evaluate(PASTE, "81\n82\n")
+    page.keyboard.press("Tab")
+    page.locator(".laid", has_text="of 82\u00a0in on hand").first.wait_for()
+
+    field.evaluate("field => { field.focus(); field.select(); }")
+    field.evaluate(PASTE, "\n".join(["12 1/16 in"] * 100))
+    assert 400 == len(field.input_value())
 
 
 def test_a_hardware_keyboard_and_paste_go_on_working(page):

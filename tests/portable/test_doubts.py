@@ -88,6 +88,11 @@ def test_each_of_the_fewer_is_held_against_the_others() -> None:
     assert ["hinge-layout: Hinge length 4 in; hinge-mortise: Hinge length 3 in"] == doubts(LAYOUT, MORTISE, MORTISE)
 
 
+def test_items_that_are_alike_are_asked_about_once() -> None:
+    """Twice the same sash is one sash."""
+    assert 1 == len(doubts(frame("Sash", "36 1/2"), frame("Other sash", "36 1/2"), hung("36")))
+
+
 def test_what_cannot_be_worked_says_nothing() -> None:
     """Its entries are asked about where they stand."""
     assert [] == doubts(LAYOUT, {**MORTISE, "inputs": {"hinge_length": "x"}})

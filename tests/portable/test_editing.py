@@ -148,7 +148,7 @@ class TestCounts:
 
     def test_a_count_is_a_whole_number_to_999(self) -> None:
         """With spaces about it or none."""
-        assert [1, 999, 12] == [count_typed(text) for text in ("1", "999", "  12 ")]
+        assert [1, 999, 12, 3] == [count_typed(text) for text in ("1", "999", "  12 ", "3\u00a0")]
 
     def test_what_is_no_count_is_told(self) -> None:
         """Words, parts, signs, nothing at all, and too many; an empty field is only empty."""

@@ -135,7 +135,7 @@ def frame_of(**opening: str) -> list[dict[str, Any]]:
 def all_done(job: dict[str, Any], only: tuple[str, ...] = ()) -> dict[str, str]:
     """The ticks of a job whose runs are all done, or only those of these operations."""
     stints = [stint for run in runs_of(job) for stint in run["stints"] if not only or stint["operation"]["key"] in only]
-    return {stint["name"]: f"{stint['done_at']} | {stint['many']} | {stint['sizes']}" for stint in stints}
+    return {stint["name"]: f"{stint['done_at']} | {stint['many']} | {stint['operation']['sizes']}" for stint in stints}
 
 
 def still_done(items: list[dict[str, Any]], ticks: dict[str, str]) -> set[str]:
@@ -195,3 +195,41 @@ def test_a_tick_that_does_not_say_how_large_is_good_for_all() -> None:
     ticks = {name: text.rsplit(" | ", 1)[0] for name, text in all_done(job_of(items=frame_of(), parts=[])).items()}
 
     assert "groove/groove" in still_done(frame_of(opening_width="35 1/2"), ticks)
+
+
+def test_a_hair_is_tried_before_it_is_cut_new() -> None:
+    """Less than a 64th longer may do: the cut and what comes after it say no two things."""
+    ticks = all_done(job_of(items=frame_of(), parts=[]))
+    job = job_of(items=frame_of(opening_width="33.76"), parts=[], ticks=ticks)
+    told = [row["text"] for stage in job_view(job, exact.world())["stages"] for run in stage["runs"] for row in run["changed"]]
+
+    assert "Door, Stop to blade: cut at 30.063 in, now 30.073 in. Try what has passed before it is used." in told
+    assert not any("cut it new" in text or "cut new" in text for text in told)
+
+
+def test_other_kinds_of_pieces_have_not_passed_either() -> None:
+    """A frame that loses its mid rail as its opening gets wider has two new rails, whatever was ticked for three."""
+    ticks = all_done(job_of(items=frame_of(mid_rails="1"), parts=[]))
+    wider = frame_of(mid_rails="0", opening_width="35 1/2")
+    told = [
+        row["text"]
+        for stage in job_view(job_of(items=wider, parts=[], ticks=ticks), exact.world())["stages"]
+        for run in stage["runs"]
+        for row in run["changed"]
+    ]
+
+    assert set() == still_done(wider, ticks) & {"mill", "groove/groove", "tenon/shoulders", "tenon/cheeks", "frame/dry_fit"}
+    assert "groove/groove" in still_done(frame_of(mid_rails="0"), ticks)
+    assert any(
+        text.startswith("Door, Top rail, Bottom rail: none so large had passed when this was done; now it is 31.813 in long.") for text in told
+    )
+
+
+@pytest.mark.parametrize("ticked", ["0.500 in", "0.500 in; 1.000 in; 2.000 in", "3 from 1.000 in to", "1.000, 2.000 in"])
+def test_a_tick_with_other_settings_than_there_are_is_flagged(ticked: str) -> None:
+    """Of a card that was another then: nobody can say what was cut."""
+    job = job_of(items=frames(), parts=[])
+    shoulders = stint_name(job, "tenon/shoulders", 1)
+    job["ticks"] = {shoulders: ticked}
+
+    assert [False] == [run["done"] for run in runs_of(job) if any(stint["name"] == shoulders for stint in run["stints"])]

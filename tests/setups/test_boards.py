@@ -4,6 +4,7 @@ import pytest
 
 from shopcalc import exact
 
+from ..helpers import raised, value, worked
 from ..published.asking import ask, results_of
 
 
@@ -131,8 +132,30 @@ def test_no_kerf_is_warned_of():
     assert "no_kerf" in [check["name"] for check in ask("boards", kerf="0")["checks"]]
 
 
-def test_the_least_is_not_claimed_where_it_is_not_proven():
-    """The bound stands lower than the count, and the card does not say fewest possible."""
-    card = ask("boards", parts="33 x3, 34 x3", lengths="100", kerf="0", trim="0")
+# thirty sizes whose 24 boards nobody finds in the time there is
+HARD = (
+    "357 x1, 394 x2, 449 x3, 336 x1, 329 x3, 253 x4, 444 x1, 284 x2, 430 x1, 252 x1, 369 x4, 295 x2, 364 x2, 437 x2, 357 x4, 279 x4, 357 x2, 250 x3, "
+    "401 x3, 255 x2, 297 x4, 404 x1, 260 x2, 304 x4, 316 x1, 447 x3, 325 x4, 268 x1, 273 x2, 399 x2"
+)
 
-    assert card["results"]["proven"]["value"] == (card["results"]["count"]["value"] == card["results"]["fewest"]["value"])
+
+def test_the_fewest_is_not_claimed_where_it_is_not_proven() -> None:
+    """With more boards than the bound says, nothing is said of the fewest."""
+    data = worked("boards", parts=HARD, lengths="1000", kerf="0", trim="0")
+
+    assert value(data, "count") > value(data, "fewest")
+    assert (False, False) == (value(data, "proven"), "as_few_as_can_be" in raised(data))
+
+
+def test_the_cheapest_is_said_of_prices_alone() -> None:
+    """Two of 96 in at 8.50 hold four of 46; without prices there is no bill."""
+    priced, unpriced = worked("boards", parts="46 x4", lengths="96 @ 8.50, 120 @ 11"), worked("boards")
+
+    assert (17, True) == (value(priced, "cost"), "as_cheap_as_can_be" in raised(priced))
+    assert set() == {"cost", "cheapest"} & set(unpriced["results"]) | {"as_cheap_as_can_be"} & raised(unpriced)
+
+
+def test_what_is_too_long_is_not_what_is_used_up() -> None:
+    """Squared by half an inch a board of 96 in has no 95 3/4 in it; with two of 95 1/2 the second has no board left."""
+    assert {"too_long"} == raised(worked("boards", parts="rail 95 3/4", lengths="96", trim="1/2"))
+    assert {"used_up"} == raised(worked("boards", parts="rail 95 1/2 x2", on_hand="96", lengths="", trim="1/2"))

@@ -155,7 +155,8 @@ CHECKS = {
     "thin_mid_rail": {"mid_rail": "1 5/16"},
     "little_hold": {"panel_clearance": "5/16"},
     "groove_too_deep": {"top_rail": "7/8"},
-    "longer_than_boards": {"opening_width": "860"},
+    "rails_past_boards": {"opening_width": "860"},
+    "stiles_past_boards": {"opening_height": "860"},
     "tall_without_rail": {"mid_rails": "0"},
     "through_groove": {"groove_depth": "4 1/2"},
     "groove_found_far_off": {"measured_groove": "1/2"},
@@ -222,3 +223,24 @@ def test_the_cut_list_writes_a_size_as_the_card_does() -> None:
     width = next(row["text"] for row in view["settings"] if row["name"] == "panel_width")
 
     assert ("29 3/8 in full", width) == (width, next(row["width"] for row in view["parts"] if row["label"].startswith("Pane")))
+
+
+def test_a_mid_rail_that_falls_in_two_leaves_no_rail_length_and_no_pane() -> None:
+    """The stiles are as long as they were."""
+    for foot in ("captive", "shed"):
+        results = set(door(mid_rail="1", foot=foot)["results"])
+
+        assert set() == results & {"rail_length", "bay_height", "panel_width", "panel_height", "shed_panel_height", "notch_width", "mid_rail_marks"}
+        assert {"frame_width", "stile_length", "rail_shoulder"} <= results
+
+
+def test_nothing_may_be_nothing_where_that_is_sensible() -> None:
+    """No gap, no play, no room, no horn, no overhang: each is an answer."""
+    for name in ("gap_foot", "gap_head", "gap_side", "panel_clearance", "end_play", "horn"):
+        worked("frame", **{name: "0"})
+    worked("frame", foot="shed", shed_overhang="0")
+
+
+def test_a_pane_stands_on_the_sill_when_it_hangs_lower_than_the_gap() -> None:
+    """Half an inch over a gap of 3/8, and not a quarter."""
+    assert [True, False] == ["pane_on_sill" in raised(door(foot="shed", shed_overhang=each)) for each in ("1/2", "1/4")]

@@ -124,3 +124,11 @@ def test_one_pass_that_is_far_off_goes_on_to_no_tenon() -> None:
 
     assert [True, False] == ["groove_width=0.40" in each for each in ways]
     assert [False, True] == ["groove_width=3" in each for each in ways]
+
+
+def test_one_pass_is_no_word_of_two() -> None:
+    """What is said of a groove as wide as its cutter is not said of one that is turned end for end."""
+    assert set() == {"one_pass_far_off"} & raised(worked("groove", measured_groove="0.5")) | {"one_pass_off"} & raised(
+        worked("groove", measured_groove="0.38")
+    )
+    assert {"one_pass_far_off"} == raised(worked("groove", cutter="3/8", measured_groove="0.45"))

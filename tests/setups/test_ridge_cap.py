@@ -126,3 +126,8 @@ def test_on_edge_the_face_that_keeps_its_width_goes_to_the_fence(typed: dict[str
 def test_a_square_peak_is_tried_without_a_bevel() -> None:
     """The trial asks for the peak edge, whether it is bevelled or square."""
     assert "Bevel" not in worked("ridge-cap", pitch_left="45", pitch_right="45")["trial"]["text"]
+
+
+def test_two_boards_alike_are_told_where_they_are_mitred() -> None:
+    """Lapped, the second is narrower by one thickness."""
+    assert [True, False] == ["alike" in raised(worked("ridge-cap", joint=joint)) for joint in ("mitred", "lapped")]

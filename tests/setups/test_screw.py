@@ -107,3 +107,8 @@ def test_the_mouth_of_the_cone_says_how_far_to_move_the_stop(measured, words):
 def test_the_steps_name_drills_and_countersink(words):
     """What is drilled first, what next, and what keeps the screw from twisting off."""
     assert words in " ".join(ask("screw")["steps"])
+
+
+def test_a_shank_of_the_next_gauge_but_one_is_told() -> None:
+    """0.242 in is a No. 14, whatever the gauge says."""
+    assert "not_its_gauge" in raised(gauge="12", measured_body="0.242")

@@ -4,6 +4,7 @@ import pytest
 
 from shopcalc.portable.rows import MOST_MARKS
 
+from ..helpers import value, worked
 from ..published.asking import ask, results_of, texts_of
 
 GAP = {"by": "gap"}
@@ -172,3 +173,22 @@ def test_the_steps_are_those_of_the_run(entries, said, unsaid):
 
     assert [words for words in said if words not in found] == []
     assert [words for words in unsaid if words in found] == []
+
+
+@pytest.mark.parametrize(("typed", "count"), [({"gap": "1/4"}, 7), ({"gap": "0.2", "ends": "gap"}, 7)])
+def test_by_a_gap_there_are_as_many_slats_as_come_nearest(typed: dict[str, str], count: int) -> None:
+    """Of 16 1/4 in seven slats of 2 1/4 leave gaps of 1/12 in, and six of 0.55: seven are nearer to 1/4. So with gaps at the ends."""
+    assert count == value(worked("slats", by="gap", **typed), "count")
+
+
+def test_another_spacer_is_told_where_a_spacer_is_given() -> None:
+    """Ten thousandths off, and not one; by count the block is cut to the reading."""
+    told = ["other_spacer" in raised(**SPACER, gap="1/2", measured_spacer=reading) for reading in ("0.51", "0.501")]
+
+    assert [True, False, False] == [*told, "other_spacer" in raised(measured_spacer="0.51")]
+
+
+def test_slats_wider_than_the_run_are_too_many() -> None:
+    """Two of 2 1/4 in four inches; and one slat is only told of where one is asked for."""
+    assert "too_many" in raised(run="4", slat="2 1/4", count="2")
+    assert ("one_slat" in raised(count="1"), "one_slat" in raised(by="spacer")) == (True, False)
