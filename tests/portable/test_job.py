@@ -159,3 +159,13 @@ def test_an_odd_document_is_refused_or_taken_alike(text: str, phone_brain: MiniR
     server = json.loads(json.dumps(exact.answer_document("/job.json", text)["data"], default=float))
 
     assert server == run(phone_brain, "decideDocument('/job.json', given[0]).data", text)
+
+
+@pytest.mark.parametrize(("letters", "taken"), [(400, True), (401, False)])
+def test_an_entry_has_at_most_so_many_letters(letters: int, taken: bool) -> None:
+    """One more is refused, and said where."""
+    item = {"id": 1, "setup": "groove", "inputs": {"stock": "1" * letters}}
+    found = read_job({"format": "shopcalc job", "version": 1, "items": [item]}, exact.world())
+
+    assert taken == found["ok"]
+    assert taken or "items 1, inputs, stock" == found["place"]

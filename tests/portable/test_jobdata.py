@@ -44,3 +44,28 @@ def test_the_csv_says_what_is_not_in_it() -> None:
     text = exact.answer_document("/job.csv", json.dumps({"format": "shopcalc job", "version": 1, "items": items}))["text"]
 
     assert "Side door is left out. Stock thickness: \u201cx\u201d cannot stand there." == list(csv.reader(io.StringIO(text)))[-1][2]
+
+
+def test_parts_are_cut_an_inch_longer_and_panes_are_not() -> None:
+    """A script saws what it is told: of the side door the stile of 78 1/2 in is cut at 79 1/2, the pane of 30 1/2 as it is."""
+    door = {cut["label"]: cut for cut in asked("/job.json")["data"]["cuts"] if cut["item"] == "Side door"}
+
+    assert ((78.5, 79.5), (30.5, 30.5)) == tuple((float(door[label]["length"]), float(door[label]["rough"])) for label in ("Stile", "Pane"))
+
+
+def test_a_bar_says_what_it_is_taken_from() -> None:
+    """The widest section comes out of whole boards; what is narrower out of what they leave."""
+    bars = [bar for section in asked("/job.json")["data"]["boards"] for bar in section["layout"]]
+
+    assert "board" == bars[0]["from"]
+    assert {"board", "offcut"} <= {bar["from"] for bar in bars} <= {"board", "rest", "offcut"}
+
+
+def test_of_a_job_with_something_left_out_nothing_is_proven() -> None:
+    """More wood may be wanted than the boards that are counted."""
+    part = {"label": "Leg", "count": 2, "length": "30", "width": "2", "thickness": "1"}
+    boards = {"thickness": "1", "width": "2", "on_hand": "", "to_buy": "96"}
+    slip = {"id": 1, "setup": "frame", "label": "Door", "inputs": {"stock": "x"}}
+    found = [asked("/job.json", items=items, parts=[part], lumber=[boards], ticks={}, readings={})["data"]["boards"] for items in ([], [slip])]
+
+    assert [[True], [False]] == [[section["proven"] for section in sections] for sections in found]

@@ -239,3 +239,20 @@ def test_a_script_is_told_what_is_left_out() -> None:
     job = job_of(items=[{"id": 1, "setup": "frame", "label": "Side door", "inputs": {"stock": "5/16"}}], parts=[])
 
     assert job_data(job, exact.world())["errors"]["item 1"].startswith("Stop: A groove of 3/8 in leaves stock 5/16 in thick no cheeks.")
+
+
+def test_like_by_like_the_larger_setting_comes_first() -> None:
+    """The fence is moved in one direction: 4 1/2 in is ripped before 3 in."""
+    parts = [{"label": width, "count": 1, "length": "20", "width": width, "thickness": "1"} for width in ("3", "4 1/2", "4")]
+    rips = [run["stints"][0]["item"]["label"] for run in runs_of(job_of(items=[], parts=parts)) if run["operation"]["key"] == "rip"]
+
+    assert ["4 1/2", "4", "3"] == rips
+
+
+def test_a_reading_of_one_figure_flows() -> None:
+    """A groove that was read as 1 is one of an inch: told to be a slip, as any that is far off."""
+    job = job_of(items=frames())
+    job["readings"] = {stint_name(job, "groove/groove", 1): "1"}
+
+    told = [warning for stage in job_view(job, exact.world())["stages"] for run in stage["runs"] for warning in run["warnings"]]
+    assert ("1", False) == (run_of(job, "groove/groove", 1)["reading"], told == [])

@@ -100,3 +100,11 @@ def test_a_yards_name_is_no_thickness(name: str) -> None:
 def test_a_sum_is_a_width() -> None:
     """What is no yard's name is worked out."""
     assert {} == job_data(job_of({**RAIL, "width": "1 1/8 + 1 1/8 + 1/4"}), exact.world())["errors"]
+
+
+def test_a_length_may_be_a_product_and_a_width_may_not() -> None:
+    """Twice 4 5/8 in is 9 1/4 in long; as a width it could be a board as a yard calls it."""
+    found = own_parts(job_of({**RAIL, "length": "2 x 4 5/8"}, {**RAIL, "width": "2 x 4 5/8"}, {**RAIL, "thickness": "2x6"}), exact.world())
+
+    assert [9.25] == [float(part["length"]) for part in found["parts"]]
+    assert ["parts 2", "parts 3"] == sorted(found["errors"])
