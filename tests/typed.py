@@ -8,6 +8,10 @@ import random
 from fractions import Fraction
 from typing import Any
 
+from shopcalc.portable.reading import read_length
+
+from .helpers import INCH_SHOP, NUMBERS, UNITS
+
 GRAINS = [Fraction(1, n) for n in (8, 16, 32, 64, 128, 10, 10, 100, 1000)] + [Fraction(5, 127), Fraction(1, 254)]
 EXTREME_LENGTHS = [Fraction(text) for text in ("0", "1/128", "0.000001", "0.001", "1/3", "1199", "1200", "1200.01", "99999")]
 EXTREME_ANGLES = ["0", "0.001", "0.000001", "89", "89.999", "89.999999", "90", "90.1", "180", "1000 in 1", "1:1000", "1000%"]
@@ -22,8 +26,15 @@ VULGAR = {Fraction(n, 8): mark for n, mark in ((1, "\u215b"), (2, "\u00bc"), (3,
 
 
 def queries(inputs: list[dict[str, Any]], count: int, rng: random.Random) -> list[dict[str, str]]:
-    """`count` queries for a setup whose inputs are described so."""
-    return [query(inputs, rng) for _ in range(count)]
+    """`count` queries for a setup whose inputs are described so; the first are slips of the unit."""
+    slips = [unit_slip(declared) for declared in inputs if declared["kind"] == "length" and declared["start"]]
+    return [*slips, *(query(inputs, rng) for _ in range(count - len(slips)))]
+
+
+def unit_slip(declared: dict[str, Any]) -> dict[str, str]:
+    """The millimetres that an input starts with, typed where bare numbers are inches."""
+    start = read_length(declared["start"], INCH_SHOP, UNITS, NUMBERS)["value"]
+    return {declared["name"]: str(round(float(start * Fraction(127, 5)), 1))}
 
 
 def query(inputs: list[dict[str, Any]], rng: random.Random) -> dict[str, str]:

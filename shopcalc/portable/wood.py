@@ -83,7 +83,7 @@ def strips_of(wide, width, kerf):
 def lay_section(task, store, offers, cutting, later, work):
     """One step: a section on what there is and what is offered, and the store with what is left that is of use `later`.
 
-    `cutting` has the `kerf`, the `trim` and what the search has `spent`, to which the step adds.
+    `cutting` has the `kerf`, the `trim`, what the search has `spent` and how many `steps` it made: to both this adds.
     """
     width = task["section"]["width"]
     kerf = cutting["kerf"]
