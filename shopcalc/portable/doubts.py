@@ -57,10 +57,11 @@ def doubts_between(sources, targets, carry):
 
 
 def nearest_doubts(pairs):
-    """What the two say differently that are nearest to one another, as they are likely meant for one another."""
+    """What the two say differently that agree in most, or of such are nearest: they are likely meant for one another."""
     nearest = pairs[0]
     for each in pairs:
-        if above(nearest["off"], each["off"]):
+        more = len(each["doubts"]) - len(nearest["doubts"])
+        if more < 0 or (more == 0 and above(nearest["off"], each["off"])):
             nearest = each
     return nearest["doubts"]
 

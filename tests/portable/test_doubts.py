@@ -88,6 +88,16 @@ def test_each_of_the_fewer_is_held_against_the_others() -> None:
     assert ["hinge-layout: Hinge length 4 in; hinge-mortise: Hinge length 3 in"] == doubts(LAYOUT, MORTISE, MORTISE)
 
 
+def test_what_agrees_in_most_is_what_is_meant() -> None:
+    """A door that was made wider still has the gaps of its edge; a sash that is nearer in width has others."""
+    typed = {"opening_height": "79", "gap_side": "1/8"}
+    door = {"setup": "frame", "label": "Door", "inputs": {**typed, "opening_width": "35"}}
+    sash = {"setup": "frame", "label": "Sash", "inputs": {**typed, "opening_width": "33 1/4", "gap_side": "1/16"}}
+    edge = {"setup": "door-edge", "inputs": {"thickness": "1 3/8", "door_width": "31", "gap_hinge": "1/8", "gap_latch": "1/8"}}
+
+    assert ["Door: Frame width 34 3/4 in; door-edge: Door width 31 in"] == doubts(sash, door, edge)
+
+
 def test_items_that_are_alike_are_asked_about_once() -> None:
     """Twice the same sash is one sash."""
     assert 1 == len(doubts(frame("Sash", "36 1/2"), frame("Other sash", "36 1/2"), hung("36")))
