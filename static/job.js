@@ -133,7 +133,7 @@ async function fieldChanged(event, ended) {
   if (ended) hush();
   // an edit that is made again later is made with what stood there now
   const entry = { ...field.dataset, value: field.value, checked: field.checked };
-  writing = Promise.allSettled([writing, change(work.dataset.job, job => { fill_in(job); enter(job, entry); })]).then(() => {});
+  writing = Promise.allSettled([writing, change(work.dataset.job, job => enter(job, entry))]).then(() => {});
   await writing;
   if (!ended) {
     if (!isProse(field)) resting = setTimeout(() => rested(event), REST);
@@ -167,10 +167,7 @@ const out = [];
 async function remove(number) {
   const id = work.dataset.job;
   let taken;
-  await change(id, job => {
-    fill_in(job);
-    taken = take_out(job, Number(number));
-  });
+  await change(id, job => { taken = take_out(job, Number(number)); });
   await draw();
   if (!taken) return;
   out.push({ id, taken });
@@ -192,10 +189,7 @@ async function putBack() {
   let told;
   // a job comes back under its own name, which cards and items that were taken out know
   if (whole) await choose(await keepNew(whole, id));
-  else await change(id, job => {
-    fill_in(job);
-    told = put_back(job, taken);
-  });
+  else await change(id, job => { told = put_back(job, taken); });
   if (told?.refused) {
     out.push(last);
     return offerBack(`Not put back. ${told.refused} `);
@@ -220,7 +214,6 @@ async function takeIn(text, from) {
     say(`${from} was not taken. ${textOf(await response.text())}`);
     return true;
   }
-  fill_in(job);
   await choose(await keepNew(job));
   if (!unsaved.size) say(`${from} is kept here as “${byId('job-choice').selectedOptions[0].textContent}”.`);
   return true;

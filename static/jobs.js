@@ -60,6 +60,12 @@ async function inTime(asked, isBusy = () => false) {
   }
 }
 
+// What a document leaves out is there before it is edited.
+function edited(job, edits) {
+  fill_in(job);
+  for (const each of edits) each(job);
+}
+
 // Every change is made to what is stored now, in one transaction, so two tabs with one job lose nothing.
 export async function change(id, edit, usual) {
   let job, gone = false, late = false;
@@ -72,7 +78,7 @@ export async function change(id, edit, usual) {
       job = kept ?? structuredClone(first);
       gone = !job;
       if (gone) throw new Error('deleted');
-      for (const each of [...edits, edit]) each(job);
+      edited(job, [...edits, edit]);
       return job;
     }, store), () => job);
     seen.set(id, job);
@@ -87,7 +93,7 @@ export async function change(id, edit, usual) {
     // the storage gave nothing to make the edit on
     if (!job) {
       job = structuredClone(held ?? seen.get(id) ?? first);
-      if (job) edit(job);
+      if (job) edited(job, [edit]);
     }
     unsaved.set(id, { edits: [...edits, edit], first, job });
     say(fault.name === 'QuotaExceededError'
@@ -217,7 +223,6 @@ async function addItem(entered) {
 async function editFromCard(id, edit) {
   let saved, told;
   await change(id, job => {
-    fill_in(job);
     saved = job;
     told = edit(job);
   });

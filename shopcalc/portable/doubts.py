@@ -49,10 +49,12 @@ def items_by_card(worked):
 def doubts_between(sources, targets, carry):
     """What the items of one card and those of the next, to which it carries some lengths, have differently."""
     found = []
-    for target in targets if len(targets) <= len(sources) else []:
-        found = found + nearest_doubts([differences(source, target, carry) for source in sources])
-    for source in sources if len(sources) < len(targets) else []:
-        found = found + nearest_doubts([differences(source, target, carry) for target in targets])
+    if len(targets) <= len(sources):
+        for target in targets:
+            found = found + nearest_doubts([differences(source, target, carry) for source in sources])
+    else:
+        for source in sources:
+            found = found + nearest_doubts([differences(source, target, carry) for target in targets])
     return found
 
 

@@ -10,7 +10,7 @@ import pytest
 from scipy.optimize import Bounds, LinearConstraint, milp
 
 from shopcalc import exact
-from shopcalc.portable import buying, wood
+from shopcalc.portable import buying, ways, wood
 from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.cutlist import solve_cuts, solve_job
 from shopcalc.portable.job import read_job
@@ -156,7 +156,8 @@ def test_a_large_job_is_given_up_in_time(monkeypatch: pytest.MonkeyPatch) -> Non
         laid_sections.append(given[0]["section"]["name"])
         return wood.lay_section(*given)
 
-    monkeypatch.setattr(buying, "lay_section", lay_section)
+    for room in (buying, ways):
+        monkeypatch.setattr(room, "lay_section", lay_section)
     parts = [slats(999, width=f"{1 + place / 20:.2f}", length="24") for place in range(30)]
     racks = [boards(on_hand=", ".join(f"{30 + place % 40 + nth} x9" for nth in range(22)), width=str(3 + place / 10)) for place in range(40)]
     laid(parts=parts, lumber=[*racks, boards(to_buy="96 @ 20, 120 @ 26", width="11 1/4"), boards(to_buy="96 @ 13", width="7 1/4")])

@@ -8,12 +8,7 @@ from typing import Any
 import pytest
 
 from ..helpers import worked
-
-DOOR = {
-    "opening_width": "31 1/4", "opening_height": "78", "gap_side": "1/8", "gap_head": "1/8", "gap_foot": "3/8", "stile": "4 1/2", "top_rail": "4 1/2",
-    "bottom_rail": "9", "mid_rails": "1", "mid_rail": "5", "groove_width": "5/16", "groove_depth": "1/2", "end_play": "1/32",
-    "panel_clearance": "1/8", "horn": "0",
-}  # fmt: skip
+from .test_frame import DOOR
 
 # card, entries, result, how it reads
 READ = {
