@@ -92,6 +92,8 @@ function open(served) {
   tell();
   showStretch();
   keepInSight();
+  // WebKit brings what has the focus into sight by itself, a frame or two later, and knows nothing of the keys over it
+  setTimeout(() => { if (field === served) keepInSight(); }, TAP);
 }
 
 // The drawing is out of sight while its numbers are typed: the stretch of it where the dimension stands, over the keys.
