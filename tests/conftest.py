@@ -11,6 +11,8 @@ from shopcalc import phone
 from shopcalc.catalogue import setups
 from shopcalc.web import create_app
 
+from .serving import App, Serving
+
 
 @pytest.fixture(scope="session")
 def phone_brain() -> Iterator[MiniRacer]:
@@ -26,6 +28,20 @@ class ClosingClient(FlaskClient):
     def open(self, *args: Any, **more: Any) -> Any:
         """Send a request."""
         return super().open(*args, buffered=True, **more)
+
+
+@pytest.fixture(scope="session")
+def app() -> App:
+    """The Flask app."""
+    return create_app()
+
+
+@pytest.fixture
+def serving(app: App) -> Iterator[Serving]:
+    """The app at an address that no other test has used, so that no worker of another test answers there."""
+    served = Serving(app)
+    yield served
+    served.stop()
 
 
 @pytest.fixture(scope="session")

@@ -1,11 +1,13 @@
-"""What several tests need: calls into the phone's JavaScript, and comparing what comes back."""
+"""What several tests need: calls into the phone's JavaScript, comparing what comes back, and what to do where a browser is missing."""
 
 import json
+import os
 from collections.abc import Mapping
 from fractions import Fraction
 from numbers import Real
-from typing import Any
+from typing import Any, NoReturn
 
+import pytest
 from py_mini_racer import MiniRacer
 
 from shopcalc import exact
@@ -22,6 +24,13 @@ MARKED = """(key, value) =>
 UNITS = length_factors()
 INCH_SHOP = {"metric": False, "division": 32}
 MM_SHOP = {"metric": True, "division": 32}
+
+
+def without(reason: str) -> NoReturn:
+    """Skip on a reader's machine; fail in CI, where a browser that is missing would go unnoticed."""
+    if os.environ.get("CI") == "true":
+        pytest.fail(f"{reason}, and CI=true")
+    pytest.skip(reason)
 
 
 def fold(html: str) -> str:

@@ -3,14 +3,13 @@
 import os
 import shutil
 from collections.abc import Callable, Iterator
-from typing import Any, NoReturn
+from typing import Any
 
 import pytest
 
-from shopcalc.web import create_app
-
+from ..helpers import without
+from ..serving import App, Serving
 from .phone import SCREEN, Phone, borrowed
-from .serving import App, Serving
 
 BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable")
 # Chromium takes the last list of these alone, so what Playwright turns off for every page stands here too. The first two
@@ -39,13 +38,6 @@ FLAGS = [
 ]
 
 
-def without(reason: str) -> NoReturn:
-    """Skip on a reader's machine; fail in CI, where a browser that is missing would go unnoticed."""
-    if os.environ.get("CI") == "true":
-        pytest.fail(f"{reason}, and CI=true")
-    pytest.skip(reason)
-
-
 @pytest.fixture(scope="session")
 def launching() -> Iterator[tuple[Any, dict[str, Any]]]:
     """Playwright's way to Chromium, and what it is launched with."""
@@ -67,20 +59,6 @@ def chromium(launching: tuple[Any, dict[str, Any]]) -> Iterator[Any]:
     browser = kind.launch(**settings)
     yield browser
     browser.close()
-
-
-@pytest.fixture(scope="session")
-def app() -> App:
-    """The Flask app."""
-    return create_app()
-
-
-@pytest.fixture
-def serving(app: App) -> Iterator[Serving]:
-    """The app at an address that no other test has used, so that no worker of another test answers there."""
-    served = Serving(app)
-    yield served
-    served.stop()
 
 
 @pytest.fixture

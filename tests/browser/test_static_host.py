@@ -8,8 +8,8 @@ import pytest
 
 from shopcalc.export import write_files
 
+from ..serving import Serving
 from .phone import SCREEN, Phone, borrowed, readout, wait_for_card
-from .serving import Serving
 
 pytestmark = pytest.mark.browser
 

@@ -8,10 +8,7 @@ from typing import Any
 
 import pytest
 
-from shopcalc.web import create_app
-
-from ..browser.conftest import without
-from ..browser.serving import App, Serving
+from ..helpers import without
 
 DRIVER = "WebKitWebDriver"
 WIDTH, HEIGHT = 430, 932  # as narrow as the driver's browser can be
@@ -52,17 +49,3 @@ def webkit(screen: str) -> Iterator[Any]:
     browser.set_script_timeout(30)
     yield browser
     browser.quit()
-
-
-@pytest.fixture(scope="session")
-def app() -> App:
-    """The Flask app."""
-    return create_app()
-
-
-@pytest.fixture
-def serving(app: App) -> Iterator[Serving]:
-    """The app at an address that no other test has used, so that nothing of another test is kept there."""
-    served = Serving(app)
-    yield served
-    served.stop()

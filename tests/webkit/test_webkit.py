@@ -10,7 +10,7 @@ from shopcalc import exact
 from shopcalc.catalogue import setups
 from shopcalc.phone import brain
 
-from ..browser.serving import Serving
+from ..serving import Serving
 from ..test_agreement import TEXTS, answered, differences, in_pairs
 from ..typed import queries
 
