@@ -39,6 +39,7 @@ async function choose(id) {
   byId('job-choice').replaceChildren(...named(all).map(([each, title]) => new Option(title, each, false, each === current)));
   byId('job-choice').parentElement.classList.toggle('none', !all.length);
   byId('job-keep').hidden = work.hidden = !current;
+  navigator.storage?.persisted?.().then(isKept => show('lent', !isKept), () => {});
   byId('job-code').replaceChildren();
   if (work.dataset.job !== current) {
     work.replaceChildren();

@@ -262,6 +262,18 @@ def heal_and_type(page):
     page.locator("#job-title").press("Tab")
 
 
+@pytest.mark.parametrize("is_kept", [True, False])
+def test_a_browser_that_may_clear_what_it_keeps_says_so(shop: Phone, is_kept: bool) -> None:
+    """Where the device promises nothing, the way to keep a job for good stands at the jobs' files; elsewhere nothing is said."""
+    page = job_page(shop)
+    page.evaluate(f"navigator.storage.persisted = async () => {str(is_kept).lower()}")
+    page.get_by_role("button", name="New").click()
+    page.locator("#job-keep").wait_for()
+    settled(page)
+
+    assert page.get_by_text("This browser may clear what it keeps").is_visible() is not is_kept
+
+
 def test_a_storage_that_fails_for_a_while_loses_nothing(shop: Phone) -> None:
     """What is typed meanwhile is shown over the job as it was last seen, and is put into what is stored when that answers again."""
     page = with_boathouse(shop)
