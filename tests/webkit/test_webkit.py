@@ -10,6 +10,7 @@ from shopcalc import exact
 from shopcalc.catalogue import setups
 from shopcalc.phone import brain
 
+from ..browser.newer import NEWER, newer_worker
 from ..serving import Serving
 from ..test_agreement import TEXTS, answered, differences, in_pairs
 from ..typed import queries
@@ -32,6 +33,8 @@ ASTRAY = """return [...document.querySelectorAll('.fields')].flatMap(group => {
 TOUCH = """const field = document.querySelector(`[name="${arguments[0]}"]`);
     field.dispatchEvent(new PointerEvent('pointerdown', { bubbles: true, pointerType: 'touch' }));
     field.focus(); field.click();"""
+TYPE = """const field = document.querySelector(`[name="${arguments[0]}"]`);
+    field.value = arguments[1]; field.dispatchEvent(new Event('input', { bubbles: true }));"""
 CLICK = "[...document.querySelectorAll(arguments[0])].find(each => each.textContent.trim() === arguments[1]).click()"
 
 
@@ -88,9 +91,7 @@ def test_a_changed_entry_is_answered_with_no_signal(webkit, serving):
     serving.stop()
     visit(webkit, serving, "/tenon?stock=1+3/8&groove_width=5/16&fit=0")
     first = webkit.execute_script("return document.querySelector('#answer .big').textContent")
-    webkit.execute_script(
-        "const field = document.querySelector('[name=stock]'); field.value = 'abc'; field.dispatchEvent(new Event('input', { bubbles: true }))"
-    )
+    webkit.execute_script(TYPE, "stock", "abc")
     until(webkit, "document.querySelector('#answer').textContent.includes('I do not know')")
 
     assert "seventeen thirty-seconds" in first
@@ -132,6 +133,21 @@ def test_a_job_and_its_ticks_are_there_when_the_page_is_opened_again(webkit, ser
     visit(webkit, serving, "/job")
 
     until(webkit, f"{done} === {before + 1}")
+
+
+def test_a_newer_version_waits_until_it_is_asked_for_and_keeps_what_is_typed(webkit, serving):
+    """It is found when the page is come back to, and taken at a tap."""
+    with_copy(webkit, serving, "/tenon")
+    webkit.execute_script(TYPE, "stock", "1 1/2")
+    until(webkit, "new URLSearchParams(location.search).get('stock') === '1 1/2'")
+    serving.replace("/worker.js", newer_worker())
+    webkit.execute_script("document.dispatchEvent(new Event('visibilitychange'))")
+    until(webkit, "!document.querySelector('.newer').hidden")
+    webkit.execute_script("document.body.dataset.older = 'here'; document.querySelector('[data-use-newer]').click()")
+    until(webkit, "document.body?.dataset.older === undefined && document.querySelector('[name=stock]')?.value === '1 1/2'")
+    kept = webkit.execute_async_script("caches.keys().then(arguments[0])")
+
+    assert kept == [f"shopcalc-{NEWER}-newer"]
 
 
 def paper(environ, start):
