@@ -255,16 +255,26 @@ async function showCode(job) {
   }
 }
 
-async function copyLink(job) {
-  const link = await linkTo(job);
+// Whether the link of a job that is still being read is copied: Safari copies at the tap or not at all, and is given a promise.
+async function copying(coming) {
+  const link = async job => {
+    if (!job) throw new Error('there is nothing to copy');
+    return new Blob([await linkTo(job)], { type: 'text/plain' });
+  };
   try {
-    await navigator.clipboard.writeText(link);
-    say('The link is copied. It carries the whole job.');
+    await navigator.clipboard.write([new ClipboardItem({ 'text/plain': coming.then(link) })]);
+    return true;
   } catch {
-    const field = make('input', { value: link, readOnly: true, ariaLabel: 'Link to the job' });
-    byId('job-code').replaceChildren(field);
-    field.select();
+    return false;
   }
+}
+
+async function copyLink(job, copied) {
+  if (await copied) return say('The link is copied. It carries the whole job.');
+  const field = make('input', { value: await linkTo(job), readOnly: true, ariaLabel: 'Link to the job' });
+  byId('job-code').replaceChildren(field);
+  field.select();
+  say('This browser lets no page copy: copy the link from its field.');
 }
 
 const DO = {
@@ -313,13 +323,14 @@ function startPage() {
     const { do: name, id } = button.dataset;
     hush();
     // a tap also ends an entry
-    await writing;
+    const coming = writing.then(() => read(current));
+    const copied = name === 'link' && copying(coming);
+    const job = await coming;
     if (name === 'print') await drawing;
     if (name === 'remove') return remove(id);
-    const job = await read(current);
     if (!job && !WITHOUT_JOB.includes(name)) return say('This job was deleted in another tab.');
     try {
-      await DO[name](job);
+      await DO[name](job, copied);
     } catch {
       say('That could not be done now. What is kept here is as it was; try again.');
     }

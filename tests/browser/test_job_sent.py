@@ -66,9 +66,9 @@ def test_a_hostile_title_is_only_text(shop: Phone) -> None:
 def test_a_link_carries_the_whole_job(shop: Phone) -> None:
     """The link that is copied opens as the same job on another page, checked like a file."""
     page = with_boathouse(shop)
-    page.evaluate("void (navigator.clipboard.writeText = text => { window.copied = text; return Promise.resolve(); })")
+    page.evaluate("void (navigator.clipboard.write = async ([item]) => { window.copied = await (await item.getType('text/plain')).text(); })")
     page.get_by_role("button", name="Copy a link").click()
-    until(page, "window.copied !== undefined")
+    page.get_by_text("The link is copied").wait_for()
     link = page.evaluate("window.copied")
 
     other = job_page(shop, link.replace(shop.serving.address, ""))
@@ -77,6 +77,16 @@ def test_a_link_carries_the_whole_job(shop: Phone) -> None:
     jobs = kept(other)
     assert len(jobs) == 2
     assert jobs[0]["items"] == jobs[1]["items"]
+
+
+def test_a_link_that_no_page_may_copy_stands_in_a_field(shop: Phone) -> None:
+    """There it is marked, and said to be copied from."""
+    page = with_boathouse(shop)
+    page.evaluate("void (navigator.clipboard.write = () => Promise.reject(new Error('refused')))")
+    page.get_by_role("button", name="Copy a link").click()
+    page.get_by_text("copy the link from its field").wait_for()
+
+    assert page.get_by_label("Link to the job").input_value().startswith(f"{shop.serving.address}/job#job=")
 
 
 def test_the_drawer_of_codes_is_kept_when_it_was_used_once(phone: Phone) -> None:

@@ -135,6 +135,19 @@ def test_a_job_and_its_ticks_are_there_when_the_page_is_opened_again(webkit, ser
     until(webkit, f"{done} === {before + 1}")
 
 
+def test_a_link_to_a_job_is_copied_at_the_tap(webkit, serving):
+    """Nothing can be copied later here, and the link is made of what the device has to read first."""
+    with_copy(webkit, serving, "/job")
+    until(webkit, "document.querySelector('#job-choice.ready')")
+    webkit.execute_script(CLICK, "button", "Show the boathouse")
+    until(webkit, "document.querySelector('#work .items li')")
+    button = webkit.find_element("css selector", "[data-do=link]")
+    webkit.execute_script("arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })", button)
+    button.click()
+
+    until(webkit, "document.querySelector('#job-says').textContent.startsWith('The link is copied')")
+
+
 def test_a_newer_version_waits_until_it_is_asked_for_and_keeps_what_is_typed(webkit, serving):
     """It is found when the page is come back to, and taken at a tap."""
     with_copy(webkit, serving, "/tenon")
