@@ -191,7 +191,7 @@ def _print_laid(laid: dict[str, Any]) -> None:
     """One section on its boards."""
     click.echo(f"  {laid['section']}")
     if laid["none"]:
-        click.echo("    No board is as thick as this and as wide.")
+        click.echo("    No board has this thickness and is wide enough.")
         return
     for each in laid["too_long"]:
         click.echo(f"    No board is left for: {each['text']}")

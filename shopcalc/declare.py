@@ -230,7 +230,7 @@ class Setup:
         far: Any,
         kind: str = "length",
         when: Any = None,
-        look: str = "If it is so, set it anew.",
+        look: str = "If it reads the same, set up from the start.",
     ) -> sympy.Symbol:
         """How far to move after the trial, and which way: `more` when positive, `less` when negative.
 

@@ -208,7 +208,7 @@ function keepItem(here, entered) {
   return editFromCard(here.job, job => {
     const inputs = meantFor(job.shop, entered), told = keep_item(job, here.isGone ? 0 : here.number, setupHere(), inputs);
     if (!told.refused) here.inputs = JSON.stringify(inputs);
-    return { ...told, more: told.read && typedReading() ? 'What was read at its runs stays: it is changed there.' : '' };
+    return { ...told, more: told.read && typedReading() ? 'The readings of its runs stay: change them in the order of work.' : '' };
   });
 }
 

@@ -29,7 +29,7 @@ def test_a_card_is_printed_in_the_order_it_is_read() -> None:
 
     assert output.startswith("Centred groove\n")
     places = [
-        output.index(text) for text in ("17/32 in   0.531 in \u00b7 13.5 mm", "  1. Mill every piece", "  Trial: ", "  ! Guard and riving knife")
+        output.index(text) for text in ("17/32 in   0.531 in \u00b7 13.5 mm", "  1. Mill all pieces", "  Trial: ", "  ! Guard and riving knife")
     ]
     assert places == sorted(places)
 

@@ -51,7 +51,7 @@ def test_one_pass_off_the_middle_is_mended_away_from_the_thinner_cheek() -> None
     """The fence goes away from the cutter where the cheek that ran against it is the thinner."""
     (check,) = [each for each in worked("groove", cutter="3/8", measured_groove="0.39")["checks"] if each["name"] == "one_pass_off"]
 
-    assert "away from the cutter if the cheek that ran against the fence is the thinner" in check["text"]
+    assert "away from the cutter if the cheek at the fence is the thinner" in check["text"]
 
 
 def test_a_thin_gauge_block_is_to_be_changed() -> None:

@@ -82,7 +82,7 @@ def parse_quantity(state):
             fail(state, "After feet come inches.")
         state["next"] += 1
     if not above(in_inches(state, 1, "ft"), inches):
-        fail(state, "Behind feet, inches are less than 12: type inches alone, or a sum.")
+        fail(state, "After feet, inches are less than 12: type inches alone, or a sum.")
     return {"x": first["x"] + inches, "sort": LENGTH}
 
 
@@ -146,7 +146,7 @@ def parse_mixed(state):
         return whole
     under = peek_after(state, ahead + 2)
     if start["top"] >= under["top"] and under["top"] > 0:
-        wrong = "The fraction behind a whole number must be less than one"
+        wrong = "The fraction after a whole number must be less than one"
         fail(state, wrong + (": to subtract it, put spaces around the dash." if joined else "."))
         return whole
     state["next"] += ahead + 3

@@ -14,7 +14,7 @@ DONE_BETWEEN = "; "
 FEW = 12  # marks that a tick remembers one by one
 REACH = 500  # parts of an inch: two thousandths
 RESIZED = 64  # parts of an inch from which a piece is another
-TRY_IT = "Try what has passed before it is used."
+TRY_IT = "Try the pieces already cut before they are used."
 CUT_TO_SIZE = ["mill", "rip", "crosscut"]  # runs whose setting is the size of the piece
 
 
@@ -240,7 +240,7 @@ def what_to_do(stint, moved, world):
         return TRY_IT
     if not is_another(then["marks"][0], moved["marks"]["marks"][0], False):
         return TRY_IT
-    return "What was cut is too small: cut it new." if above(moved["marks"]["marks"][0], then["marks"][0]) else "Cut what has passed to that."
+    return "What was cut is too small: cut it new." if above(moved["marks"]["marks"][0], then["marks"][0]) else "Trim the pieces already cut to that."
 
 
 def spread_of(run, shop, world):

@@ -90,11 +90,11 @@ def misplaced(state):
     shown = "\u201c" + peek(state)["text"] + "\u201d"
     before = state["tokens"][state["next"] - 1]["kind"] if state["next"] > 0 else ""
     if kind == "end" and before in ["+", "-", "*", "/", ":"]:
-        fail(state, "Something is missing behind \u201c" + state["tokens"][state["next"] - 1]["text"] + "\u201d.")
+        fail(state, "Something is missing after \u201c" + state["tokens"][state["next"] - 1]["text"] + "\u201d.")
     elif kind == "end":
         fail(state, "Something is missing at the end.")
     elif kind == "number" and peek_after(state, 1)["kind"] == "/" and peek_after(state, 2)["kind"] == "end":
-        fail(state, "Something is missing behind \u201c" + peek_after(state, 1)["text"] + "\u201d.")
+        fail(state, "Something is missing after \u201c" + peek_after(state, 1)["text"] + "\u201d.")
     elif kind == "number" or kind == "vulgar":
         fail(state, SIDE_BY_SIDE)
     elif kind == "unit" and before == "unit":

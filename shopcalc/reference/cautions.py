@@ -37,7 +37,7 @@ CAUTIONS = {
     ],
     "tilted blade": [
         "With the blade tilted toward the fence an offcut can wedge: put the fence on the other side, or the tilt away from it.",
-        "Turn the blade by hand through the throat plate once after every change of tilt.",
+        "After every change of tilt, unplugged, turn the blade by hand through the throat plate once.",
     ],
     "router with guide bushing": [
         "Unplug before the bit or the bushing is touched. Collet tight, the bushing seated and round about the bit.",
@@ -56,7 +56,7 @@ CAUTIONS = {
         "Mind hinges, nails and old screws: take them out before a blade or an iron meets that edge.",
     ],
     "small pieces": [
-        "Nothing shorter than the distance from your hand to the blade: cut small parts from a long piece.",
+        "No piece so short that it brings a hand near the blade: cut small parts from a long piece.",
     ],
     "on the roof": [
         "Ladder tied, sheet and board work never alone in wind. Structure, loads and fixings: local code and licensed practice.",
@@ -80,7 +80,8 @@ CAUTIONS = {
     ],
     "panes": [
         # 16 CFR 1201.1(a) for glazing in doors; IRC R308.4 for doors, beside doors and low panes, as local code adopts it
-        "In a door, beside one or low down glazing is safety glazing: 16 CFR 1201, IRC R308.4 and what local code makes of them. Ask before you buy.",
+        "In a door, beside one or low down a pane must be safety glazing: 16 CFR 1201, IRC R308.4 and local code. Ask before you buy.",
+        "Tempered glass cannot be cut or trimmed: order it to size.",
         "Gloves with cuffs and eye protection for glass; a pane is carried upright, and never alone in wind.",
         "Plastic keeps its film until it is fitted, and is sawn flat on a board with the blade its maker names.",
     ],

@@ -54,7 +54,7 @@ setup.note("level", angle <= 0, "Level has no rise: no run belongs to a rise of 
 setup.note(
     "complement_set",
     And(angle > degrees(45), angle < degrees(90)),
-    "A saw tilts 45\u00b0 at most: set {saw_tilt}, the rest of the right angle, and turn the work so that the other face lies on the table.",
+    "A saw tilts 45\u00b0 at most: set {saw_tilt}, the rest of the right angle, and stand the work on its edge against a tall fence.",
     change=angle,
     source=NO_SOURCE,
 )
@@ -86,7 +86,8 @@ setup.trial(
 # At the machine
 
 setup.step(
-    "Set the bevel gauge: from a straight edge measure {base} along and {gauge_rise} square to it, and draw the line through both.", when=angle > 0
+    "For the bevel gauge mark a point on a straight edge. From it measure {base} along the edge, then {gauge_rise} square to it, and draw a line from the mark to there.",
+    when=angle > 0,
 )
 setup.step("Set the gauge's blade to the angle between that line and the edge of the board.", when=And(angle > degrees(45), angle <= degrees("89.5")))
 setup.step(

@@ -41,7 +41,7 @@ narrow_face = setup.size("narrow_face", "Narrow face", pick((wide_face - offset,
 setup.stop(
     "past_the_saw",
     tilt > degrees(45),
-    "A saw tilts 45\u00b0 at most, and this is {tilt}. Bevel the board standing on its edge against a tall fence, at the rest of the right angle.",
+    "A saw tilts 45\u00b0 at most, and this is {tilt}. Stand the board on its edge against a tall fence and tilt 90\u00b0 less the bevel.",
     change=tilt,
 )
 setup.stop(
@@ -66,7 +66,7 @@ setup.caution(
 setup.caution(
     "too_much_blade",
     blade_travel > inches("25/8"),
-    "A 10 in blade stands about {3 1/8 in} out of the table, and this bevel takes {blade_travel} of it.",
+    "This bevel takes {blade_travel} of blade; a 10 in blade stands about {3 1/8 in} out of the table.",
     change=thickness,
 )
 
@@ -98,7 +98,7 @@ setup.trial(
 setup.step("Joint one edge. Leave the board wider than {wide_face}, so that what falls off is a strip and not a sliver.")
 # a blade tilted by the bevel stands the rest of the right angle from the table: so does the line from one square to the edge
 setup.step(
-    "From a straight edge measure {gauge_run} along and {gauge_rise} square to it, and draw the line through both. "
+    "Mark a point on a straight edge. From it measure {gauge_run} along the edge, then {gauge_rise} square to it, and draw a line from the mark to there. "
     "Set the bevel gauge to the angle between that line and a line square to the edge.",
     when=tilt > 0,
 )
@@ -111,11 +111,11 @@ setup.step("Unplug the saw. Blade square to the table: try square against it bet
 setup.step("Raise the blade until {blade_travel} stands out of the table along its own slope. The teeth only just clear the face.")
 setup.step("Rip a scrap, measure it, correct the tilt.")
 setup.step("Set the fence {fence} from the near side of the blade, at the table. Narrow face down, square edge against the fence: rip every piece.")
+setup.step("The second offcut is a sliver: stand out of its line, and stop the saw before you reach for it.", when=edges.is_("2"))
 setup.step(
     "Turn each piece end for end, the same face down. Its first bevel now meets the fence with the upper corner; rip the second at the same fence.",
     when=edges.is_("2"),
 )
-setup.step("The second offcut is a sliver: stand out of its line, and stop the saw before you reach for it.", when=edges.is_("2"))
 setup.step("Check a piece: {wide_face} across the wide face, {narrow_face} across the narrow one.")
 
 # What is run

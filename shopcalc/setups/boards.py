@@ -31,7 +31,7 @@ parts = setup.pieces(
     "parts",
     "Parts",
     'slat 46 1/2" x6, rail 22 15/16" x4, leg 16 1/4" x4',
-    "Length x how many, with commas between; a name may stand before or behind. All of one width and thickness. At most 200.",
+    "Length x how many, with commas between; a name may stand before or after. All of one width and thickness. At most 200.",
     most=200,
 )
 on_hand = setup.lengths(
@@ -46,7 +46,7 @@ lengths = setup.stock(
     "lengths",
     "Lengths to buy",
     '96", 120"',
-    "What the yard sells; write a price behind @, such as 96 @ 12.50. With a price on every length the cheapest is sought, else the fewest.",
+    "What the yard sells; write a price after @, such as 96 @ 12.50. With a price on every length the cheapest is sought, else the fewest.",
     most=50,
     none=True,
 )
@@ -79,7 +79,7 @@ setup.stop(
 setup.stop(
     "used_up",
     longest_part(without) <= _longest,
-    "The boards on hand are used up, and no board to buy takes {left_over}.",
+    "The boards on hand are used up, and no length to buy takes {left_over}: add one that does.",
     change=lengths,
     spoils=_all,
 )

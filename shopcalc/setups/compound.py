@@ -128,18 +128,18 @@ setup.step("One end of every side, the upper edge against the gauge.", when=And(
 setup.step("One end of every side, the outer edge against the gauge, swung so that this edge comes out the longer.", when=And(_flat, _sawn))
 setup.step(
     "Swing the gauge {mitre_gauge} to the other side of square. Turn each side end for end, the same face up, the lower edge now against the gauge; "
-    "cut to length against a stop block.",
+    "cut to length against a stop block on the gauge.",
     when=And(_leaning, _sawn),
 )
-setup.step("Turn each side end for end, the same face up, and cut to length against a stop block.", when=And(lean <= 0, _sawn))
+setup.step("Turn each side end for end, the same face up, and cut to length against a stop block on the gauge.", when=And(lean <= 0, _sawn))
 setup.step(
     "Swing the gauge {mitre_gauge} to the other side of square. Turn each side end for end, the same face up, the inner edge now against the gauge; "
-    "cut to length against a stop block.",
+    "cut to length against a stop block on the gauge.",
     when=And(_flat, _sawn),
 )
 setup.step(
-    "No saw tilts {blade_tilt}. Knife both ends of every side: {face_angle} on the wide faces, between edge and cut, and {edge_angle} between face and cut across the edges. "
-    "Saw beside the lines by hand and plane to them.",
+    "Past the saw's tilt, {blade_tilt}. Knife {face_angle}, between edge and cut, on the outside face at both ends of every side. "
+    "Saw beside the line by hand and plane to it, a bevel gauge at {edge_angle} between face and cut, held square to the cut.",
     when=Not(_sawn),
 )
 setup.step(
@@ -234,6 +234,6 @@ setup.source(
     "Geometry of planes: each joint lies in the upright plane that halves the corner; the gauge is its trace on the leaning face, "
     "the tilt its angle from square to that face."
 )
-setup.source("The same relation is derived in Snyder and Gottesman, Compound-Angle Joinery; only its title and introduction were read.")
+setup.source("Snyder and Gottesman, Compound-Angle Joinery, is on the same joint; only its title and introduction were read.")
 
 setup.onward("bevel", "The bevel for edges that stand flat", tilt=lean)

@@ -77,7 +77,7 @@ arbor = setup.length(
     shop=True,
 )
 under = setup.length(
-    "under", "May be narrower by", "0.002", "How much narrower than piece and clearance a stack may be. Nothing: never narrower.", zero=True
+    "under", "May be narrower by", "0.002", "How much narrower than piece and clearance a stack may be. 0: never narrower.", zero=True
 )
 
 # What to put on
@@ -148,19 +148,19 @@ setup.note(
 setup.caution(
     "loose",
     error > inches("0.005"),
-    "The nearest stack is {error} too wide: a loose joint. A shim or a chipper more, or one pass less wide and a second beside it.",
+    "The nearest stack is {error} too wide: a loose joint. Get another shim or chipper, or stack it narrower and cut in two passes.",
     change=shims,
 )
 setup.caution(
     "much_clearance",
     clearance > inches("1/32"),
-    "A clearance of {clearance} is no fit: a few thousandths are usual. Look where the point stands.",
+    "A clearance of {clearance} is no fit: a few thousandths are usual. Check the decimal point.",
     change=clearance,
 )
 setup.caution(
     "tighter_than_piece",
     And(_one, width < target),
-    "At {width} the dado is narrower than the piece, {target}: it is driven in or planed. For a slip fit allow less under the size.",
+    "At {width} the dado is narrower than the piece, {target}: drive the piece in, or plane it.",
     change=under,
 )
 setup.caution(
@@ -173,15 +173,15 @@ setup.caution(
 # The trial cut
 
 measured_dado = setup.reading(
-    "measured_dado", "Dado as it measures", "Inside jaws of the calipers in the trial dado, near the top and at the bottom."
+    "measured_dado", "Dado as it measures", "Inside jaws of the calipers in the trial dado, near the top and at the bottom: the narrower counts."
 )
 _off = measured_dado - wanted
 shim_move = setup.correction(
     "shim_move",
     "Shims",
     _off,
-    more="Too wide by {size}: change the stack as it is chosen again below.",
-    less="Too narrow by {size}: change the stack as it is chosen again below.",
+    more="Too wide by {size}: build the stack for the next trial.",
+    less="Too narrow by {size}: build the stack for the next trial.",
     when=_one,
     far=inches("1/8"),
     look="Count the pieces on the arbor.",
@@ -216,18 +216,18 @@ setup.trial(
 # At the machine
 
 setup.step("Unplug the saw. Wipe flange, arbor, plates and shims: a chip between two plates makes the stack wider.")
-setup.step("First one outer blade, left and right as they are marked, the teeth toward you at the top.")
+setup.step("First the outer blade that is marked for this side, its teeth toward you at the top.")
 setup.step(
     "Then the chippers {chippers_used}, their teeth in the gullets of the blade beside them, spread evenly round the circle. No carbide touches carbide."
 )
-setup.step("The shims {shims_used} between the plates, never outside the outer blades. None may ride up on the thread.")
+setup.step("With them the shims {shims_used}, between the plates, never outside the outer blades. None may ride up on the thread.")
 setup.step(
-    "The other outer blade, washer and nut. Of {arbor} usable the stack takes {width}: the nut must hold by all its threads, without the washer if need be."
+    "The other outer blade, washer and nut. Of {arbor} usable the stack takes {width}: the nut must hold by all its threads. Leave the washer off only where the saw's manual lets you."
 )
 setup.step("Throat plate for a dado head in. Turn the stack once by hand: nothing may touch.")
 setup.step("Cut the scrap and measure. Wanted: {wanted}.", when=_one)
 setup.step("One pass: piece against fence or mitre gauge, held down all the way.", when=_one)
-setup.step("First pass on the scrap and on every piece, the near side of the cut where the dado begins.", when=passes > 1)
+setup.step("First pass on the scrap and on every piece: it cuts the side of the dado that is nearer to the fence.", when=passes > 1)
 setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass < width)
 setup.step(
     "Move the fence away from the cutter by less than {width} at a time, {second_pass} in all. Run scrap and pieces after each move but the last.",

@@ -25,7 +25,7 @@ pin_offset = setup.length(
     "pin_offset",
     "Hinge pin, proud of the face",
     "1/4",
-    "From the face the door opens toward out to the middle of the pin: to the outside of the knuckle, less half of the knuckle.",
+    "How far the middle of the pin stands out from the face the door opens toward: to the outside of the knuckle, less half the knuckle.",
     zero=True,
 )
 gap_hinge = setup.length("gap_hinge", "Gap on the hinge side", "1/8", "Feeler gauges between door and jamb beside a hinge, door shut.", zero=True)
@@ -137,8 +137,8 @@ setup.caution(
     source="",
 )
 setup.trial(
-    "Bevel the square edge of a scrap as thick as the door, opening face lying as the door's will. "
-    "Square on the opening face: measure how far the edge falls away from it at the stop face."
+    "Bevel the square edge of a scrap as thick as the door, lying as the door will. "
+    "Hold a try square on the opening face and measure at the stop face how far the edge falls away."
 )
 
 # At the bench
@@ -147,11 +147,12 @@ _worth_cutting = And(bevel > 0, clearance >= 0)
 setup.step("Fit the door square first: {door_width} wide, with its gaps of {gap_hinge} on the hinge side and {gap_latch} on the latch side.")
 setup.step("Mark the face it opens toward: it keeps its width. The bevel falls away toward the stop.")
 setup.step(
-    "Gauge a line on the stop face, {taper} in from the latch edge; across both ends draw on from it to the corner of the opening face.",
+    "Gauge a line on the stop face, {taper} in from the latch edge; on both ends join it to the corner of the opening face.",
     when=_worth_cutting,
 )
 setup.step(
-    "Tilt the blade {bevel} from square, and set the fence so that it just leaves the line: try it on the scrap, opening face down or up as the door will lie.",
+    "At the saw, unplugged: tilt the blade {bevel} from square, away from the fence. Stop face down, the fence set so that the blade just leaves the line. "
+    "Try it on the scrap.",
     when=_worth_cutting,
 )
 setup.step(

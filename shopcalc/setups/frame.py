@@ -248,8 +248,8 @@ setup.step(
 )
 setup.step("Cut the tenons: the tenon's card stands below. Shoulder to shoulder every rail is {rail_shoulder}.", when=_held)
 setup.step(
-    "Bottom rail only, tenons cut: saw the outer cheek and the groove away, but stop {groove_depth} short of each shoulder, or the tenons come off with them. "
-    "{shed_rail_thickness} is left, and the pane passes outside it.",
+    "Bottom rail only, tenons cut: saw its outside away over the whole width, down to the inner wall of the groove. {shed_rail_thickness} is left, "
+    "and the pane passes outside it. Stop {groove_depth} short of each shoulder, or the tenons come off.",
     when=shed,
 )
 setup.step(
@@ -261,7 +261,7 @@ setup.step("Apart again, drill weep holes through the groove of every rail on wh
 setup.step("Cut the panes {panel_width} by {panel_height}, edges sealed as the maker of the pane says.")
 setup.step(
     "Cut the lowest pane {panel_width} by {shed_panel_height}. Notch its lower corners {notch_width} wide and {notch_height} high: "
-    "over the ends of the rail that stayed whole, it stands in their groove. A square inside corner starts a crack: bore a hole there first and cut to it; "
+    "there it stands in the groove of the ends of the rail, which stayed whole. A square inside corner starts a crack: bore a hole there first and cut to it; "
     "a pane of glass comes notched from the glazier.",
     when=shed,
 )
@@ -276,8 +276,7 @@ setup.step(
     when=shed,
 )
 setup.step(
-    "Glue-up: all rails but the bottom one to one stile, panes in, then the second stile; last the bottom rail, slid up the grooves "
-    "from the foot, behind the lowest pane. " + _clamp,
+    "Glue-up in that order, the bottom rail last. " + _clamp,
     when=shed,
 )
 setup.step("Saw the horns off, plane to the opening, and ease the edges.", when=horn > 0)

@@ -121,7 +121,9 @@ setup.trial(
 setup.step("Unplug. Clean the table, the throat plate and the blocks; see that the throat plate is level with the table.")
 setup.step("Cutter well below the height. Stack {stack} on the table close to it: together {reach}.")
 setup.step("The stack is {short} short of {height}: lay feeler gauges or slips of paper so thick on it.", when=short <= inches("1/64"))
-setup.step("Lay a straightedge on the stack so that it hangs over the cutter. Press it down there with one hand: it must lie flat and not rock.")
+setup.step(
+    "Lay a straightedge on the stack so that it hangs over the cutter. With one hand press it down on the stack: it must lie flat and not rock."
+)
 _light = And(error > inches("0.0005"), error <= inches("1/64"))
 setup.step(
     "Raise the cutter, turning it by hand as it comes near: its highest tooth just brushes the straightedge and does not lift it.", when=Not(_light)

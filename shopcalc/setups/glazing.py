@@ -106,7 +106,7 @@ groove_needed = setup.size(
 setup.stop(
     "temperatures_swapped",
     temp_cold > temp_hot,
-    "The coldest, {temp_cold}, is hotter than the hottest, {temp_hot}: one of them stands in the other's place.",
+    "The coldest, {temp_cold}, is hotter than the hottest, {temp_hot}: exchange the two.",
     change=temp_cold,
 )
 setup.stop(
@@ -139,14 +139,14 @@ setup.note(
 setup.note(
     "hair_of_room",
     And(temp_hot > temp_cut, edge_clearance < inches("1/64")),
-    "Heat asks for less than {1/64 in} at each edge: less than a cutter or a saw is off. Cut the pane smaller by what your cutting is off; the bite allows it.",
+    "Heat asks for less than {1/64 in} at each edge, less than a cutter or a saw strays. Cut the pane smaller by as much as yours strays; the bite allows it.",
     source=NO_SOURCE,
 )
 setup.caution(
     "cut_in_the_heat",
     And(temp_cut >= temp_hot, temp_cold <= temp_hot),
     "Cut as hot as it will ever be, the pane only shrinks: no room is reckoned for heat, and it fills its grooves to the bottom. "
-    "Cut it smaller by what it takes to set it.",
+    "Cut it smaller by what it needs to go in.",
     change=temp_cut,
 )
 setup.note(
@@ -228,7 +228,7 @@ for _name, _measured, _bite, _too_large, _where in (
         source="",
     )
 setup.trial(
-    "Measure the first pane before the others are cut, and try it in the dry frame: room at every edge. Too large is put right; too small is not."
+    "Measure the first pane before the others are cut, and try it in the dry frame: room at every edge. Too large can be trimmed, but for tempered glass; too small cannot."
 )
 
 # At the bench
@@ -242,19 +242,19 @@ setup.step(
     "Dry frame together: {opening_width} by {opening_height} between the mouths of the grooves, diagonals alike, grooves {groove_depth} deep and clean."
 )
 setup.step("Cut the pane {cut_width} by {cut_height}, or a little under; never over. Measure it.", when=edge_clearance > 0)
-setup.step("Cut the pane smaller than {cut_width} by {cut_height}, by what it takes to set it. Measure it.", when=edge_clearance <= 0)
+setup.step("Cut the pane smaller than {cut_width} by {cut_height}, by what it needs to go in. Measure it.", when=edge_clearance <= 0)
 setup.step("Edges dressed, seal chosen as the pane's maker says: a soft seal, never glue.")
 setup.step("Weep holes through the lower rail wherever water can stand in the groove.")
 setup.step(
-    "Hold the pane in the middle of its grooves, {edge_clearance} on every side, by soft foam that the heat can press flat: what stays thick takes its room, "
-    "and for firm blocks it is cut smaller by as much. {bite_cold} is still held when it is coldest.",
+    "Keep the pane in the middle of its grooves, {edge_clearance} on every side, with soft foam that the heat can press flat. "
+    "Glass stands on two firm blocks, a quarter of its width in from each end. Firm blocks take that room: cut the pane smaller by as much. "
+    "{bite_cold} is still held when it is coldest.",
     when=edge_clearance > 0,
 )
 setup.step(
-    "Blocks and spacers no thicker than the room it was given. Measured, the pane tells what is still held when it is coldest: less than {bite_cold}.",
+    "Blocks and spacers no thicker than the room you left. Type in the pane as cut: the card says what is still held when it is coldest, less than {bite_cold}.",
     when=edge_clearance <= 0,
 )
-setup.step("In a door, beside one or low down: what local code says of safety glazing comes before any number here.")
 
 # What is run
 

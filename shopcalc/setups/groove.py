@@ -106,29 +106,29 @@ cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_gro
 setup.caution(
     "one_pass_off",
     And(groove_width <= cutter, Ne(measured_groove, groove_width), Abs(measured_groove - groove_width) <= inches("1/16")),
-    "With one pass the width is the cutter's own, and does not say which way the fence is off: move the fence by half the difference of the cheeks, "
-    "away from the cutter if the cheek that ran against the fence is the thinner.",
+    "The width does not say which way the fence is off. Cut a scrap once only and move the fence by half the difference of its cheeks, "
+    "away from the cutter if the cheek at the fence is the thinner.",
     change=measured_groove,
     source="",
 )
 setup.caution(
     "one_pass_far_off",
     And(groove_width <= cutter, Abs(measured_groove - groove_width) > inches("1/16")),
-    "One pass, and the groove is off by more than {1/16 in}: it is another cutter than {cutter}, or a slip of the calipers. Measure both again.",
+    "One pass, and the groove is off by more than {1/16 in}: a fence far off the middle, another cutter than {cutter}, or a slip of the calipers. Measure again.",
     change=measured_groove,
     source="",
     doubts=measured_groove,
 )
-setup.trial("On a scrap planed with the stock cut both ways and type in the width.")
-setup.trial("Half the error goes on the fence.", when=groove_width > cutter)
-setup.trial("One pass: compare the cheeks.", when=groove_width <= cutter)
+setup.trial("Plane a scrap with the stock, cut it both ways, type in the width.")
+setup.trial("The move given is half the error already.", when=groove_width > cutter)
+setup.trial("One pass: cut another scrap once only, and compare its cheeks.", when=groove_width <= cutter)
 
 # At the machine
 
-setup.step("Mill every piece that gets this groove together, to one thickness of {stock}: at a fixed fence the groove grows one for one with it.")
+setup.step("Mill all pieces for this groove together, to one thickness of {stock}: a thicker piece gets a groove as much wider.")
 setup.step("Mark one face of every piece as the reference face.")
 setup.step("Set the cutter {blade_height} above the table.")
-setup.step("Set the fence {fence} from the near side of the cutter, teeth that lean toward the fence.")
+setup.step("Set the fence {fence} from the near side of the cutter, to a tooth that leans toward the fence.")
 setup.step("Cut the scrap with its reference face against the fence, turn it end for end, and cut again. Measure.", when=groove_width > cutter)
 setup.step(
     "The cutter is as wide as the groove: one pass. Turn the scrap end for end anyway; if the cutter takes more, the fence is not centred.",

@@ -100,8 +100,8 @@ head_move = setup.correction(
     "head_move",
     "Top hinge on the frame",
     measured_head - gap_head,
-    more="The door hangs {size} low: mend the top hinge on the frame {size} up, or leave it and let the others follow it.",
-    less="The door hangs {size} high: mend the top hinge on the frame {size} down, or leave it and let the others follow it.",
+    more="The door hangs {size} low: move the top hinge on the frame {size} up, or leave it and take the marks for the door as it hangs.",
+    less="The door hangs {size} high: move the top hinge on the frame {size} down, or leave it and take the marks for the door as it hangs.",
     far=inches("1/4"),
     look="See that both rows were ticked from the right ends.",
 )
@@ -139,7 +139,7 @@ setup.operation(
     "Hang it on the top hinge",
     gap_head,
     machine="bench",
-    face="One screw a leaf, foot on a wedge. Then cut the rest of the hinges.",
+    face="One screw a leaf, foot on a wedge. Then cut the other mortises.",
     reading=measured_head,
 )
 

@@ -27,7 +27,7 @@ closed_gap = setup.length(
     "closed_gap",
     "Between the leaves, parallel",
     "1/32",
-    "Close the hinge until its leaves are parallel: calipers over both, less the two leaves. Leaves that touch have nothing.",
+    "Close the hinge until its leaves are parallel: calipers over both, less the two leaves. 0 if they touch.",
     zero=True,
 )
 gap = setup.length(
@@ -81,7 +81,7 @@ rout_fixed = setup.setting("rout_fixed", "Mortise depth, fixed part", depth_fixe
 shim_moving = setup.setting("shim_moving", "No mortise: shim under the leaf, moving part", -depth_moving, rounding="none", when=depth_moving < 0)
 shim_fixed = setup.setting("shim_fixed", "No mortise: shim under the leaf, fixed part", -depth_fixed, rounding="none", when=depth_fixed < 0)
 _let_in = _total > 0
-template_offset = setup.size("template_offset", "Bushing to cut, each side", (collar - bit) / 2, when=_let_in)
+template_offset = setup.size("template_offset", "Edge of the cut inside the template, each side", (collar - bit) / 2, when=_let_in)
 template_length = setup.setting("template_length", "Template opening, length", hinge_length + 2 * template_offset)
 template_width = setup.setting("template_width", "Template opening, from the face inward", leaf_width + template_offset)
 corner_radius = setup.size("corner_radius", "Radius left in the corners", bit / 2, when=_let_in)
@@ -130,7 +130,7 @@ setup.caution(
 setup.note(
     "sunk_moving",
     And(depth_moving > leaf, Not(_both)),
-    "At {depth_moving} the mortise in the moving part is deeper than its leaf, {leaf}: right where the other leaf lies on the surface. "
+    "At {depth_moving} the mortise in the moving part is deeper than its leaf, {leaf}: as it should be where the other leaf lies on the surface. "
     "Check that the screws still bite.",
     change=cut_in,
     source=NO_SOURCE,
@@ -138,7 +138,7 @@ setup.note(
 setup.note(
     "sunk_fixed",
     And(depth_fixed > other_leaf, Not(_both)),
-    "At {depth_fixed} the mortise in the fixed part is deeper than its leaf, {other_leaf}: right where the other leaf lies on the surface. "
+    "At {depth_fixed} the mortise in the fixed part is deeper than its leaf, {other_leaf}: as it should be where the other leaf lies on the surface. "
     "Check that the screws still bite.",
     change=cut_in,
     source=NO_SOURCE,
@@ -146,7 +146,7 @@ setup.note(
 setup.note(
     "sunk_both",
     And(_both, Or(depth_moving > leaf, depth_fixed > other_leaf)),
-    "At {depth_moving} a leaf lies under the surface: for a gap of {gap}, less than the leaves keep by themselves, or since one is thinner. "
+    "Let in {depth_moving} a leaf lies below the surface: the gap of {gap} is less than the closed hinge keeps, or one leaf is thinner. "
     "Check that the hinge does not bind and the screws still bite.",
     change=gap,
     source=NO_SOURCE,
@@ -174,7 +174,7 @@ depth_move = setup.correction(
     "Depth of each leaf let in",
     _move,
     more="Gap too wide: seat each leaf that is let in {size} deeper.",
-    less="Gap too narrow: seat each leaf that is let in {size} less deep, or lay a card so thick under it.",
+    less="Gap too narrow: seat each leaf that is let in {size} less deep, or lay card of that thickness under it.",
     when=_total >= 0,
     far=inches("1/16"),
     look=_look,
@@ -183,8 +183,8 @@ shim_move = setup.correction(
     "shim_move",
     "Shim of each leaf that has one",
     _move,
-    more="Gap too wide: seat each leaf that has a shim {size} deeper, on a thinner one or none.",
-    less="Gap too narrow: raise each leaf that has a shim {size}, on a thicker one.",
+    more="Gap too wide: make each shim {size} thinner.",
+    less="Gap too narrow: make each shim {size} thicker.",
     when=_total < 0,
     far=inches("1/16"),
     look=_look,
@@ -213,8 +213,7 @@ _routed = And(_let_in, collar > bit, bit <= hinge_length)
 _only_fixed = And(_routed, depth_moving <= 0)
 setup.step("Mark the ends of the hinge on both parts together, one against the other, and knife the lines: {hinge_length} apart.")
 setup.step(
-    "Cut the template opening {template_length} long and {template_width} deep, open at the edge that lies along the face. "
-    "Fix a strip under that edge as a fence against the face of the part.",
+    "Fix a strip under the template as a fence against the face of the part. Cut the opening {template_length} long, its back {template_width} from that fence, open toward it.",
     when=_routed,
 )
 setup.step("Fit the bit of {bit} in the bushing of {collar}: the cut stays {template_offset} inside the template all round.", when=_routed)
@@ -226,13 +225,13 @@ setup.step(
 setup.step("Router on the template, bit just touching the wood: that is zero. Set the depth stop {rout_fixed} below it.", when=_only_fixed)
 setup.step("Rout a scrap with the template's fence against its face. Hang the hinge on the scraps, measure, correct.", when=_routed)
 setup.step(
-    "Moving part: template's fence against its face, opening on the knife lines. Rout from the open face inward, and back along the template.",
+    "Moving part: template's fence against its face, opening on the knife lines. Rout in from the open face, then clockwise round the inside of the template, seen from above.",
     when=And(_routed, depth_moving > 0),
 )
 setup.step("Fixed part: the same, fence against the face that comes flush with it.", when=And(_routed, depth_fixed > 0, depth_moving > 0))
 setup.step(
     "Fixed part: template's fence against the face that comes flush with the moving part, opening on the knife lines. "
-    "Rout from the open face inward, and back along the template.",
+    "Rout in from the open face, then clockwise round the inside of the template, seen from above.",
     when=_only_fixed,
 )
 setup.step("Square the corners with a chisel: the bit leaves a radius of {corner_radius}. Or take a hinge whose corners have it.", when=_routed)
@@ -260,7 +259,7 @@ setup.operation(
     rout_moving,
     rout_fixed,
     machine="router",
-    face="Template's fence to the face of the part. The top hinge's alone; the rest, and the tick, once the door has hung on it.",
+    face="Template's fence to the face of the part. The top hinge's mortises first; the others, and the tick, once the door has hung on it.",
     reading=measured_gap,
     when=_routed,
 )

@@ -24,7 +24,7 @@ kerf = setup.length("kerf", "Blade kerf", "1/8", "Only for the two cuts: run the
 method = setup.choice(
     "method",
     "How it is cut",
-    "A dado head does it in one pass, the piece flat. A single blade needs a second cut with the piece on edge.",
+    "By what is on the arbor. A piece on edge wants a tall fence.",
     dado="dado head: one pass, flat",
     two_cuts="one blade: flat, then on edge",
 )
@@ -98,7 +98,7 @@ setup.note(
 # The trial cut
 
 measured_width = setup.reading(
-    "measured_width", "Rabbet width as it measures", "Depth rod of the calipers along the face, from the edge to the shoulder."
+    "measured_width", "Rabbet width as it measures", "Depth rod of the calipers in the step, from the edge to the shoulder."
 )
 measured_depth = setup.reading(
     "measured_depth", "Rabbet depth as it measures", "Depth rod of the calipers from the face to the bottom, near the shoulder."
@@ -125,7 +125,7 @@ setup.correction(
     "Cutter",
     measured_depth - blade_height,
     more="Too deep: lower the cutter {size}.",
-    less="Too shallow: raise the cutter {size}, spinning, since above it is wood of the fence.",
+    less="Too shallow: raise the cutter {size} with the motor on: it cuts its own room in the fence.",
     far=inches("1/8"),
 )
 setup.correction(
@@ -157,11 +157,12 @@ setup.trial("Cut the whole rabbet in a scrap planed with the stock. Type in its 
 
 setup.step("Plane every piece together to one thickness of {stock}. Mark the face and the edge that get the rabbet.")
 setup.step(
-    "Lower the cutter below the table. Clamp a sacrificial fence to the saw's fence, {1/8 in} further over the cutter than it is to stand, and lock it; "
-    "then raise the spinning cutter into it to {blade_height}. The pocket leaves room to move the fence either way."
+    "Lower the cutter below the table. Clamp to the saw's fence a sacrificial one of wood, thicker than what it will cover of the cutter. "
+    "Lock it {1/8 in} further over the cutter than it is to stand; then raise the spinning cutter into it to {blade_height}. The pocket leaves room to move the fence either way."
 )
 setup.step(
-    "Motor off: draw the fence back so that {exposed} of the cutter stands out beside it, teeth that lean away from the fence. Lock it.", when=_one
+    "Motor off: draw the fence back so that {exposed} of the cutter stands out beside it, to a tooth that leans away from the fence. Lock it.",
+    when=_one,
 )
 setup.step("Marked face down, marked edge against the fence: cut the scrap, measure, correct. Then cut every piece.", when=_one)
 setup.step("Motor off: draw the fence back so that the whole cutter, {exposed}, stands out beside it, just grazing it. Lock it.", when=_passes)
@@ -178,7 +179,7 @@ setup.step(
 )
 setup.step("Cut the shoulder on the scrap and on every piece before anything is moved.", when=_two)
 setup.step(
-    "Second cut. Set the blade {second_height} high, just to the shoulder cut, and the fence {second_fence} from its near side, a tall board screwed to it."
+    "Second cut. Screw a tall board to the fence. Set the blade {second_height} high, just to the shoulder cut, the face of the board {second_fence} from the near side of the blade."
 )
 setup.step(
     "Marked edge down, the face opposite the marked one against the fence: the waste is outside the blade and falls free. Try the scrap, measure, correct.",

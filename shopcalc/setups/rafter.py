@@ -21,16 +21,12 @@ setup = Setup(
 
 span = setup.length("span", "Span", "8 ft", "Between the outsides of the two wall plates, square across the building, at both ends of it.")
 pitch = setup.angle("pitch", "Pitch", "7 in 12", "The roof from level: degrees, or a slope such as 7 in 12.", most=degrees(85))
-ridge = setup.length(
-    "ridge", "Ridge board thickness", "3/4", "Calipers across the ridge board. Nothing where the rafters meet each other.", zero=True
-)
+ridge = setup.length("ridge", "Ridge board thickness", "3/4", "Calipers across the ridge board. 0 where the rafters meet each other.", zero=True)
 overhang = setup.length("overhang", "Overhang", "6", "Level, from the outside of the plate to the plumb cut at the tail.", zero=True)
 rafter_depth = setup.length("rafter_depth", "Rafter depth", "3 1/2", "Calipers across the wide face of the rafter, edge to edge.")
 rafter_thickness = setup.length("rafter_thickness", "Rafter thickness", "1 1/2", "Calipers across the edge of the rafter.")
 seat = setup.length("seat", "Seat on the plate", "2", "Level, from the outside of the plate inward: how much of the plate the rafter stands on.")
-cap_thickness = setup.length(
-    "cap_thickness", "Ridge cap, thickness", "3/4", "Calipers across the cap's boards. Nothing where no cap is let in.", zero=True
-)
+cap_thickness = setup.length("cap_thickness", "Ridge cap, thickness", "3/4", "Calipers across the cap's boards. 0 where no cap is let in.", zero=True)
 cap_inside = setup.length(
     "cap_inside",
     "Ridge cap, inside face",
@@ -143,7 +139,7 @@ open_joint = setup.after(
     when=measured_plumb <= degrees(89),
 )
 setup.trial(
-    "Cut two scraps and hold them as they will meet at the ridge, tails level: the joints close from top to bottom. Measure the plumb cut from square."
+    "Cut two scraps of one length and hold them as they will meet at the ridge, lower ends level with each other: the joint closes from top to bottom. Measure the plumb cut from square."
 )
 
 # At the horses
@@ -161,13 +157,15 @@ setup.step("From the plate line measure {tail} on and make the plumb cut of the 
 setup.step("No overhang: the tail is cut plumb on the plate line.", when=overhang <= 0)
 setup.step(
     "Notch for the cap: {peak_notch} deep, square to the upper edge, and {notch_on_rafter} along its floor from the ridge cut; that is {notch_length} from the peak. "
-    "The ridge board stays under the floor of the notch.",
+    "Set the ridge board no higher than the floor of the notch.",
     when=ridge > 0,
 )
 setup.step(
     "Notch for the cap: {peak_notch} deep, square to the upper edge, and {notch_on_rafter} along its floor from the ridge cut.", when=ridge <= 0
 )
-setup.step("Try one pair: span {span}, rise {rise} from the plates to the line at the ridge. Mark the rest from the better of the two.")
+setup.step(
+    "Try one pair: span {span}, and {rise} from the top of the plates up to a mark on the ridge cut, {birdsmouth} above its lower edge. Mark the rest from the better of the two."
+)
 
 # What is run
 

@@ -32,9 +32,7 @@ joint = setup.choice(
 )
 kerf = setup.length("kerf", "Blade kerf", "1/8", "The slot the blade really cuts: run a scrap and put the inside jaws in it.", shop=True)
 board_width = setup.length("board_width", "Board on hand, width", "9 1/4", "The narrowest place of the board both pieces are to come from.")
-cap_length = setup.length(
-    "cap_length", "Cap length", "96", "Hook the tape on one end of the ridge: to the other end, with what the cap is to stand out."
-)
+cap_length = setup.length("cap_length", "Cap length", "96", "Hook the tape on one end of the ridge: to the other end, with the overhang of the cap.")
 
 # What follows from the peak
 
@@ -111,7 +109,7 @@ setup.note(
     "A square peak: no bevel, and the narrow board is the cover less one thickness.",
     change=joint,
 )
-setup.note("alike", joint.is_("mitred"), "Mitred, both boards are alike: wide and narrow are one size.", change=joint)
+setup.note("alike", joint.is_("mitred"), "Mitred, the wide and the narrow board are one size.", change=joint)
 
 # The trial cut
 
@@ -135,18 +133,20 @@ narrow_as_cut = setup.after(
     "narrow_as_cut", "Narrow board, blade to fence for the bevel as cut", narrow_rip - thickness * tand(measured_bevel), when=_followed
 )
 setup.trial(
-    "Cut the peak edge of two short scraps and hold them together over the peak, or a pattern of it: right, the joint closes along its whole face."
+    "Saw the peak edge of one long scrap, cut it in two and hold the halves together over the peak, or a pattern of it: the joint closes along its whole face."
 )
 
 # At the machine
 
-setup.step("Joint one edge of the board, and look over both ends for nails and checks.")
+setup.step("Look the whole board over for nails, and its ends for checks. Joint one edge.")
 setup.step(
     "Blade square: rip the wide board {wide_rip}, then the narrow one {narrow_rip}. Mark which is which, and the outside face of each.", when=_lapped
 )
 setup.step("Blade square: rip both boards {wide_rip}. Mark the outside face of each.", when=joint.is_("mitred"))
-setup.step("Tilt the blade {edge_bevel}, leaning away from the fence, and try it on scrap.", when=_tilted)
-setup.step("Tilt the blade {edge_tilt}, leaning away from a tall fence, and bring the fence up to it until the two just meet at the table.")
+setup.step("Unplug the saw. Tilt the blade {edge_bevel}, leaning away from the fence. Try it on scrap.", when=_tilted)
+setup.step(
+    "Unplug the saw. Tilt the blade {edge_tilt}, leaning away from a tall wooden fence, and bring the fence up until the two just meet at the table."
+)
 setup.step(
     "Stand each board on edge, peak edge down, inside face to the fence: it keeps its whole width. Raise the blade until it comes out of the outside face; try it on scrap.",
     when=And(_on_edge, wide_inside > wide_outside),

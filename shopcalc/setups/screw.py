@@ -110,7 +110,7 @@ setup.caution(
     "not_its_gauge",
     And(_off, _near, gauge_by_shank >= LEAST_GAUGE, gauge_by_shank <= MOST_GAUGE),
     "A shank of {measured_body} is further from that of a No. {gauge} than makers allow. "
-    "Measure again: by its shank it is a No. {gauge_by_shank}. The drills are for the shank as it measures, the head is for the gauge typed.",
+    "Measure again: by its shank it is a No. {gauge_by_shank}. The drills follow the shank as it measures, the countersink follows the gauge typed.",
     change=gauge,
     source=BODY_OVER.source,
 )
@@ -146,9 +146,7 @@ setup.trial(
 
 # At the bench
 
-setup.step(
-    "Clamp the pieces as they are to stand, mark the place with an awl, wrap tape round the pilot drill where the point of the screw will end."
-)
+setup.step("Clamp the pieces as they are to stand, mark the place with an awl, wrap tape round the pilot drill a screw's length from its tip.")
 setup.step("Pilot drill {pilot_hole}: through the top piece and into the lower one as far as the tape.")
 setup.step(
     "Clearance drill {clearance_hole}: through the top piece only. The shank slides in it, the thread holds in the lower piece alone, and the joint draws shut."
@@ -160,7 +158,7 @@ setup.step(
 setup.step("No countersink: a round head bears flat on the wood, or on a washer.", when=head.is_("round"))
 setup.step("Soap or wax on the thread.")
 setup.step("A brass screw twists off: drive a steel one of the same gauge and length first, take it out, and turn the brass one in by hand.")
-setup.step("Try one in scrap, then drill the rest without changing a drill's stop.")
+setup.step("Drill the rest without moving a drill's stop or its tape.")
 
 # What is run
 

@@ -137,11 +137,12 @@ setup.trial(
 setup.step("Joint the front edge square to the faces. Leave the board wider than {top_face}. Mark the top face.")
 setup.step(
     "Drip, blade square: set it at most {drip_depth} high, the fence {drip_setback} from its near side. Top face up, front edge against the fence; "
-    "one pass, or more with the fence moved back, until the drip is {drip_kerf} wide."
+    "one pass, or more with the fence moved away from the blade, until the drip is {drip_kerf} wide."
 )
 setup.step("Guard and riving knife back on.", when=drip_depth > 0)
 setup.step(
-    "Saw blade in, tilted {back_bevel} away from the fence and raised until its teeth just clear stock {thickness} thick. Bevel the scrap, measure, correct."
+    "Unplug the saw. Saw blade in, tilted {back_bevel} away from the fence and raised until its teeth just clear stock {thickness} thick. "
+    "Bevel the scrap, measure, correct."
 )
 setup.step(
     "Set the fence {bottom_face} from the near side of the blade, at the table. Top face up, front edge against the fence: rip the back. "

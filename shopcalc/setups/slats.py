@@ -46,7 +46,7 @@ gap = setup.length(
     zero=True,
     when=Or(by.is_("gap"), by.is_("spacer")),
 )
-slat_length = setup.length("slat_length", "Slat length", "16 1/2", "Across the bearers, with what is to stand over them.")
+slat_length = setup.length("slat_length", "Slat length", "16 1/2", "Across the bearers, with the overhang at both ends.")
 slat_thickness = setup.length("slat_thickness", "Slat thickness", "3/4", "Calipers across the stock the slats are ripped from.")
 
 # What follows: with a slat at both ends there is a gap fewer than slats, with a gap at both ends one more
@@ -96,10 +96,12 @@ marks = setup.setting(
     kind="lengths",
 )
 centres = setup.size("centres", "Middle of each slat, for its screws", shifted(marks, slat / 2), kind="lengths")
-evened_gap = setup.size("evened_gap", "Gap that leaves nothing over, as many slats", _shared_out, when=And(_by_spacer, gaps > 0, left_over > 0))
+evened_gap = setup.size(
+    "evened_gap", "Gap that leaves nothing over, same number of slats", _shared_out, when=And(_by_spacer, gaps > 0, left_over > 0)
+)
 gap_one_fewer = setup.size("gap_one_fewer", "Even gap with one slat fewer", (run - (slats - 1) * slat) / (gaps - 1), when=And(slats > 1, gaps > 1))
 gap_one_more = setup.size("gap_one_more", "Even gap with one slat more", (run - (slats + 1) * slat) / (gaps + 1), when=run >= (slats + 1) * slat)
-drift = setup.size("drift", "A spacer 1/64 in out, stepped along, ends out by", gaps * inches("1/64"), when=gaps > 1)
+drift = setup.size("drift", "Far end out, stepped with a spacer 1/64 in off", gaps * inches("1/64"), when=gaps > 1)
 
 # What is cut
 
@@ -135,20 +137,20 @@ setup.note(
 setup.note(
     "not_even",
     And(_by_spacer, gaps > 0, left_over > 0),
-    "The spacer leaves {left_over} over: {end_share} at each end. As many slats with nothing over want a gap of {evened_gap}.",
+    "The spacer leaves {left_over} over: {end_share} at each end. The same number of slats with nothing over wants a gap of {evened_gap}.",
     change=gap,
 )
 setup.note(
     "one_more_is_nearer",
     And(_by_gap, abs(gap_one_more - gap) < abs(even_gap - gap)),
-    "By its gap one slat more is nearer to {gap}: {gap_one_more} in place of {even_gap}. To have it, give the number of slats.",
+    "One slat more comes nearer to a gap of {gap}: {gap_one_more} in place of {even_gap}. To have it, give the number of slats.",
     change=by,
 )
 setup.caution(
     "gap_closes",
     even_gap < slat * 8 * SPECIES["red oak"].tangential,
     "A gap of {even_gap} can close when slats of {slat} swell: then they hold water, push one another off their screws or cup. "
-    "Work out how far the wood moves before it is fixed.",
+    "Work out how far the wood moves before you fix the slats.",
     change=slat,
     source="Wood Handbook, Table 13-5: flat-grained red oak grows 0.00369 of its width for each 1% of moisture, here from 6% to 14%; read in the publication",
 )
@@ -182,9 +184,10 @@ setup.trial(
 # At the bench
 
 setup.step(
-    "Rip {slats} slats at one fence setting, press them edge to edge and measure over the lot: {slat} each, or change the entry.", when=slats > 1
+    "Rip {slats} slats at one fence setting, press them edge to edge and measure over the lot: {slat} each, or type in what they measure.",
+    when=slats > 1,
 )
-setup.step("Rip the slat and measure it: {slat}, or change the entry.", when=slats <= 1)
+setup.step("Rip the slat and measure it: {slat}, or type in what it measures.", when=slats <= 1)
 setup.step("Square the two ends of the run onto every bearer, {run} apart.")
 setup.step(
     "Hook the tape once, at one end of the run, and leave it there. Tick every mark, with a cross on the far side of each, where the slat lies."

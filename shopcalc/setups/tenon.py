@@ -22,7 +22,7 @@ groove_width = setup.length(
     "groove_width", "Groove width", "3/8", "Inside jaws of the calipers in the groove that was cut, not the width that was planned."
 )
 fit = setup.length(
-    "fit", "Play in the groove", "0.006", "All of it, both cheeks together: about one sheet of paper a side. Nothing makes it a press fit.", zero=True
+    "fit", "Play in the groove", "0.006", "All of it, both cheeks together: about one sheet of paper a side. 0 is a press fit.", zero=True
 )
 groove_depth = setup.length(
     "groove_depth", "Groove depth", "1/2", "The depth rod of the calipers from the edge to the bottom, at the shallowest place."
@@ -35,7 +35,7 @@ gauge_block = setup.length(
     "gauge_block",
     "Gauge block",
     "1",
-    "Calipers across the block clamped to the fence, well before the blade, that the end of the rail is set against.",
+    "Calipers across the block that the end of the rail is set against, clamped to the fence well short of the blade.",
     shop=True,
 )
 
@@ -101,7 +101,7 @@ setup.caution(
 setup.caution(
     "loose_fit",
     fit > inches("1/32"),
-    "A play of {fit} is no fit: a few thousandths are usual. Look where the point stands.",
+    "A play of {fit} is no fit: a few thousandths are usual. Check the decimal point.",
     change=fit,
 )
 setup.note("press_fit", fit <= 0, "No play at all is a press fit, and glue swells it: leave a few thousandths.", change=fit, source=NO_SOURCE)
@@ -138,8 +138,8 @@ shoulder_as_cut = setup.after(
 )
 setup.note("will_not_enter", measured_tenon > groove_width, "At {measured_tenon} the trial tenon does not enter a groove of {groove_width} yet.")
 setup.trial(
-    "On a scrap milled with the rails cut both shoulders, break the waste off, type in what is left. "
-    "Then both cheeks in the jig, and type those in. Half of each error is the correction."
+    "Mill a scrap with the rails. Cut both shoulders and type in what is left between the two cuts. Then cut both cheeks in the jig and type in the tenon. "
+    "The moves given are half of each error already."
 )
 
 # At the machine
@@ -147,14 +147,14 @@ setup.trial(
 setup.step("Cut every rail to length with square ends. Mark one face of each as the reference face.")
 setup.step("Shoulders. Set the blade {shoulder_height} high, the fence {fence_to_blade} from the near side of the blade.")
 setup.step(
-    "Clamp the gauge block to the fence, its end well before the blade. Hold the rail square against the mitre gauge, end on the block, and push both past the blade: the rail is clear of the block before the cut."
+    "Clamp the gauge block to the fence, its far end well short of the blade. Hold the rail square against the mitre gauge, end on the block, and push rail and gauge past the blade: the rail is clear of the block before the cut."
 )
 setup.step("Try it on the scrap, reference face down, then the other face. Measure, correct, try again.")
 setup.step("Cut both shoulders on both ends of every rail before anything is moved.")
 setup.step(
-    "Cheeks. Set the blade {cheek_height} high, just to the shoulder cut, the jig {jig_to_blade} from the near side of the blade, with the waste outside."
+    "Cheeks. Take the gauge block off. Set the blade {cheek_height} high, just to the shoulder cut, the jig's face {jig_to_blade} from the near side of the blade: the waste is outside."
 )
-setup.step("Rail on end in the jig, reference face to it; cut, turn the other face to the jig, cut again. The waste falls free, away from the jig.")
+setup.step("Clamp the rail on end in the jig, reference face to it; cut, turn the other face to the jig, cut again.")
 setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.")
 
 # What is run

@@ -82,7 +82,7 @@ emc_dry = setup.size("emc_dry", "Moisture at the driest", _moisture(moisture_dry
 emc_wet = setup.size("emc_wet", "Moisture at the wettest", _moisture(moisture_wet, temperature_wet, rh_wet), kind="percent", source=_EQUATION)
 coefficient = setup.size(
     "coefficient",
-    "Thousandths an inch of width moves for 1%",
+    "Movement for 1%, thousandths per inch of width",
     pick((wood.columns["tangential_thousandths"], grain.is_("flat")), otherwise=wood.columns["radial_thousandths"]),
     kind="number",
     source=_TABLE,
@@ -150,7 +150,7 @@ setup.caution(
 setup.note(
     "tight",
     swell > 0,
-    "Fitted tight now, this board of {width} has no room for {swell} of swelling: the gap between slats closes and they bow, a panel pushes its frame apart.",
+    "Set without room, this board of {width} swells {swell}: the gap between slats closes and they bow, a panel pushes its frame apart.",
 )
 setup.note(
     "only_swells",
@@ -160,7 +160,7 @@ setup.note(
 setup.note(
     "only_shrinks",
     And(emc_now >= emc_wet, emc_now > emc_dry, emc_dry <= emc_wet),
-    "At {emc_now} this wood is as wet as it will ever be: fit it tight, and it shrinks by {shrink}. Better let it dry where it will stand, and measure again.",
+    "At {emc_now} this wood is as wet as it will ever be: it only shrinks, by {shrink}. Better let it dry where it will stand, and measure again.",
     source=NO_SOURCE,
 )
 setup.note(
@@ -172,14 +172,14 @@ setup.note(
 setup.note(
     "recomputed",
     Or(*(wood.is_(option) for option, row in SPECIES.items() if row.source in (RECOMPUTED, RECOMPUTED_FROM_22))),
-    "{species}: its figures are worked out from its shrinkage in Table 4-3 by the rule of Table 13-5, to a unit in the last place.",
+    "{species}: its figures are worked out from its shrinkage in Table 4-3 by the rule of Table 13-5; the last digit may be one off.",
     change=wood,
     source="Wood Handbook, Tables 4-3 and 13-5",
 )
 setup.note(
     "dries_late",
     Or(*(wood.is_(option) for option, row in SPECIES.items() if row.source == RECOMPUTED_FROM_22)),
-    "{species}: that it starts to shrink only at 22% of moisture is remembered, not read: look that up before much is built on it.",
+    "{species}: that it starts to shrink only at 22% moisture is from memory: look it up before much is built on it.",
     change=wood,
     source="from memory",
 )
@@ -195,7 +195,7 @@ setup.note(
 
 setup.step("Let the boards lie where they will stand, with air all round, until their moisture stays the same.")
 setup.step("Moisture now: {moisture_now} by meter, in the middle of several boards.", when=_percent)
-setup.step("Wood that has rested for weeks in air of {temperature_now} and {rh_now} has {emc_now}.", when=_climate)
+setup.step("Wood that has rested for weeks in air of {temperature_now} and {rh_now} humidity has {emc_now} moisture.", when=_climate)
 setup.step(
     "Slats or boards side by side: cut a spacer of {gap_at_fitting} and set each board against it. At the wettest the gaps all but close.",
     when=swell > 0,

@@ -88,7 +88,7 @@ def test_a_card_says_that_a_run_keeps_its_own_reading(shop: Phone) -> None:
     page.locator("html[data-hand]").wait_for(state="attached")
     page.locator("#in-measured_groove").fill("0.390")
 
-    page.get_by_text("What was read at its runs stays").wait_for()
+    page.get_by_text("The readings of its runs stay").wait_for()
 
 
 def test_a_tab_whose_focus_is_on_a_tick_hears_of_other_tabs(shop: Phone) -> None:

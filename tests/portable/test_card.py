@@ -94,7 +94,7 @@ def test_steps_quote_the_numbers() -> None:
     """The steps are in cutting order with the numbers in them."""
     texts = [step["text"] for step in sheet("groove", groove_width="5/16")["steps"]]
 
-    assert "Set the fence 17/32 in from the near side of the cutter, teeth that lean toward the fence." in texts
+    assert "Set the fence 17/32 in from the near side of the cutter, to a tooth that leans toward the fence." in texts
 
 
 def test_a_trial_ends_in_a_correction() -> None:
@@ -197,7 +197,7 @@ def test_the_trial_says_what_belongs_to_this_cut() -> None:
     """A groove of one pass is told nothing of two."""
     trials = [sheet("groove", groove_width="1/4", cutter=cutter)["trial"] for cutter in ("1/8", "1/4")]
 
-    assert [(True, False), (False, True)] == [("Half the error" in trial, "One pass" in trial) for trial in trials]
+    assert [(True, False), (False, True)] == [("half the error" in trial, "One pass" in trial) for trial in trials]
 
 
 def test_pieces_stand_in_one_line() -> None:

@@ -53,8 +53,8 @@ def test_parts_have_a_length_how_many_and_a_label(typed: str, read: Any) -> None
         ("banana", "Part 1, \u201cbanana\u201d"),
         ("0 x3", "cannot be zero"),
         ("rail -22", "cannot be negative"),
-        ("2 x 36 1/2", "how many behind the length"),
-        ("36 x4 x2", "how many behind the length"),
+        ("2 x 36 1/2", "how many after the length"),
+        ("36 x4 x2", "how many after the length"),
         ("36 x4 24 x2", "put a comma between them"),
         ("3 x 96", "Write 96 x3 for 3 of 96, or 3 x96 for 96 of 3."),
         ("3x96", "Write 96 x3 for 3 of 96, or 3 x96 for 96 of 3."),
@@ -152,4 +152,4 @@ def test_how_many_are_bought_is_not_typed() -> None:
 
 def test_a_slip_of_the_dash_in_a_row_is_asked_about() -> None:
     """A row of lengths is read as each length is."""
-    assert "Number 2 in the row: The fraction behind a whole number" in stock("96, 3-8/5")
+    assert "Number 2 in the row: The fraction after a whole number" in stock("96, 3-8/5")

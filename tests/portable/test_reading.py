@@ -82,7 +82,7 @@ def test_a_fraction_behind_a_dash_with_spaces_is_taken_away() -> None:
 @pytest.mark.parametrize("typed", ["3-8/5", "2-9/8", "1-8/8", "3\u20138/5", "10 in + 2-9/8"])
 def test_a_dash_that_joins_no_fraction_below_one_is_asked_about(typed: str) -> None:
     """`3-8/5` is a slip of `3-5/8`, and taking it for a difference would say nothing of it."""
-    assert "The fraction behind a whole number must be less than one: to subtract it, put spaces around the dash." == tape_sum(typed)
+    assert "The fraction after a whole number must be less than one: to subtract it, put spaces around the dash." == tape_sum(typed)
 
 
 def test_a_fraction_above_one_is_taken_away_with_spaces() -> None:
@@ -113,12 +113,12 @@ NO_LENGTH = {
     "3 1/0": "A fraction cannot be over zero.",
     "1 / 0": "That divides by zero.",
     "1 / (1 - 1)": "That divides by zero.",
-    "3 9/8": "The fraction behind a whole number must be less than one.",
+    "3 9/8": "The fraction after a whole number must be less than one.",
     "34 x 76": "That is longer than 100 feet: an x here means times.",
     "3 5": "Two numbers stand side by side: put + or - between them, or finish the fraction, such as 1 3/8.",
-    "3 +": "Something is missing behind \u201c+\u201d.",
-    "1 3/8/": "Something is missing behind \u201c/\u201d.",
-    "1 3/": "Something is missing behind \u201c/\u201d.",
+    "3 +": "Something is missing after \u201c+\u201d.",
+    "1 3/8/": "Something is missing after \u201c/\u201d.",
+    "1 3/": "Something is missing after \u201c/\u201d.",
     "\u00f73": "\u201c\u00f7\u201d cannot stand there.",
     "x": "\u201cx\u201d cannot stand there.",
     "(3": "A bracket is opened and not closed.",
@@ -133,8 +133,8 @@ NO_LENGTH = {
     "10\u00b0": "This is a length: degrees do not belong in it.",
     "(3 in) in": "That already has a unit.",
     "6' 6 mm": "After feet come inches.",
-    "6' 66\"": "Behind feet, inches are less than 12: type inches alone, or a sum.",
-    "6 ft 12": "Behind feet, inches are less than 12: type inches alone, or a sum.",
+    "6' 66\"": "After feet, inches are less than 12: type inches alone, or a sum.",
+    "6 ft 12": "After feet, inches are less than 12: type inches alone, or a sum.",
     "-1": "A length cannot be negative.",
     "1 - 2": "That subtraction goes below zero.",
     "1200.01": "That is longer than 100 feet.",

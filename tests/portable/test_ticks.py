@@ -203,7 +203,7 @@ def test_a_hair_is_tried_before_it_is_cut_new() -> None:
     job = job_of(items=frame_of(opening_width="33.76"), parts=[], ticks=ticks)
     told = [row["text"] for stage in job_view(job, exact.world())["stages"] for run in stage["runs"] for row in run["changed"]]
 
-    assert "Door, Stop to blade: cut at 30.063 in, now 30.073 in. Try what has passed before it is used." in told
+    assert "Door, Stop to blade: cut at 30.063 in, now 30.073 in. Try the pieces already cut before they are used." in told
     assert not any("cut it new" in text or "cut new" in text for text in told)
 
 

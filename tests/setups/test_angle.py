@@ -78,7 +78,7 @@ def test_steps_quote_base_rise_and_tilt() -> None:
     """The gauge is set by base and rise, the saw by its tilt."""
     steps = worked("angle", angle="5 in 12")["steps"]
 
-    assert "measure 12 in along and 5 in square to it" in steps[0]
+    assert "measure 12 in along the edge, then 5 in square to it" in steps[0]
     assert steps[1].endswith("a line square to the edge of the board.")
     assert steps[2].startswith("Unplug the saw. Tilt the blade 22.62\u00b0 from square")
     assert worked("angle", angle="60")["steps"][1].endswith("that line and the edge of the board.")

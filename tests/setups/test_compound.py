@@ -135,7 +135,10 @@ def test_a_tilt_that_no_saw_has_is_sawn_by_hand():
 
     assert ("Tilt the blade" in sawn, "by hand" in sawn) == (True, False)
     assert ("Tilt the blade" in by_hand, "gauge 1" in by_hand, "16.74" in by_hand, "by hand" in by_hand) == (False, False, False, True)
-    assert "73.26\u00b0 on the wide faces, between edge and cut, and 31.47\u00b0 between face and cut" in by_hand
+    assert (
+        "Knife 73.26\u00b0, between edge and cut, on the outside face" in by_hand
+        and "31.47\u00b0 between face and cut, held square to the cut" in by_hand
+    )
 
 
 def test_steep_edges_are_bevelled_on_edge():

@@ -152,8 +152,8 @@ def test_the_scrap_of_several_passes_is_measured_after_the_last(target):
 @pytest.mark.parametrize(
     ("entries", "words"),
     [
-        ({"measured_dado": "0.72675"}, "Too wide by 0.004 in (1/128 scant): change the stack as it is chosen again below."),
-        ({"measured_dado": "0.71875"}, "Too narrow by 0.004 in (1/128 scant): change the stack as it is chosen again below."),
+        ({"measured_dado": "0.72675"}, "Too wide by 0.004 in (1/128 scant): build the stack for the next trial."),
+        ({"measured_dado": "0.71875"}, "Too narrow by 0.004 in (1/128 scant): build the stack for the next trial."),
         ({"measured_dado": "0.72275"}, "It is right: leave the setting where it is."),
         ({"measured_dado": "1.514", "target": "1.5"}, "Too wide: at the last pass move the fence 0.010 in (1/128 full) less."),
         ({"measured_dado": "1.494", "target": "1.5"}, "Too narrow: at the last pass move the fence 0.010 in (1/128 full) more."),
@@ -183,7 +183,11 @@ def test_a_reading_far_off_chooses_nothing():
 @pytest.mark.parametrize(
     ("entries", "said", "unsaid"),
     [
-        ({}, ["Then the chippers 1/8, 1/8, 1/8, 3/32 in", "The shims 0.004 in", "Of 13/16 in usable", "One pass"], ["First pass", "Move the fence"]),
+        (
+            {},
+            ["Then the chippers 1/8, 1/8, 1/8, 3/32 in", "With them the shims 0.004 in", "Of 13/16 in usable", "One pass"],
+            ["First pass", "Move the fence"],
+        ),
         ({"target": "1 1/2"}, ["First pass", "Move the fence 11/16 in full away"], ["One pass", "at a time"]),
         ({"shims": ""}, ["Then the chippers"], ["The shims"]),
     ],

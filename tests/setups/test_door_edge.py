@@ -121,7 +121,7 @@ def test_a_taper_wider_than_the_door_has_no_clearance():
 @pytest.mark.parametrize(
     ("entries", "said", "unsaid"),
     [
-        ({}, ["Gauge a line on the stop face, 1/8 in full in", "Tilt the blade 5° from square", "clears by 1/16 in scant"], []),
+        ({}, ["Gauge a line on the stop face, 1/8 in full in", "tilt the blade 5° from square, away from the fence", "clears by 1/16 in scant"], []),
         ({"bevel": "0", "gap_latch": "1/8"}, ["clears by"], ["Gauge a line", "Tilt the blade"]),
         ({"bevel": "0"}, ["Fit the door square first: 18 in wide"], ["Gauge a line", "clears by"]),
     ],
@@ -136,7 +136,7 @@ def test_the_steps_are_those_of_the_work_chosen(entries, said, unsaid):
 
 def test_the_gauge_line_is_joined_to_the_corner_that_stays():
     """A line square across the ends would not show the bevel, which runs to the corner of the opening face."""
-    assert ask("door-edge")["steps"][2].endswith("across both ends draw on from it to the corner of the opening face.")
+    assert ask("door-edge")["steps"][2].endswith("on both ends join it to the corner of the opening face.")
 
 
 @pytest.mark.parametrize(("entries", "said"), [({"gap_latch": "0"}, "0.002"), ({"bevel": "0"}, "1/32 scant")])

@@ -69,7 +69,7 @@ def test_a_shed_foot_sheds_water() -> None:
     assert value(data, "panel_height") - 0.375 + 9 + 0.25 == value(data, "shed_panel_height")
     labels = [part["label"] for part in data["results"]["parts"]["value"]]
     assert ["Stile", "Top rail", "Mid rail", "Bottom rail", "Pane", "Lowest pane"] == labels
-    assert any("saw the outer cheek and the groove away" in step for step in data["steps"])
+    assert any("saw its outside away over the whole width" in step for step in data["steps"])
 
 
 def test_the_tenons_of_a_shed_rail_keep_their_root() -> None:
@@ -77,7 +77,7 @@ def test_the_tenons_of_a_shed_rail_keep_their_root() -> None:
     data = door(foot="shed")
 
     assert ("1", "8 7/8") == tuple(data["results"][name]["text"] for name in ("notch_width", "notch_height"))
-    assert any("stop 1/2 in short of each shoulder" in step for step in data["steps"])
+    assert any("Stop 1/2 in short of each shoulder" in step for step in data["steps"])
     assert any("Notch its lower corners 1 in wide and 8 7/8 in high" in step for step in data["steps"])
     assert {"notch_width", "notch_height"}.isdisjoint(door()["results"])
 

@@ -86,10 +86,10 @@ def test_the_outer_hinges_stay_where_they_are(hinges):
 @pytest.mark.parametrize(
     ("measured", "words"),
     [
-        ("3/16", "The door hangs 0.063 in (1/16) low: mend the top hinge on the frame 0.063 in (1/16) up,"),
+        ("3/16", "The door hangs 0.063 in (1/16) low: move the top hinge on the frame 0.063 in (1/16) up,"),
         (
             "1/16",
-            "The door hangs 0.063 in (1/16) high: mend the top hinge on the frame 0.063 in (1/16) down,",
+            "The door hangs 0.063 in (1/16) high: move the top hinge on the frame 0.063 in (1/16) down,",
         ),
         ("1/8", "It is right: leave the setting where it is."),
     ],
@@ -98,7 +98,7 @@ def test_the_trial_says_how_far_and_which_way(measured, words):
     """A gap too wide is a door that hangs low."""
     (said,) = ask("hinge-layout", measured_head=measured)["trial"]["corrections"]
 
-    assert said.removesuffix(" or leave it and let the others follow it.") == words
+    assert said.removesuffix(" or leave it and take the marks for the door as it hangs.") == words
 
 
 def test_a_reading_goes_on_to_the_other_hinges():

@@ -89,7 +89,10 @@ def test_a_depth_below_nothing_is_a_shim(cut_in, moving, fixed):
     ("entries", "words"),
     [
         ({"measured_gap": "1/8"}, "Gap too wide: seat each leaf that is let in 0.016 in (1/64) deeper."),
-        ({"measured_gap": "1/16"}, "Gap too narrow: seat each leaf that is let in 0.016 in (1/64) less deep, or lay a card so thick under it."),
+        (
+            {"measured_gap": "1/16"},
+            "Gap too narrow: seat each leaf that is let in 0.016 in (1/64) less deep, or lay card of that thickness under it.",
+        ),
         ({"measured_gap": "1/8", **MOVING}, "Gap too wide: seat each leaf that is let in 0.031 in (1/32) deeper."),
         ({"measured_length": "3 1/64"}, "Mortise too long: make the template opening 0.016 in (1/64) shorter."),
         ({"measured_length": "2 63/64"}, "Mortise too short: make the template opening 0.016 in (1/64) longer."),
@@ -121,8 +124,8 @@ def test_a_correction_deeper_than_the_mortise_gives_a_shim():
 @pytest.mark.parametrize(
     ("measured", "words", "shim"),
     [
-        ("17/64", "Gap too wide: seat each leaf that has a shim 0.016 in (1/64) deeper, on a thinner one or none.", 1 / 64),
-        ("15/64", "Gap too narrow: raise each leaf that has a shim 0.016 in (1/64), on a thicker one.", 3 / 64),
+        ("17/64", "Gap too wide: make each shim 0.016 in (1/64) thinner.", 1 / 64),
+        ("15/64", "Gap too narrow: make each shim 0.016 in (1/64) thicker.", 3 / 64),
     ],
 )
 @pytest.mark.parametrize("part", [MOVING, FIXED])
@@ -151,11 +154,11 @@ def test_a_gap_far_off_gives_neither_depth_nor_shim():
 @pytest.mark.parametrize(
     ("entries", "said", "unsaid"),
     [
-        ({}, ["Set the depth stop 1/16 in below it", "3 1/4 in long and 1 1/4 in deep", "a radius of 1/4 in"], ["shim of"]),
+        ({}, ["Set the depth stop 1/16 in below it", "3 1/4 in long, its back 1 1/4 in from that fence", "a radius of 1/4 in"], ["shim of"]),
         (MOVING, ["Set the depth stop 1/8 in"], ["Fixed part"]),
         (
             FIXED,
-            ["that is zero. Set the depth stop 1/8 in", "Fixed part: template's fence", "Rout from the open face inward"],
+            ["that is zero. Set the depth stop 1/8 in", "Fixed part: template's fence", "Rout in from the open face"],
             ["Moving part", "the same"],
         ),
         ({"gap": "9/32"}, ["shim of 1/32 in"], ["Rout a scrap", "template", "chisel"]),

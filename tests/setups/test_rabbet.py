@@ -82,7 +82,7 @@ def test_an_impossible_rabbet_shows_no_number(entries):
         ({"measured_width": "0.390"}, ["Too wide: motor off, move the fence 0.015 in (1/64 scant) further over the cutter, into the pocket."]),
         ({"measured_width": "0.360"}, ["Too narrow: motor off, move the fence 0.015 in (1/64 scant) back off the cutter."]),
         ({"measured_depth": "0.383"}, ["Too deep: lower the cutter 0.008 in (1/128)."]),
-        ({"measured_depth": "0.367"}, ["Too shallow: raise the cutter 0.008 in (1/128), spinning, since above it is wood of the fence."]),
+        ({"measured_depth": "0.367"}, ["Too shallow: raise the cutter 0.008 in (1/128) with the motor on: it cuts its own room in the fence."]),
         ({"measured_depth": "3/8"}, ["It is right: leave the setting where it is."]),
         ({"method": "two cuts", "measured_width": "0.390"}, ["Too wide: move the fence of the first cut 0.015 in (1/64 scant) toward the blade."]),
         (
@@ -174,6 +174,6 @@ def test_the_cutter_is_never_raised_or_moved_where_the_fence_may_be_caught():
     """The pocket is cut with the fence locked, deeper than it will be used by as much as a correction may ask."""
     steps = " ".join(ask("rabbet")["steps"])
 
-    assert "1/8 in further over the cutter than it is to stand, and lock it; then raise the spinning cutter" in steps
+    assert "1/8 in further over the cutter than it is to stand; then raise the spinning cutter" in steps
     assert "Motor off: draw the fence back so that 3/8 in of the cutter stands out" in steps
     assert ask("rabbet", measured_width="0.51")["trial"]["corrections"] == []

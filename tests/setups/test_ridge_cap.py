@@ -90,7 +90,7 @@ def test_past_the_saw_the_board_stands_on_edge() -> None:
     assert "past_the_saw" in raised(data)
     assert close(40, value(data, "edge_tilt"))
     assert close(-1, value(data, "tilt_move"))
-    assert any(step.startswith("Tilt the blade 40\u00b0, leaning away from a tall fence") for step in data["steps"])
+    assert any(step.startswith("Unplug the saw. Tilt the blade 40\u00b0, leaning away from a tall wooden fence") for step in data["steps"])
     assert "edge_tilt" not in worked("ridge-cap")["results"]
 
 

@@ -109,7 +109,7 @@ def test_the_drip_is_cut_before_the_blade_is_tilted():
     steps = ask("sill")["steps"]
     places = [
         next(place for place, step in enumerate(steps) if step.startswith(start))
-        for start in ("Drip", "Guard", "Saw blade in, tilted", "Set the fence")
+        for start in ("Drip", "Guard", "Unplug the saw. Saw blade in, tilted", "Set the fence")
     ]
 
     assert places == sorted(places)

@@ -120,7 +120,7 @@ def test_steps_cut_the_shoulders_first() -> None:
     """The shoulders come before the cheeks, each with its numbers."""
     steps = worked("tenon", groove_width="5/16", fit="0")["steps"]
     shoulders = "Set the blade 17/32 in high, the fence 1 11/32 in"
-    cheeks = "Set the blade 15/32 in high, just to the shoulder cut, the jig 27/32 in"
+    cheeks = "Set the blade 15/32 in high, just to the shoulder cut, the jig's face 27/32 in"
 
     assert [[1], [5]] == [[place for place, step in enumerate(steps) if text in step] for text in (shoulders, cheeks)]
 
