@@ -228,7 +228,7 @@ for _name, _measured, _bite, _too_large, _where in (
         source="",
     )
 setup.trial(
-    "Measure the first pane before the others are cut, and try it in the dry frame: room at every edge. Too large can be trimmed, but for tempered glass; too small cannot."
+    "Measure the first pane before the others are cut, and try it in the dry frame: room at every edge. Too large can be trimmed; too small cannot."
 )
 
 # At the bench
@@ -247,10 +247,10 @@ setup.step("Edges dressed, seal chosen as the pane's maker says: a soft seal, ne
 setup.step("Weep holes through the lower rail wherever water can stand in the groove.")
 setup.step(
     "Keep the pane in the middle of its grooves, {edge_clearance} on every side, with soft foam that the heat can press flat. "
-    "Glass stands on two firm blocks, a quarter of its width in from each end. Firm blocks take that room: cut the pane smaller by as much. "
-    "{bite_cold} is still held when it is coldest.",
+    "Firm blocks take that room: cut the pane smaller by as much. {bite_cold} is still held when it is coldest.",
     when=edge_clearance > 0,
 )
+setup.step("Glass stands on two firm blocks, a quarter of its width in from each end.", when=material.is_("glass"))
 setup.step(
     "Blocks and spacers no thicker than the room you left. Type in the pane as cut: the card says what is still held when it is coldest, less than {bite_cold}.",
     when=edge_clearance <= 0,

@@ -189,7 +189,7 @@ def test_a_reading_far_off_chooses_nothing():
             ["First pass", "Move the fence"],
         ),
         ({"target": "1 1/2"}, ["First pass", "Move the fence 11/16 in full away"], ["One pass", "at a time"]),
-        ({"shims": ""}, ["Then the chippers"], ["The shims"]),
+        ({"shims": ""}, ["Then the chippers"], ["the shims"]),
     ],
 )
 def test_the_steps_are_those_of_the_stack(entries, said, unsaid):

@@ -122,7 +122,7 @@ def test_a_taper_wider_than_the_door_has_no_clearance():
     ("entries", "said", "unsaid"),
     [
         ({}, ["Gauge a line on the stop face, 1/8 in full in", "tilt the blade 5° from square, away from the fence", "clears by 1/16 in scant"], []),
-        ({"bevel": "0", "gap_latch": "1/8"}, ["clears by"], ["Gauge a line", "Tilt the blade"]),
+        ({"bevel": "0", "gap_latch": "1/8"}, ["clears by"], ["Gauge a line", "tilt the blade"]),
         ({"bevel": "0"}, ["Fit the door square first: 18 in wide"], ["Gauge a line", "clears by"]),
     ],
 )

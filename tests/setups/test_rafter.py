@@ -127,7 +127,7 @@ def test_a_reading_goes_on_to_the_joint():
     [
         ({}, ["local code", "55 1/8 in full along the rafter", "measure 6 15/16 in full on", "Notch for the cap: 3/4 in deep"], ["No overhang"]),
         ({"overhang": "0"}, ["No overhang"], ["measure 0 in"]),
-        ({"ridge": "0"}, ["3 9/16 in along its floor from the ridge cut."], ["ridge board stays", "from the peak"]),
+        ({"ridge": "0"}, ["3 9/16 in along its floor from the ridge cut."], ["Set the ridge board", "from the peak"]),
         ({"cap_thickness": "0"}, ["strike the seat level, 2 in long"], ["Notch"]),
     ],
 )
