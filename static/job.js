@@ -39,7 +39,7 @@ async function choose(id) {
   byId('job-choice').replaceChildren(...named(all).map(([each, title]) => new Option(title, each, false, each === current)));
   byId('job-choice').parentElement.classList.toggle('none', !all.length);
   byId('job-keep').hidden = work.hidden = !current;
-  navigator.storage?.persisted?.().then(isKept => show('lent', !isKept), () => {});
+  Promise.resolve(navigator.storage?.persisted?.()).catch(() => false).then(isKept => show('lent', !isKept));
   byId('job-code').replaceChildren();
   if (work.dataset.job !== current) {
     work.replaceChildren();
@@ -270,11 +270,13 @@ async function copying(coming) {
 }
 
 async function copyLink(job, copied) {
-  if (await copied) return say('The link is copied. It carries the whole job.');
-  const field = make('input', { value: await linkTo(job), readOnly: true, ariaLabel: 'Link to the job' });
-  byId('job-code').replaceChildren(field);
+  const link = await linkTo(job), isCopied = await copied || await navigator.clipboard?.writeText(link).then(() => true, () => false);
+  byId('job-code').replaceChildren();
+  if (isCopied) return say('The link is copied. It carries the whole job.');
+  const field = make('input', { value: link, readOnly: true, ariaLabel: 'Link to the job' });
+  byId('job-code').append(field);
   field.select();
-  say('This browser lets no page copy: copy the link from its field.');
+  say('It could not be copied here: copy the link from its field.');
 }
 
 const DO = {

@@ -59,6 +59,8 @@ setup.note(
     source=NO_SOURCE,
 )
 
+setup.machine("on edge", when=And(angle > degrees(45), angle < degrees(90)))
+
 # The trial cut
 
 measured_rise = setup.reading(
@@ -79,7 +81,7 @@ tilt_move = setup.correction(
 )
 setup.after("angle_as_cut", "Angle as cut", pick((_tilt_as_cut, angle <= degrees(45)), otherwise=degrees(90) - _tilt_as_cut), kind="angle")
 setup.trial(
-    "Bevel a scrap at the tilt and set the bevel gauge to it, from face to bevel. From one point on the edge of a board draw the gauge's line and "
+    "Bevel a scrap, lying flat, at the tilt and set the bevel gauge to it, from face to bevel. From one point on the edge of a board draw the gauge's line and "
     "one square to the edge. {base} along the square line, measure across to the gauge's."
 )
 
@@ -99,7 +101,7 @@ setup.step(
     when=saw_tilt > 0,
 )
 setup.step("Unplug the saw. Blade square to the table: try square against it between two teeth.", when=saw_tilt <= 0)
-setup.step("Bevel a scrap, measure it, correct the tilt.")
+setup.step("Bevel a scrap lying flat, measure it, correct the tilt.")
 
 # The picture
 

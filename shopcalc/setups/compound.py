@@ -138,8 +138,17 @@ setup.step(
     when=And(_flat, _sawn),
 )
 setup.step(
-    "Past the saw's tilt, {blade_tilt}. Knife {face_angle}, between edge and cut, on the outside face at both ends of every side. "
-    "Saw beside the line by hand and plane to it, a bevel gauge at {edge_angle} between face and cut, held square to the cut.",
+    "A saw does not tilt {blade_tilt}: these ends are sawn by hand. Knife {face_angle}, between edge and cut, on the outside face at both ends of every side, "
+    "the upper edge the longer.",
+    when=And(_leaning, Not(_sawn)),
+)
+setup.step(
+    "A saw does not tilt {blade_tilt}: these ends are sawn by hand. Knife both ends of every side square across the outside face.",
+    when=And(lean <= 0, Not(_sawn)),
+)
+setup.step(
+    "Saw beside the line, leaning in so that the outside stays the longer face, and plane to it: a bevel gauge at {edge_angle} between face and cut, "
+    "held square to the cut.",
     when=Not(_sawn),
 )
 setup.step(

@@ -220,7 +220,7 @@ setup.step("First the outer blade that is marked for this side, its teeth toward
 setup.step(
     "Then the chippers {chippers_used}, their teeth in the gullets of the blade beside them, spread evenly round the circle. No carbide touches carbide."
 )
-setup.step("With them the shims {shims_used}, between the plates, never outside the outer blades. None may ride up on the thread.")
+setup.step("The shims {shims_used} go between the plates, never outside the outer blades. None may ride up on the thread.")
 setup.step(
     "The other outer blade, washer and nut. Of {arbor} usable the stack takes {width}: the nut must hold by all its threads. Leave the washer off only where the saw's manual lets you."
 )

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Not
+from sympy import And, Not, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line, slant
@@ -227,9 +227,9 @@ for _name, _measured, _bite, _too_large, _where in (
         change=_measured,
         source="",
     )
-setup.trial(
-    "Measure the first pane before the others are cut, and try it in the dry frame: room at every edge. Too large can be trimmed; too small cannot."
-)
+_glass = material.is_("glass")
+setup.trial("Measure the first pane before the others are cut, and try it in the dry frame: room at every edge.")
+setup.trial("Too large can be trimmed; too small cannot.", when=Not(_glass))
 
 # At the bench
 
@@ -241,6 +241,7 @@ setup.step(
 setup.step(
     "Dry frame together: {opening_width} by {opening_height} between the mouths of the grooves, diagonals alike, grooves {groove_depth} deep and clean."
 )
+setup.step("Glass stands on two firm blocks, a quarter of its width in from each end: cut its height less by their thickness.", when=_glass)
 setup.step("Cut the pane {cut_width} by {cut_height}, or a little under; never over. Measure it.", when=edge_clearance > 0)
 setup.step("Cut the pane smaller than {cut_width} by {cut_height}, by what it needs to go in. Measure it.", when=edge_clearance <= 0)
 setup.step("Edges dressed, seal chosen as the pane's maker says: a soft seal, never glue.")
@@ -248,12 +249,11 @@ setup.step("Weep holes through the lower rail wherever water can stand in the gr
 setup.step(
     "Keep the pane in the middle of its grooves, {edge_clearance} on every side, with soft foam that the heat can press flat. "
     "Firm blocks take that room: cut the pane smaller by as much. {bite_cold} is still held when it is coldest.",
-    when=edge_clearance > 0,
+    when=And(edge_clearance > 0, Not(_glass)),
 )
-setup.step("Glass stands on two firm blocks, a quarter of its width in from each end.", when=material.is_("glass"))
 setup.step(
     "Blocks and spacers no thicker than the room you left. Type in the pane as cut: the card says what is still held when it is coldest, less than {bite_cold}.",
-    when=edge_clearance <= 0,
+    when=Or(edge_clearance <= 0, _glass),
 )
 
 # What is run

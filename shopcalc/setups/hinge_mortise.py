@@ -183,7 +183,7 @@ shim_move = setup.correction(
     "shim_move",
     "Shim of each leaf that has one",
     _move,
-    more="Gap too wide: make each shim {size} thinner.",
+    more="Gap too wide: seat each leaf that has a shim {size} deeper, on a thinner shim, on none, or let in.",
     less="Gap too narrow: make each shim {size} thicker.",
     when=_total < 0,
     far=inches("1/16"),

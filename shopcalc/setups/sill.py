@@ -139,11 +139,9 @@ setup.step(
     "Drip, blade square: set it at most {drip_depth} high, the fence {drip_setback} from its near side. Top face up, front edge against the fence; "
     "one pass, or more with the fence moved away from the blade, until the drip is {drip_kerf} wide."
 )
+setup.step("Unplug the saw. Saw blade in, tilted {back_bevel} away from the fence and raised until its teeth just clear stock {thickness} thick.")
 setup.step("Guard and riving knife back on.", when=drip_depth > 0)
-setup.step(
-    "Unplug the saw. Saw blade in, tilted {back_bevel} away from the fence and raised until its teeth just clear stock {thickness} thick. "
-    "Bevel the scrap, measure, correct."
-)
+setup.step("Bevel the scrap, measure, correct.")
 setup.step(
     "Set the fence {bottom_face} from the near side of the blade, at the table. Top face up, front edge against the fence: rip the back. "
     "The top comes out {top_face} wide."

@@ -82,7 +82,7 @@ def test_a_link_carries_the_whole_job(shop: Phone) -> None:
 def test_a_link_that_no_page_may_copy_stands_in_a_field(shop: Phone) -> None:
     """There it is marked, and said to be copied from."""
     page = with_boathouse(shop)
-    page.evaluate("void (navigator.clipboard.write = () => Promise.reject(new Error('refused')))")
+    page.evaluate("void (navigator.clipboard.write = navigator.clipboard.writeText = () => Promise.reject(new Error('refused')))")
     page.get_by_role("button", name="Copy a link").click()
     page.get_by_text("copy the link from its field").wait_for()
 

@@ -4,6 +4,8 @@ import math
 
 import pytest
 
+from shopcalc.exact import answer
+
 from ..helpers import close, raised, value, worked
 
 EQUAL = {
@@ -82,7 +84,15 @@ def test_steps_quote_base_rise_and_tilt() -> None:
     assert steps[1].endswith("a line square to the edge of the board.")
     assert steps[2].startswith("Unplug the saw. Tilt the blade 22.62\u00b0 from square")
     assert worked("angle", angle="60")["steps"][1].endswith("that line and the edge of the board.")
-    assert not any("Set the bevel gauge" in step for step in worked("angle", angle="90")["steps"])
+    assert not any("bevel gauge" in step for step in worked("angle", angle="90")["steps"])
+
+
+@pytest.mark.parametrize(("angle", "on_edge"), [("45", False), ("60", True), ("90", False)])
+def test_work_on_its_edge_has_its_cautions(angle: str, on_edge: bool) -> None:
+    """Where the rest of the right angle is set the work stands on its edge, which wants a tall fence."""
+    cautions = answer("/angle", {"angle": angle}, "sheet")["view"]["sheets"][0]["cautions"]
+
+    assert on_edge is any("wants a tall fence" in each for each in cautions)
 
 
 @pytest.mark.parametrize("angle", ["20", "45", "70"])

@@ -135,10 +135,9 @@ def test_a_tilt_that_no_saw_has_is_sawn_by_hand():
 
     assert ("Tilt the blade" in sawn, "by hand" in sawn) == (True, False)
     assert ("Tilt the blade" in by_hand, "gauge 1" in by_hand, "16.74" in by_hand, "by hand" in by_hand) == (False, False, False, True)
-    assert (
-        "Knife 73.26\u00b0, between edge and cut, on the outside face" in by_hand
-        and "31.47\u00b0 between face and cut, held square to the cut" in by_hand
-    )
+    assert "Knife 73.26\u00b0, between edge and cut, on the outside face at both ends of every side, the upper edge the longer" in by_hand
+    assert "31.47\u00b0 between face and cut, held square to the cut" in by_hand
+    assert "square across the outside face" in " ".join(ask("compound", sides="3", lean="0")["steps"])
 
 
 def test_steep_edges_are_bevelled_on_edge():

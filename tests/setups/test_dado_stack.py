@@ -185,11 +185,12 @@ def test_a_reading_far_off_chooses_nothing():
     [
         (
             {},
-            ["Then the chippers 1/8, 1/8, 1/8, 3/32 in", "With them the shims 0.004 in", "Of 13/16 in usable", "One pass"],
+            ["Then the chippers 1/8, 1/8, 1/8, 3/32 in", "The shims 0.004 in go between the plates", "Of 13/16 in usable", "One pass"],
             ["First pass", "Move the fence"],
         ),
         ({"target": "1 1/2"}, ["First pass", "Move the fence 11/16 in full away"], ["One pass", "at a time"]),
-        ({"shims": ""}, ["Then the chippers"], ["the shims"]),
+        ({"target": "1/4"}, ["The shims 0.004 in go between the plates"], ["chippers"]),
+        ({"shims": ""}, ["Then the chippers"], ["The shims"]),
     ],
 )
 def test_the_steps_are_those_of_the_stack(entries, said, unsaid):

@@ -124,7 +124,7 @@ def test_a_correction_deeper_than_the_mortise_gives_a_shim():
 @pytest.mark.parametrize(
     ("measured", "words", "shim"),
     [
-        ("17/64", "Gap too wide: make each shim 0.016 in (1/64) thinner.", 1 / 64),
+        ("17/64", "Gap too wide: seat each leaf that has a shim 0.016 in (1/64) deeper, on a thinner shim, on none, or let in.", 1 / 64),
         ("15/64", "Gap too narrow: make each shim 0.016 in (1/64) thicker.", 3 / 64),
     ],
 )

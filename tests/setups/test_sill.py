@@ -105,11 +105,11 @@ def test_the_scrap_gives_the_bevel_and_the_fence_as_cut():
 
 
 def test_the_drip_is_cut_before_the_blade_is_tilted():
-    """The blade stands square for the drip, so the drip comes first; the guard goes back on before the rip."""
+    """The blade stands square for the drip, so the drip comes first; the guard goes back on before the first cut at the tilt."""
     steps = ask("sill")["steps"]
     places = [
         next(place for place, step in enumerate(steps) if step.startswith(start))
-        for start in ("Drip", "Guard", "Unplug the saw. Saw blade in, tilted", "Set the fence")
+        for start in ("Drip", "Unplug the saw. Saw blade in, tilted", "Guard", "Bevel the scrap", "Set the fence")
     ]
 
     assert places == sorted(places)

@@ -1,1 +1,1 @@
-"""The app in WebKit: half of all phones run it, and Chromium shows nothing of what it alone does otherwise."""
+"""The app in WebKit: every iPhone runs it, and Chromium shows nothing of what it alone does otherwise."""

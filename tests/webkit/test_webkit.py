@@ -19,6 +19,7 @@ pytestmark = pytest.mark.browser
 
 PAGES = ["/", "/shop", "/job", *(f"/{slug}" for slug in setups())]
 SOME = 40
+CONTROL = "\ue009"  # the key, as WebDriver names it
 
 # Fields beside one another that do not begin on one level, and fields whose label is not over their box.
 ASTRAY = """return [...document.querySelectorAll('.fields')].flatMap(group => {
@@ -136,7 +137,7 @@ def test_a_job_and_its_ticks_are_there_when_the_page_is_opened_again(webkit, ser
 
 
 def test_a_link_to_a_job_is_copied_at_the_tap(webkit, serving):
-    """Nothing can be copied later here, and the link is made of what the device has to read first."""
+    """Nothing can be copied later here, and the link is made of what the device has to read first; that a file is safer is said too."""
     with_copy(webkit, serving, "/job")
     until(webkit, "document.querySelector('#job-choice.ready')")
     webkit.execute_script(CLICK, "button", "Show the boathouse")
@@ -146,6 +147,11 @@ def test_a_link_to_a_job_is_copied_at_the_tap(webkit, serving):
     button.click()
 
     until(webkit, "document.querySelector('#job-says').textContent.startsWith('The link is copied')")
+    notes = webkit.find_element("id", "job-notes")
+    notes.send_keys(CONTROL, "v")
+
+    assert f"{serving.address}/job#job=" in notes.get_property("value")
+    assert webkit.find_element("css selector", "[data-signal=lent]").is_displayed()
 
 
 def test_a_newer_version_waits_until_it_is_asked_for_and_keeps_what_is_typed(webkit, serving):
