@@ -255,22 +255,24 @@ async function showCode(job) {
   }
 }
 
-// Whether the link of a job that is still being read is copied: Safari copies at the tap or not at all, and is given a promise.
-async function copying(coming) {
-  const link = async job => {
-    if (!job) throw new Error('there is nothing to copy');
-    return new Blob([await linkTo(job)], { type: 'text/plain' });
-  };
+// Safari copies at the tap or not at all: the job is still being read then, and what is copied is a promise of its link.
+function beginCopy(coming) {
+  const coded = coming.then(job => job && linkTo(job));
+  return { coded, copied: takesLink(coded) };
+}
+
+async function takesLink(coded) {
+  const asBlob = link => link ? new Blob([link], { type: 'text/plain' }) : Promise.reject(new Error('there is no job to copy'));
   try {
-    await navigator.clipboard.write([new ClipboardItem({ 'text/plain': coming.then(link) })]);
+    await navigator.clipboard.write([new ClipboardItem({ 'text/plain': coded.then(asBlob) })]);
     return true;
   } catch {
     return false;
   }
 }
 
-async function copyLink(job, copied) {
-  const link = await linkTo(job), isCopied = await copied || await navigator.clipboard?.writeText(link).then(() => true, () => false);
+async function copyLink(job, { coded, copied }) {
+  const link = await coded, isCopied = await copied || await navigator.clipboard?.writeText(link).then(() => true, () => false);
   byId('job-code').replaceChildren();
   if (isCopied) return say('The link is copied. It carries the whole job.');
   const field = make('input', { value: link, readOnly: true, ariaLabel: 'Link to the job' });
@@ -325,14 +327,13 @@ function startPage() {
     const { do: name, id } = button.dataset;
     hush();
     // a tap also ends an entry
-    const coming = writing.then(() => read(current));
-    const copied = name === 'link' && copying(coming);
+    if (name === 'remove') return writing.then(() => remove(id));
+    const coming = writing.then(() => read(current)), copy = name === 'link' ? beginCopy(coming) : null;
     const job = await coming;
     if (name === 'print') await drawing;
-    if (name === 'remove') return remove(id);
     if (!job && !WITHOUT_JOB.includes(name)) return say('This job was deleted in another tab.');
     try {
-      await DO[name](job, copied);
+      await DO[name](job, copy);
     } catch {
       say('That could not be done now. What is kept here is as it was; try again.');
     }

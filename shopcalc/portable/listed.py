@@ -13,6 +13,7 @@ LONGEST_ROW = 4000
 LONGEST_LABEL = 40
 TOO_LONG = "That is too long: a row has at most 4,000 characters."
 NO_COUNT = "As many can be bought as are wanted: leave out how many."
+HOW_MANY = "Write how many after an x, such as x4."
 DECIMAL_COMMA = "Write decimals with a point, such as 412.5, and a space after a comma that begins the next length."
 DEAREST = 50000
 MOST_ALIKE = 999
@@ -57,7 +58,7 @@ def read_pieces(text, most, shop, units, numbers):
             got = {"ok": False, "message": "A label has at most 40 characters."}
         many = read_count(row["count"], units, numbers)
         if got["ok"] and (not many["ok"] or same(many["value"], 0)):
-            got = {"ok": False, "message": "Write how many after an x, such as x4."}
+            got = {"ok": False, "message": HOW_MANY}
         if not got["ok"]:
             return {"ok": False, "message": "Part " + str(place + 1) + ", " + part_name(part) + ": " + got["message"]}
         total = total + many["value"]
@@ -214,7 +215,7 @@ def read_some(text, priced, shop, units, numbers):
         return {"ok": False, "message": NO_COUNT if priced else row["asked"]}
     many = {"ok": True, "value": 1} if named else read_count(row["count"], units, numbers)
     if got["ok"] and (not many["ok"] or same(many["value"], 0) or above(many["value"], MOST_ALIKE)):
-        return {"ok": False, "message": "Write how many after an x, such as x4."}
+        return {"ok": False, "message": HOW_MANY}
     return {"ok": True, "value": got["value"], "count": int(many["value"])} if got["ok"] else got
 
 

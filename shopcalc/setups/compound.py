@@ -137,15 +137,12 @@ setup.step(
     "cut to length against a stop block on the gauge.",
     when=And(_flat, _sawn),
 )
+_by_hand = "A saw does not tilt {blade_tilt}: these ends are sawn by hand. "
 setup.step(
-    "A saw does not tilt {blade_tilt}: these ends are sawn by hand. Knife {face_angle}, between edge and cut, on the outside face at both ends of every side, "
-    "the upper edge the longer.",
+    _by_hand + "Knife {face_angle}, between edge and cut, on the outside face at both ends of every side, the upper edge the longer.",
     when=And(_leaning, Not(_sawn)),
 )
-setup.step(
-    "A saw does not tilt {blade_tilt}: these ends are sawn by hand. Knife both ends of every side square across the outside face.",
-    when=And(lean <= 0, Not(_sawn)),
-)
+setup.step(_by_hand + "Knife both ends of every side square across the outside face.", when=And(lean <= 0, Not(_sawn)))
 setup.step(
     "Saw beside the line, leaning in so that the outside stays the longer face, and plane to it: a bevel gauge at {edge_angle} between face and cut, "
     "held square to the cut.",

@@ -125,13 +125,9 @@ setup.trial("One pass: cut another scrap once only, and compare its cheeks.", wh
 
 # At the machine
 
-setup.step(
-    "Mill all pieces for this groove together, to one thickness of {stock}: a thicker piece gets a groove as much wider.", when=groove_width > cutter
-)
-setup.step(
-    "Mill all pieces for this groove together, to one thickness of {stock}: a thicker piece gets its groove off the middle.",
-    when=groove_width <= cutter,
-)
+_mill = "Mill all pieces for this groove together, to one thickness of {stock}: "
+setup.step(_mill + "a thicker piece gets a groove as much wider.", when=groove_width > cutter)
+setup.step(_mill + "a thicker piece gets its groove off the middle.", when=groove_width <= cutter)
 setup.step("Mark one face of every piece as the reference face.")
 setup.step("Set the cutter {blade_height} above the table.")
 setup.step("Set the fence {fence} from the near side of the cutter, to a tooth that leans toward the fence.")

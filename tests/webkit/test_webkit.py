@@ -60,6 +60,14 @@ def with_copy(browser: Any, serving: Serving, path: str) -> None:
     until(browser, "navigator.serviceWorker.controller?.state === 'activated'")
 
 
+def with_boathouse(browser: Any, serving: Serving) -> None:
+    """The page of the jobs with the boathouse on it."""
+    with_copy(browser, serving, "/job")
+    until(browser, "document.querySelector('#job-choice.ready')")
+    browser.execute_script(CLICK, "button", "Show the boathouse")
+    until(browser, "document.querySelector('#work .items li')")
+
+
 def press(browser: Any, key: str) -> None:
     """Press one key of the pad."""
     browser.execute_script(
@@ -130,10 +138,7 @@ def test_the_pad_types_a_fraction_and_never_hides_its_field(webkit, serving):
 
 def test_a_job_and_its_ticks_are_there_when_the_page_is_opened_again(webkit, serving):
     """What is kept goes through transactions, which end here earlier than elsewhere."""
-    with_copy(webkit, serving, "/job")
-    until(webkit, "document.querySelector('#job-choice.ready')")
-    webkit.execute_script(CLICK, "button", "Show the boathouse")
-    until(webkit, "document.querySelector('#work .items li')")
+    with_boathouse(webkit, serving)
     webkit.execute_script(CLICK, "#work .views button", "Order")
     until(webkit, "document.querySelector('#tick-0')")
     done = "document.querySelectorAll('.job-run.done').length"
@@ -148,10 +153,7 @@ def test_a_job_and_its_ticks_are_there_when_the_page_is_opened_again(webkit, ser
 
 def test_a_link_to_a_job_is_copied_at_the_tap(webkit, serving):
     """Nothing can be copied later here, and the link is made of what the device has to read first; that a file is safer is said too."""
-    with_copy(webkit, serving, "/job")
-    until(webkit, "document.querySelector('#job-choice.ready')")
-    webkit.execute_script(CLICK, "button", "Show the boathouse")
-    until(webkit, "document.querySelector('#work .items li')")
+    with_boathouse(webkit, serving)
     button = webkit.find_element("css selector", "[data-do=link]")
     webkit.execute_script("arguments[0].scrollIntoView({ block: 'center', behavior: 'instant' })", button)
     button.click()
