@@ -92,6 +92,7 @@ def test_a_link_that_no_page_may_copy_stands_in_a_field(shop: Phone) -> None:
 def test_the_drawer_of_codes_is_kept_when_it_was_used_once(phone: Phone) -> None:
     """It needs a signal the first time, and no other."""
     page = with_boathouse(phone)
+    phone.wait_for_copy(page)
     page.get_by_role("button", name="Show as a code").click()
     page.locator("#job-code svg").wait_for()
     phone.context.set_offline(True)
@@ -107,6 +108,7 @@ def test_the_drawer_of_codes_is_kept_when_it_was_used_once(phone: Phone) -> None
 def test_the_drawer_of_codes_is_carried_into_a_newer_version(phone: Phone) -> None:
     """What was used once needs no signal in the next version either."""
     page = with_boathouse(phone)
+    phone.wait_for_copy(page)
     page.get_by_role("button", name="Show as a code").click()
     page.locator("#job-code svg").wait_for()
     take_newer(phone, page)
