@@ -64,8 +64,12 @@ def item(rng: random.Random, place: int) -> dict[str, Any]:
     """A card with its entries; frames and their kin are the most usual."""
     slug = rng.choice(["frame", "frame", "frame", "groove", "tenon", *exact.world()["setups"]])
     inputs = {}
-    if rng.random() < 0.5:
-        about = exact.world()["setups"][slug]["about"]
+    about = exact.world()["setups"][slug]["about"]
+    readings = [one["name"] for one in about["inputs"] if one["reading"]]
+    if rng.random() < 0.2:
+        # a card as it starts, and on it what a scrap measured, or a slip in that alone
+        inputs = {name: rng.choice(["3/", "0,39", "3/8", "1"]) for name in readings}
+    elif rng.random() < 0.6:
         typed = query(about["inputs"], rng)
         known = {one["name"] for one in about["inputs"]}
         inputs = {name: text[:400] for name, text in typed.items() if name in known}

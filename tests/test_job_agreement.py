@@ -60,7 +60,7 @@ def test_much_left_over_is_the_same_on_the_phone(phone_brain: MiniRacer) -> None
 
 @pytest.mark.sweep
 def test_generated_jobs_are_the_same_on_the_phone(phone_brain: MiniRacer) -> None:
-    """Three hundred jobs, some with slips, readings and ticks in them."""
+    """Two hundred jobs, some with slips, readings and ticks in them."""
     found = []
     for start in range(0, COUNT, BATCH):
         texts = [json.dumps(jobs.job(seed)) for seed in range(start, start + BATCH)]

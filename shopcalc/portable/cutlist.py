@@ -11,7 +11,7 @@ from shopcalc.portable.order import job_shop, work_job
 from shopcalc.portable.own import read_setting, read_size
 from shopcalc.portable.snap import above, nearest_of, same, smaller
 from shopcalc.portable.sorting import merged_sort
-from shopcalc.portable.troubles import faults_of
+from shopcalc.portable.troubles import faults_of, unread_entries
 from shopcalc.portable.writing import decimal_text
 
 
@@ -31,7 +31,7 @@ def solve_cuts(job, world):
     solved = work_job(job, world)
     for each in solved["worked"]:
         each["faults"] = faults_of(each)
-        found = each["found"]["entries"]["errors"]
+        found = unread_entries(each)
         for name in found:
             place = "item " + str(each["item"]["id"]) + ", " + name
             errors[place] = found[name]

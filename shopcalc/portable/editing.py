@@ -108,9 +108,17 @@ def add_item(job, setup, title, inputs):
     again = len([each for each in alike if is_alike_in(each["inputs"], inputs)]) > 0
     item = {"id": free_number(job), "setup": setup, "quantity": 1, "inputs": inputs}
     if len(alike) > 0:
-        item["label"] = title + " " + str(len(alike) + 1)
+        item["label"] = free_label(job, title, len(alike) + 1)
     job["items"].append(item)
     return {"said": "Added once more, with the same entries, to" if again else "Added to"}
+
+
+def free_label(job, title, count):
+    """The title with the first number, from this count on, that no item has: the order of work tells items by their labels."""
+    labels = [item["label"] for item in job["items"] if "label" in item]
+    while title + " " + str(count) in labels:
+        count = count + 1
+    return title + " " + str(count)
 
 
 def keep_item(job, number, setup, inputs):
@@ -132,10 +140,10 @@ def item_of(job, number, setup):
 
 def take_out(job, number):
     """Take an item out with its ticks and readings, or the next of its number would find them; what `put_back` takes, or None."""
-    taken = [item for item in job["items"] if item["id"] == number]
-    if len(taken) == 0:
+    places = [place for place, item in enumerate(job["items"]) if item["id"] == number]
+    if len(places) == 0:
         return None
-    out = {"item": taken[0]}
+    out = {"item": job["items"][places[0]], "place": places[0]}
     for part in ["readings", "ticks"]:
         own = names_of(job[part], str(number) + "/")
         out[part] = only(job[part], own)
@@ -145,7 +153,7 @@ def take_out(job, number):
 
 
 def put_back(job, taken):
-    """Put an item back by its number, under a free one if that is taken. Returns its `number`, or why not as `refused`."""
+    """Put an item back where it stood, under a free number if its own is taken. Returns its `number`, or why not as `refused`."""
     if len(job["items"]) >= MOST_ITEMS:
         return {"refused": JOB_IS_FULL}
     was = str(taken["item"]["id"])
@@ -156,9 +164,8 @@ def put_back(job, taken):
     for part in ["readings", "ticks"]:
         for name in taken[part]:
             job[part][str(number) + name[len(was) :]] = taken[part][name]
-    before = [each for each in job["items"] if each["id"] < number]
-    behind = [each for each in job["items"] if each["id"] > number]
-    job["items"] = before + [item] + behind
+    place = taken["place"]
+    job["items"] = job["items"][0:place] + [item] + job["items"][place:]
     return {"number": number}
 
 

@@ -228,6 +228,10 @@ def warnings_of(run):
     if len(run["reading"]) == 0:
         return rows
     for stint in run["stints"]:
+        # each card came with its own; typed at the run it is that of all
+        if len(stint["reading"]) > 0 and stint["reading"] != run["reading"]:
+            rows.append({"level": "caution", "text": other_reading(stint["item"]["label"], stint["reading"], run["reading"])})
+    for stint in run["stints"]:
         told = checks_about(stint["operation"]["reading"], stint["benches"])
         # what the whole card says goes before what a card inside it says
         if len(told) == 0:
@@ -237,6 +241,11 @@ def warnings_of(run):
             if len([row for row in rows if row["text"] == check["text"]]) == 0:
                 rows.append({"level": check["level"], "text": check["text"]})
     return rows
+
+
+def other_reading(label, other, used):
+    """That an item came with a reading of its own, which one scrap for all of a run leaves aside."""
+    return label + " came with " + other + ". One scrap serves all of this run, and it goes by " + used + ": type what the last scrap measured."
 
 
 def checks_about(reading, benches):

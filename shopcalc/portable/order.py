@@ -90,15 +90,31 @@ def work_item(item, readings, job, world, done):
     query = with_shop_defaults(about, item["inputs"], job["shop"])
     for name in readings:
         query[name] = readings[name]
-    key = item["setup"] + "?" + "&".join([given + "=" + encoded(query[given]) for given in query])
+    slips = slips_of(about, query, job, world)
+    legible = {}
+    for name in query:
+        legible[name] = "" if name in slips else query[name]
+    key = item["setup"] + "?" + "&".join([given + "=" + encoded(legible[given]) for given in legible])
     if key not in done:
-        found = read_and_set(world, item["setup"], query, job_shop(job))
+        found = read_and_set(world, item["setup"], legible, job_shop(job))
         found["operations"] = worked_operations(found["benches"][0]) if len(found["benches"]) > 0 else []
         wood = wooden_parts(found["benches"][0]) if len(found["operations"]) > 0 else []
         for operation in found["operations"]:
             note_pieces(operation, wood)
         done[key] = found
-    return {"item": item, "about": about, "query": query, "asked": key, "found": done[key]}
+    return {"item": item, "about": about, "query": query, "slips": slips, "asked": key, "found": done[key]}
+
+
+def slips_of(about, query, job, world):
+    """What is wrong with readings that cannot be read, by name. An item is worked without them: a scrap half read stops no work."""
+    slips = {}
+    for declared in about["inputs"]:
+        name = declared["name"]
+        if declared["reading"] and name in query and len(query[name]) > 0:
+            got = read_entry(declared, query[name], job_shop(job), world)
+            if not got["ok"]:
+                slips[name] = got["message"]
+    return slips
 
 
 def gather(worked, job, world):

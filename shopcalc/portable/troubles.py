@@ -28,9 +28,23 @@ def shown_troubles(solved, job):
     return rows
 
 
+def unread_entries(each):
+    """What is wrong with the entries of an item that cannot be read, by name; a reading that has a run is told there."""
+    wrong = {}
+    errors = each["found"]["entries"]["errors"]
+    at_runs = [operation["reading"] for operation in each["found"]["operations"]]
+    for declared in each["about"]["inputs"]:
+        name = declared["name"]
+        if name in errors:
+            wrong[name] = errors[name]
+        elif name in each["slips"] and name not in at_runs:
+            wrong[name] = each["slips"][name]
+    return wrong
+
+
 def faults_of(each):
     """What is wrong with an item: entries that cannot be read, and what its card stops at."""
-    errors = each["found"]["entries"]["errors"]
+    errors = unread_entries(each)
     wrong = []
     for declared in each["about"]["inputs"]:
         if declared["name"] in errors:

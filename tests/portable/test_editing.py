@@ -168,6 +168,16 @@ class TestItems:
 
         assert [None, None, "Groove 2"] == [item.get("label") for item in job["items"]]
 
+    def test_no_two_items_get_one_label(self) -> None:
+        """The order of work tells items by their labels: one that was third stays so when the second is taken out."""
+        job = a_job()
+        for _ in range(3):
+            add_item(job, "tenon", "Stub tenon", {})
+        take_out(job, 2)
+        add_item(job, "tenon", "Stub tenon", {})
+
+        assert [None, "Stub tenon 3", "Stub tenon 4"] == [item.get("label") for item in job["items"]]
+
     def test_the_same_entries_once_more_are_told(self) -> None:
         """They may be wanted twice, or be a second tap."""
         job = a_job()
@@ -224,6 +234,16 @@ class TestItems:
 
         assert ({"number": 2}, was) == (put_back(job, take_out(job, 2)), job)
 
+    def test_an_item_of_a_job_in_another_order_comes_back_where_it_was(self) -> None:
+        """A file may have its items in any order."""
+        job = {**a_job("groove", "groove", "tenon")}
+        job["items"] = [job["items"][place] for place in (2, 0, 1)]
+        was = copy.deepcopy(job)
+
+        for number in (1, 2, 3):
+            put_back(job, take_out(job, number))
+            assert was == job
+
     def test_an_item_whose_number_is_taken_comes_back_under_another(self) -> None:
         """Its ticks and readings have the new number too."""
         job = after(a_job("groove"), tick("1/groove/groove", "4"), reading(1))
@@ -231,7 +251,7 @@ class TestItems:
         add_item(job, "tenon", "Tenon", {})
 
         assert {"number": 2} == put_back(job, taken)
-        assert ([(1, "tenon"), (2, "groove")], ["2/groove/groove"], ["2/groove/groove"]) == (
+        assert ([(2, "groove"), (1, "tenon")], ["2/groove/groove"], ["2/groove/groove"]) == (
             [(item["id"], item["setup"]) for item in job["items"]], list(job["ticks"]), list(job["readings"]),
         )  # fmt: skip
 

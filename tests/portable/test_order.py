@@ -256,3 +256,34 @@ def test_a_reading_of_one_figure_flows() -> None:
 
     told = [warning for stage in job_view(job, exact.world())["stages"] for run in stage["runs"] for warning in run["warnings"]]
     assert ("1", False) == (run_of(job, "groove/groove", 1)["reading"], told == [])
+
+
+def test_a_reading_that_cannot_be_read_stops_no_work() -> None:
+    """A card is kept at every key: half a reading leaves the item in all lists, worked without it, and is told at its run."""
+    whole = job_of(items=frames())
+    half = job_of(items=frames(measured_groove="3/"))
+    data = job_data(half, exact.world())
+
+    assert [run["key"] for run in runs_of(whole)] == [run["key"] for run in runs_of(half)]
+    assert (["readings, 1/groove/groove"], "3/") == (list(data["errors"]), run_of(half, "groove/groove", 2)["reading"])
+    assert job_data(whole, exact.world())["cuts"] == data["cuts"]
+
+
+def test_a_reading_of_no_run_that_cannot_be_read_is_told_at_its_item() -> None:
+    """Its card shows it as it was typed."""
+    items = [{"id": 1, "setup": "screw", "label": "Screws", "quantity": 1, "inputs": {"measured_body": "0,16"}}]
+    view = job_view(job_of(items=items), exact.world())
+
+    assert ["item 1, measured_body"] == list(job_data(job_of(items=items), exact.world())["errors"])
+    assert (True, True) == (view["items"][0]["is_wrong"], "measured_body=0%2C16" in view["items"][0]["address"])
+
+
+def test_items_that_came_with_two_readings_are_told_of() -> None:
+    """One scrap serves the run; what the other card measured is not dropped without a word."""
+    items = frames(measured_groove="0.370")
+    items[0]["inputs"] = {**items[0]["inputs"], "measured_groove": "0.380"}
+    view = job_view(job_of(items=items), exact.world())
+    [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/groove/groove" in run["names"]]
+
+    said = "Sash came with 0.370. One scrap serves all of this run, and it goes by 0.380: type what the last scrap measured."
+    assert said in [row["text"] for row in run["warnings"]]
