@@ -36,7 +36,7 @@ def serve(host: str, port: int) -> None:
         raise click.ClickException(f"cannot listen on {host}:{port}: {reason}") from problem
     # a name with several addresses, as localhost often is, gives a server that listens on each and has no one port
     listens = server.effective_port if hasattr(server, "effective_port") else server.effective_listen[0][1]
-    click.echo(f"shopcalc is at http://{'localhost' if host == '127.0.0.1' else host}:{listens}/  (Ctrl+C ends it)")
+    _say(f"shopcalc is at http://{'localhost' if host == '127.0.0.1' else host}:{listens}/  (Ctrl+C ends it)")
     server.run()
 
 
@@ -45,8 +45,8 @@ def list_setups() -> None:
     """List the setups and the names of their inputs."""
     for slug, setup in exact.world()["setups"].items():
         about = setup["about"]
-        click.echo(f"{slug:14} {about['title']} ({about['stand']})")
-        click.echo(f"{'':14} {' '.join(each['name'] for each in about['inputs'])}")
+        _say(f"{slug:14} {about['title']} ({about['stand']})")
+        _say(f"{'':14} {' '.join(each['name'] for each in about['inputs'])}")
 
 
 @main.command()
@@ -114,7 +114,12 @@ def export(folder: Path) -> None:
         count = write_files(folder)
     except OSError as fault:
         raise click.ClickException(f"{folder} cannot be written: {fault.strerror}") from fault
-    click.echo(f"{count} files written to {folder}")
+    _say(f"{count} files written to {folder}")
+
+
+def _say(text: str, err: bool = False) -> None:
+    """Print a text. A page's numbers hold together by spaces that do not break; a terminal's lines are whole, and are searched."""
+    click.echo(text.replace("\u00a0", " "), err=err)
 
 
 def _fail(errors: dict[str, str], as_json: bool) -> None:
@@ -129,40 +134,40 @@ def _fail(errors: dict[str, str], as_json: bool) -> None:
 def _complain(errors: dict[str, str]) -> None:
     """The errors as text, each at its place."""
     for name, message in errors.items():
-        click.echo(f"{name}: {message}" if name else message, err=True)
+        _say(f"{name}: {message}" if name else message, err=True)
 
 
 def _print_job(view: dict[str, Any]) -> None:
     """A job as text: order of work, cut list, boards."""
-    click.echo(view["title"])
+    _say(view["title"])
     if view["notes"]:
-        click.echo(f"  {view['notes']}")
+        _say(f"  {view['notes']}")
     for item in view["items"]:
-        click.echo(f"  {item['quantity']} x {item['label']} ({item['card']})")
+        _say(f"  {item['quantity']} x {item['label']} ({item['card']})")
         for wrong in item["wrong"]:
-            click.echo(f"    {wrong['label'].upper()}: {wrong['note']}")
+            _say(f"    {wrong['label'].upper()}: {wrong['note']}")
     for trouble in view["troubles"]:
-        click.echo(f"  ! {trouble['label']}{trouble['text']}")
+        _say(f"  ! {trouble['label']}{trouble['text']}")
     for doubt in view["doubts"]:
-        click.echo(f"  ? {doubt['text']}. Are both meant?")
-    click.echo(f"\nOrder of work ({view['progress']})")
+        _say(f"  ? {doubt['text']}. Are both meant?")
+    _say(f"\nOrder of work ({view['progress']})")
     for stage in view["stages"]:
-        click.echo(f"  {stage['stage'].upper()}")
+        _say(f"  {stage['stage'].upper()}")
         for run in stage["runs"]:
             _print_run(run)
-    click.echo("\nCut list")
+    _say("\nCut list")
     for section in view["sections"]:
-        click.echo(f"  {section['section']}")
+        _say(f"  {section['section']}")
         for row in section["rows"]:
             rough = f"   rough {row['rough']}" if row["rough"] else ""
-            click.echo(f"    {row['count'] + ' ' + row['label']:30} {row['finished']:14}{rough}   {row['of']}")
+            _say(f"    {row['count'] + ' ' + row['label']:30} {row['finished']:14}{rough}   {row['of']}")
     if view["has_partless"]:
-        click.echo(f"  These cards give no parts: {view['partless']}.")
-    click.echo(f"\nBoards. {view['bill']}")
+        _say(f"  These cards give no parts: {view['partless']}.")
+    _say(f"\nBoards. {view['bill']}")
     for row in view["buy"]:
-        click.echo(f"  Buy {row['text']}")
+        _say(f"  Buy {row['text']}")
     for row in view["rips"]:
-        click.echo(f"  Rip {row['text']}")
+        _say(f"  Rip {row['text']}")
     for laid in view["laid"]:
         _print_laid(laid)
 
@@ -172,8 +177,8 @@ def _print_run(run: dict[str, Any]) -> None:
     settings = ", ".join(
         f"{setting['label']} {setting['text']}" + (f" by {setting['amount']}" if setting["leans"] else "") for setting in run["settings"]
     )
-    click.echo(f"    [{'x' if run['done'] else ' '}] {run['label']} ({run['machine']})" + (f": {settings}" if settings else ""))
-    click.echo("        " + ", ".join(piece["text"] for piece in run["pieces"]))
+    _say(f"    [{'x' if run['done'] else ' '}] {run['label']} ({run['machine']})" + (f": {settings}" if settings else ""))
+    _say("        " + ", ".join(piece["text"] for piece in run["pieces"]))
     for text in (
         *(each["text"] for each in run["faces"]),
         f"Still to pass: {run['left']}." if run["partly"] else "",
@@ -182,72 +187,65 @@ def _print_run(run: dict[str, Any]) -> None:
         run["near"],
     ):
         if text:
-            click.echo(f"        {text}")
+            _say(f"        {text}")
     if run["reading"]:
-        click.echo(f"        {run['reading_label']}: {run['reading']}" + (f"  {run['reading_note']}" if run["reading_wrong"] else ""))
+        _say(f"        {run['reading_label']}: {run['reading']}" + (f"  {run['reading_note']}" if run["reading_wrong"] else ""))
 
 
 def _print_laid(laid: dict[str, Any]) -> None:
     """One section on its boards."""
-    click.echo(f"  {laid['section']}")
+    _say(f"  {laid['section']}")
     if laid["none"]:
-        click.echo("    No board has this thickness and is wide enough.")
+        _say("    No board has this thickness and is wide enough.")
         return
     for each in laid["too_long"]:
-        click.echo(f"    No board is left for: {each['text']}")
+        _say(f"    No board is left for: {each['text']}")
     if laid["is_unlaid"]:
-        click.echo(f"    More pieces than are laid at once: {laid['unlaid']} are not on the boards.")
+        _say(f"    More pieces than are laid at once: {laid['unlaid']} are not on the boards.")
     for board in laid["boards"]:
-        click.echo(f"    {board['caption']}")
+        _say(f"    {board['caption']}")
     if laid["is_bought"]:
-        click.echo("    Buy " + ", ".join(row["text"] for row in laid["bought"]) + ("; fewest possible" if laid["proven"] else ""))
+        _say("    Buy " + ", ".join(row["text"] for row in laid["bought"]) + ("; fewest possible" if laid["proven"] else ""))
 
 
 def _under(row: dict[str, Any]) -> str:
     """What a page writes under a value."""
-    return "   " + _breakable(row["small"]) if row["has_small"] else ""
-
-
-def _breakable(text: str) -> str:
-    """A page's text for a terminal, which keeps its lines whole by itself."""
-    return text.replace("\u00a0", " ")
+    return "   " + row["small"] if row["has_small"] else ""
 
 
 def _check(check: dict[str, Any]) -> str:
     """A check as a line: how grave it is, what it says, and which input to change."""
     change = f" {check['change_label']}." if check["has_change"] else ""
-    return _breakable(f"{check['level'].upper()}: {check['text']}{change}")
+    return f"{check['level'].upper()}: {check['text']}{change}"
 
 
 def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
     """The card as text, in the order it is read at the machine."""
-    click.echo(data["title"])
+    _say(data["title"])
     for check in [*view["stopped"], *view["checks"]]:
-        click.echo("  " + _check(check))
+        _say("  " + _check(check))
     for role in ("settings", "after", "sizes"):
         for row in view[role]:
             lean = f" by {row['amount']}" if row["leans"] else ""
-            click.echo(f"  {row['label']:34} {row['text']}{lean}{_under(row)}")
+            _say(f"  {row['label']:34} {row['text']}{lean}{_under(row)}")
     for row in view["boards"]:
-        click.echo(f"  {row['caption']}")
+        _say(f"  {row['caption']}")
     for row in view["parts"]:
-        click.echo(
-            f"  {row['count'] + ' ' + row['label']:34} {row['length']} x {row['width']} x {'at most ' if row['pane'] else ''}{row['thickness']}"
-        )
+        _say(f"  {row['count'] + ' ' + row['label']:34} {row['length']} x {row['width']} x {'at most ' if row['pane'] else ''}{row['thickness']}")
     for row in view["corrections"]:
-        click.echo(f"  {row['text']}")
+        _say(f"  {row['text']}")
     for place, step in enumerate(data["steps"], 1):
-        click.echo(f"  {place}. {step}")
+        _say(f"  {place}. {step}")
     if view["has_trial"]:
-        click.echo(f"  Trial: {view['trial']}")
+        _say(f"  Trial: {view['trial']}")
     for inner in view["inner"]:
         for sheet in inner["sheets"]:
-            click.echo(f"  {sheet['title']}")
+            _say(f"  {sheet['title']}")
             for row in [*sheet["settings"], *sheet["after"], *sheet["sizes"]]:
-                click.echo(f"    {row['label']:32} {row['text']}{_under(row)}")
+                _say(f"    {row['label']:32} {row['text']}{_under(row)}")
             for row in sheet["corrections"]:
-                click.echo(f"    {row['text']}")
+                _say(f"    {row['text']}")
             for check in inner["checks"]:
-                click.echo("    " + _check(check))
+                _say("    " + _check(check))
     for caution in view["cautions"]:
-        click.echo(f"  ! {caution}")
+        _say(f"  ! {caution}")

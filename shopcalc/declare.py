@@ -148,11 +148,9 @@ class Setup:
         if not rows:
             self._refuse(f"the table of {name} has no rows")
         for column, kind in columns.items():
-            if kind not in ("number", "length", "percent") or any(getattr(row, column) is None for row in rows.values()):
+            if kind not in ("number", "length", "percent") or any(getattr(row, column, None) is None for row in rows.values()):
                 self._refuse(f"the table of {name} has no {kind} {column!r} in every row")
         told = tuple(Column(f"{name}_{column}", kind, tuple(getattr(row, column) for row in rows.values())) for column, kind in columns.items())
-        for each in told:
-            self._claim(each.name)
         pairs = tuple((option, row.label) for option, row in rows.items())
         symbol = self._input(Input(name, "choice", label, pairs[0][0], help, zero=True, options=pairs, columns=told))
         symbols = {column: sympy.Symbol(f"{name}_{column}", real=True) for column in columns}
@@ -188,7 +186,8 @@ class Setup:
         return self._input(Input(name, kind, label, "", help, reading=True))
 
     def _input(self, declared: Input) -> sympy.Symbol:
-        self._claim(declared.name)
+        for name in (declared.name, *(column.name for column in declared.columns)):
+            self._claim(name)
         self._check_for(fault_of_input(declared))
         if declared.most is not None:
             self._formula(declared.name, declared.most, declared.kind)
@@ -470,6 +469,8 @@ class Setup:
         Its other inputs join this setup's own; they are returned by name, for use in formulas here. `passes` says by labels which
         parts of this setup go through its operations.
         """
+        if any(each.setup.slug == setup.slug for each in self.includes):
+            self._refuse(f"{setup.slug} is inside it already: its results and its operations are told apart by its name")
         passing = {name: tuple(labels) for name, labels in (passes or {}).items()}
         for name in passing:
             if name not in setup.operations:

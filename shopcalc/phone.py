@@ -126,17 +126,21 @@ def brain(found: Mapping[str, Setup]) -> str:
     return files.static_text(MUSTACHE) + "\n" + files.lighter(_own_parts(found), "text/javascript")
 
 
+def constants() -> dict[str, str]:
+    """What the phone is told once for all cards, by name, as JavaScript."""
+    told = {
+        "UNITS": length_factors(), "STANDS": STANDS, "STAGES": STAGES, "RUNS": describe_runs(), "USUAL": USUAL, "KEYS": KEYS,
+        "LUMBER": dressed_sizes(), "CAUTIONS": CAUTIONS, "TEMPLATES": files.templates(), "ESCAPES": ESCAPES,
+    }  # fmt: skip
+    return {"VERSION": text_literal(__version__), **{name: json.dumps(value, ensure_ascii=False) for name, value in told.items()}}
+
+
 def _own_parts(found: Mapping[str, Setup]) -> str:
     return "\n".join(
         [
             files.static_text("numbers.js"),
             portable_script(),
-            f"const VERSION={text_literal(__version__)},UNITS={json.dumps(length_factors())},STANDS={json.dumps(STANDS)};",
-            f"const STAGES={json.dumps(STAGES)},RUNS={json.dumps(describe_runs())};",
-            f"const USUAL={json.dumps(USUAL)},KEYS={json.dumps(KEYS)};",
-            f"const LUMBER={json.dumps(dressed_sizes())};",
-            f"const CAUTIONS={json.dumps(CAUTIONS, ensure_ascii=False)};",
-            f"const TEMPLATES={json.dumps(files.templates(), ensure_ascii=False)},ESCAPES={json.dumps(ESCAPES)};",
+            *(f"const {name}={value};" for name, value in constants().items()),
             files.static_text("brain.js"),
             setups_script(found),
         ]

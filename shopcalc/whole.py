@@ -96,8 +96,6 @@ def _texts(setup: "Setup") -> list[tuple[str, str]]:
     """Every text that may quote values, and where it stands."""
     texts = [(f"step {place}", step.text) for place, step in enumerate(setup.steps, 1)]
     texts += [(f"the check {check.name}", check.text) for check in setup.checks.values()]
-    # {size} in a correction is the correction itself, without its sign
-    texts += [(f"the correction {each.name}", (each.more + each.less).replace("{size}", "")) for each in setup.results.values()]
     texts += [("the trial", trial.text) for trial in setup.trials]
     texts += [(f"the operation {each.name}", each.face) for each in setup.operations.values()]
     texts += [("a picture", shape.text) for picture in setup.pictures for shape in picture.shapes]
@@ -105,6 +103,10 @@ def _texts(setup: "Setup") -> list[tuple[str, str]]:
 
 
 def _faults_of_names(setup: "Setup") -> Iterator[str]:
+    for each in setup.results.values():
+        # {size} in a correction is the correction itself, without its sign; no more is filled in there
+        if re.search(r"[{}]", (each.more + each.less).replace("{size}", "")):
+            yield f"the correction {each.name} quotes more than its own {{size}}"
     for check in setup.checks.values():
         for name in check.spoils or ():
             if name not in setup.results:

@@ -5,7 +5,7 @@ import json
 import pytest
 from click.testing import CliRunner, Result
 
-from shopcalc import __version__
+from shopcalc import __version__, files
 from shopcalc.catalogue import setups
 from shopcalc.cli import main
 
@@ -99,6 +99,56 @@ def test_wrong_input_is_json_if_json_was_asked_for(what: str) -> None:
 def test_an_equals_sign_may_stand_in_a_value() -> None:
     """Only the first equals sign parts name and value."""
     assert "stock: I cannot read \u201c=\u201d in a measurement." in call("card", "groove", "stock=1=2").stderr
+
+
+def test_a_job_is_printed_with_its_order_cuts_and_boards() -> None:
+    """The demo from its items to what is bought, in one plain text: numbers are found by searching for them."""
+    done = call("job", str(files.folder("static") / "boathouse.json"))
+
+    assert (0, []) == (done.exit_code, [line for line in done.output.splitlines() if "\u00a0" in line])
+    places = [
+        done.output.index(text)
+        for text in (
+            "Boathouse\n",
+            "  2 x Transom sash (Grooved frame)",
+            "Order of work (",
+            "  GROOVE AND RABBET",
+            "21/64",
+            "Cut list",
+            "Boards. In all",
+            "  Buy ",
+        )
+    ]
+    assert places == sorted(places)
+    assert 0 < done.output.count("1 3/8 in x 4 1/2 in")
+
+
+def test_a_job_as_data_has_what_its_page_has() -> None:
+    """Order, cuts, boards, bill; nothing in it that could not be read."""
+    data = json.loads(call("job", str(files.folder("static") / "boathouse.json"), "--json").output)
+
+    assert {"order", "cuts", "boards", "bill", "errors"} <= set(data)
+    assert {} == data["errors"]
+
+
+def test_a_job_with_an_entry_that_cannot_be_read_is_printed_and_ends_with_status_2(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """What can be worked is, and what cannot is named."""
+    job = json.loads(files.static_text("boathouse.json"))
+    job["items"][0]["inputs"]["stock"] = "1 3/"
+    file = tmp_path / "job.json"
+    file.write_text(json.dumps(job), "utf-8")
+    done = call("job", str(file))
+
+    assert (2, True, True) == (done.exit_code, "Order of work (" in done.output, "item 1, stock: " in done.output)
+
+
+def test_a_file_that_is_no_job_ends_with_status_2(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """With the reason, and nothing printed as if it were one."""
+    file = tmp_path / "job.json"
+    file.write_bytes(b"\xff\xfe no text")
+    done = call("job", str(file))
+
+    assert (2, False) == (done.exit_code, "Order of work" in done.output)
 
 
 def test_export_writes_files(tmp_path) -> None:  # type: ignore[no-untyped-def]

@@ -12,6 +12,7 @@ from shopcalc.catalogue import setups
 from shopcalc.declare import DeclarationError, Setup
 from shopcalc.exact import make_world
 from shopcalc.portable.answer import respond
+from shopcalc.reference.species import SPECIES
 from shopcalc.render import render
 from shopcalc.terms import inches
 
@@ -116,6 +117,25 @@ def test_inputs_that_clash_are_refused() -> None:
     setup.length("stock", "Stock", "1", "Calipers.")
     with pytest.raises(DeclarationError, match="clash: groove brings an input 'stock' that is here already: give it a value"):
         setup.include(setups()["groove"])
+
+
+def test_no_card_is_inside_another_twice() -> None:
+    """Its results and its operations are told apart by its name alone."""
+    setup = Setup(slug="clash", title="Clash", stand="at the saw", job="A job.")
+    stock = setup.length("stock", "Stock", "1", "Calipers.")
+    setup.include(setups()["groove"], stock=stock)
+    with pytest.raises(DeclarationError, match="clash: groove is inside it already"):
+        setup.include(setups()["groove"], stock=stock)
+
+
+def test_a_column_that_clashes_is_refused() -> None:
+    """A table that an included setup brings has values too, and no other value may have their names."""
+    inner = Setup(slug="inner", title="Inner", stand="at the saw", job="A job.")
+    inner.table("species", "Wood", "The wood.", SPECIES, radial="number")
+    setup = Setup(slug="clash", title="Clash", stand="at the saw", job="A job.")
+    setup.setting("species_radial", "A setting", setup.length("stock", "Stock", "1", "Calipers."))
+    with pytest.raises(DeclarationError, match="clash: 'species_radial' is declared twice"):
+        setup.include(inner)
 
 
 def test_an_input_does_not_count_as_used_because_an_inner_card_has_its_name() -> None:

@@ -76,13 +76,17 @@ def read_angle(text, units, numbers):
 def refuse_doubtful(state, degrees):
     """Ask what a number over a number is: `5/12` is how many write a pitch, and as degrees it would be next to nothing."""
     tokens = state["tokens"]
+    first = 0
     last = len(tokens) - 2  # the end stands behind it
     if state["marked"] or above(degrees, STEEPEST):
         return
-    if last == 0 and tokens[0]["kind"] == "vulgar":
-        ask_slope(state, str(tokens[0]["top"]), str(tokens[0]["under"]))
-    elif is_quotient(tokens[0 : last + 1]):
-        ask_slope(state, text_of_tokens(tokens[0 : last - 1]), tokens[last]["text"])
+    while tokens[first]["kind"] == "(" and tokens[last]["kind"] == ")":
+        first = first + 1
+        last = last - 1
+    if last == first and tokens[first]["kind"] == "vulgar":
+        ask_slope(state, str(tokens[first]["top"]), str(tokens[first]["under"]))
+    elif is_quotient(tokens[first : last + 1]):
+        ask_slope(state, text_of_tokens(tokens[first : last - 1]), tokens[last]["text"])
 
 
 def ask_slope(state, rise, run):

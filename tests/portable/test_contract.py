@@ -251,23 +251,7 @@ def test_names_differ_from_the_scripts() -> None:
     """No portable name is also a name of the scripts it is bundled with, or of JavaScript."""
     scripts = files.static_text("brain.js") + files.static_text("numbers.js") + files.static_text("worker.js")
     taken = set(re.findall(r"^(?:async )?(?:const|let|var|function) (\w+)", scripts, re.MULTILINE))
-    taken |= {
-        "VERSION",
-        "UNITS",
-        "STANDS",
-        "STAGES",
-        "RUNS",
-        "USUAL",
-        "KEYS",
-        "CAUTIONS",
-        "TEMPLATES",
-        "ESCAPES",
-        "BUILD",
-        "KEPT",
-        "STYLE",
-        "POLICY",
-        "Mustache",
-    }
+    taken |= {*phone.constants(), "BUILD", "KEPT", "KEPT_LATER", "SUM", "STYLE", "POLICY", "Mustache"}
     taken |= {"self", "caches", "fetch", "Math", "Object", "String", "Number", "Array", "Error", "Request", "Response"}
 
     assert {"answer", "addPart", "numbers", "world", "keptFile"} <= taken
