@@ -17,7 +17,17 @@ import sympy
 
 from shopcalc.drawing import Picture, Shape
 from shopcalc.formulas import Formula
-from shopcalc.parts import (
+from shopcalc.portable.writing import TAPES
+from shopcalc.proving import (
+    fault_of_card,
+    fault_of_formula,
+    fault_of_input,
+    fault_of_machine,
+    fault_of_name,
+    fault_of_result,
+    fault_of_start,
+)
+from shopcalc.records import (
     MACHINES,
     NO_SOURCE,
     RUNS,
@@ -36,18 +46,8 @@ from shopcalc.parts import (
     limit_text,
     symbols_of,
 )
-from shopcalc.portable.writing import TAPES
-from shopcalc.proving import (
-    fault_of_card,
-    fault_of_formula,
-    fault_of_input,
-    fault_of_machine,
-    fault_of_name,
-    fault_of_result,
-    fault_of_start,
-)
 from shopcalc.terms import degrees, is_row
-from shopcalc.units import INNER
+from shopcalc.units import is_shown
 from shopcalc.whole import faults_of, formulas_of, passing_faults
 
 
@@ -406,7 +406,8 @@ class Setup:
             self._refuse(f"{where} is run at {machine!r}: use one of {', '.join(MACHINES)}")
         pairs = tuple((each[1].name, each[0]) if isinstance(each, tuple) else (each.name, "") for each in settings)
         for value, _ in pairs:
-            if self.kinds().get(value, "ranking") in ("ranking", "choice"):
+            kind = self.kinds().get(value)
+            if not is_shown(kind) or kind == "choice":
                 self._refuse(f"{where} is set to {value!r}, which is no value declared above it")
         self._parts_known(where, parts)
         if reading is not None:
@@ -441,7 +442,7 @@ class Setup:
                 self._formula(where, value, "number")
             if shape.when is not None:
                 self._formula(f"{where} (when)", shape.when, "truth")
-            if shape.of and self.kinds().get(shape.of, "ranking") in INNER:
+            if shape.of and not is_shown(self.kinds().get(shape.of)):
                 self._refuse(f"{where} shows {shape.of!r}, which is declared nowhere above it")
         self.pictures.append(Picture(caption, shapes))
 

@@ -12,8 +12,8 @@ from shopcalc.declare import Setup
 from shopcalc.describe import describe, describe_runs
 from shopcalc.formulas import compile_exact
 from shopcalc.numbers import NUMBERS
-from shopcalc.parts import STAGES, STANDS
 from shopcalc.portable.answer import name_at, respond, respond_document
+from shopcalc.records import STAGES, STANDS
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.reference.lumber import dressed_sizes
 from shopcalc.units import length_factors

@@ -59,7 +59,7 @@ class _ShopPrinter:
         return self._nested("smaller", node.args)
 
     def _print_Abs(self, node: sympy.Abs) -> str:
-        return f"size_of({self._print(node.args[0])})"  # type: ignore[attr-defined]
+        return f"magnitude({self._print(node.args[0])})"  # type: ignore[attr-defined]
 
     def _print_Relational(self, node: Any) -> str:
         left, right = (self._print(each) for each in node.args)  # type: ignore[attr-defined]
@@ -169,7 +169,7 @@ _NAMES = {
         each.__name__: next(getattr(module, each.__name__) for module in (choose, laying, moisture, rows) if hasattr(module, each.__name__))
         for each in METHODS
     },
-    **{name: getattr(snap, name) for name in (*WHOLE.values(), "above", "at_least", "same", "larger", "smaller", "size_of")},
+    **{name: getattr(snap, name) for name in (*WHOLE.values(), "above", "at_least", "same", "larger", "smaller", "magnitude")},
 }
 
 

@@ -20,7 +20,7 @@ from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
 from shopcalc.describe import describe_runs
 from shopcalc.packing import KEYS, USUAL, setups_script, text_literal
-from shopcalc.parts import STAGES, STANDS
+from shopcalc.records import STAGES, STANDS
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.reference.lumber import dressed_sizes
 from shopcalc.render import ESCAPES

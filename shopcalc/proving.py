@@ -7,9 +7,9 @@ from collections.abc import Collection, Mapping
 import sympy
 
 from shopcalc.numbers import NUMBERS
-from shopcalc.parts import ROUNDINGS, STANDS, Input, Result
 from shopcalc.portable.work import read_entry, starting_text
 from shopcalc.portable.writing import TAPES
+from shopcalc.records import ROUNDINGS, STANDS, Input, Result
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.terms import constant_of, forbidden
 from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of, length_factors

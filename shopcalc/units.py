@@ -33,6 +33,11 @@ KINDS = ("length", "angle", "number", "temperature", *LISTS)
 CONSTANT_UNITS = {"inch": "inch", "degree": "arc", "fahrenheit": "hotness"}
 
 
+def is_shown(kind: str | None) -> bool:
+    """Whether a value of this kind can be quoted or drawn; None is the kind of a name that is not declared."""
+    return kind is not None and kind not in INNER
+
+
 @cache
 def registry() -> pint.UnitRegistry[Any]:
     """The project's unit registry, with exact fractions and `arc`, the degree that is no mere number."""

@@ -9,9 +9,9 @@ import sympy
 from shopcalc.drawing import Picture
 from shopcalc.formulas import Formula
 from shopcalc.numbers import NUMBERS
-from shopcalc.parts import LITERAL, QUOTED, Line, Part, Result, symbols_of
-from shopcalc.portable.reading import read_length
-from shopcalc.units import INNER, length_factors
+from shopcalc.portable.parsing import read_length
+from shopcalc.records import LITERAL, QUOTED, Line, Part, Result, symbols_of
+from shopcalc.units import is_shown, length_factors
 
 if TYPE_CHECKING:
     from shopcalc.declare import Setup
@@ -83,7 +83,7 @@ def _faults_of_texts(setup: "Setup") -> Iterator[str]:
     kinds = setup.kinds()
     for where, text in _texts(setup):
         for name in QUOTED.findall(text):
-            if kinds.get(name, "ranking") in INNER:
+            if not is_shown(kinds.get(name)):
                 yield f"{where} quotes {name!r}, which is declared nowhere"
         if re.search(r"[{}]", LITERAL.sub("", QUOTED.sub("", text))):
             yield f"{where} has braces around what is neither a name nor a length"

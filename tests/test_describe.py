@@ -6,7 +6,7 @@ import pytest
 
 from shopcalc.catalogue import setups
 from shopcalc.describe import describe, drawn_for
-from shopcalc.parts import symbols_of
+from shopcalc.records import symbols_of
 
 from .helpers import worked
 

@@ -15,7 +15,7 @@ FLOORS = [
     {"portable"},
     {"files", "numbers", "script", "terms", "reference.cautions"},
     {"formulas", "units", "drawing", "reference"},
-    {"parts", "working"},
+    {"records", "working"},
     {"proving", "whole"},
     {"declare"},
     {"setups"},
@@ -54,7 +54,7 @@ def test_imports_run_one_way(path: Path) -> None:
     """A module imports only from floors below its own; portable modules import one another."""
     name = str(path.with_suffix("")).replace("/", ".")
     own = floor(name)
-    typed_only = {"declare"} if name in ("parts", "whole") else set()
+    typed_only = {"declare"} if name in ("records", "whole") else set()
 
     # a setup may import another to include its card
     beside = {each for each in imported(path) if name.startswith("setups.") and each.startswith("setups.")}
@@ -77,7 +77,7 @@ def test_setups_know_only_the_vocabulary(path: Path) -> None:
     """A setup is written with declarations, terms, pictures, tables and setups that it includes, and with nothing of the web."""
     rooms = ("reference.", "setups.")
 
-    assert set() == {each for each in imported(path) if each not in ("declare", "terms", "drawing", "parts") and not each.startswith(rooms)}
+    assert set() == {each for each in imported(path) if each not in ("declare", "terms", "drawing", "records") and not each.startswith(rooms)}
 
 
 @pytest.mark.parametrize("path", [path for path in MODULES if path.name not in ("web.py", "cli.py")], ids=str)

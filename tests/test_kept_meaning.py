@@ -10,7 +10,7 @@ from py_mini_racer import MiniRacer
 
 from shopcalc import files
 from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
-from shopcalc.portable.reading import read_length, read_temperature
+from shopcalc.portable.parsing import read_length, read_temperature
 
 from .helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS
 from .typed import GRAINS, entry

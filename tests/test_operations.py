@@ -8,7 +8,7 @@ import sympy
 from shopcalc.catalogue import setups
 from shopcalc.declare import DeclarationError, Setup
 from shopcalc.describe import describe
-from shopcalc.parts import RUNS, STAGES
+from shopcalc.records import RUNS, STAGES
 from shopcalc.terms import inches
 
 # Readings that no run of their card takes.

@@ -3,7 +3,6 @@
 import pytest
 import sympy
 
-from shopcalc.parts import Input, Result
 from shopcalc.proving import (
     fault_of_card,
     fault_of_formula,
@@ -13,6 +12,7 @@ from shopcalc.proving import (
     fault_of_result,
     fault_of_start,
 )
+from shopcalc.records import Input, Result
 from shopcalc.terms import inches
 
 stock = sympy.Symbol("stock", real=True)

@@ -4,7 +4,7 @@ A choice is `{"sum", "mains", "fills"}`; choices come ranked, the best first, ea
 are weighed: of those with one sum only the one of fewest pieces can be best, so one is kept for each sum.
 """
 
-from shopcalc.portable.snap import above, nearest_of, same, size_of
+from shopcalc.portable.snap import above, magnitude, nearest_of, same
 
 KEEP = 4  # the best, and the next three
 # sums that agree to this part of an inch are one size; thousandths and 128ths come out whole, far from where a key turns
@@ -153,8 +153,8 @@ def ranked_in(best, choice, wanted):
 
 def is_better(one, other, wanted):
     """Whether `one` comes before `other`: nearer, rather over than under, fewer fills, fewer pieces."""
-    off = size_of(one["sum"] - wanted)
-    other_off = size_of(other["sum"] - wanted)
+    off = magnitude(one["sum"] - wanted)
+    other_off = magnitude(other["sum"] - wanted)
     if not same(off, other_off):
         return off < other_off
     if not same(one["sum"], other["sum"]):

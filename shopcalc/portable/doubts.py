@@ -8,7 +8,7 @@ those of the other, and nothing is asked of one that agrees with any of them.
 from shopcalc.portable.links import any_in, item_address
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.sentences import unbroken
-from shopcalc.portable.snap import above, size_of
+from shopcalc.portable.snap import above, magnitude
 from shopcalc.portable.writing import quoted
 
 APART = 64  # to a part in this of an inch two lengths are one
@@ -87,7 +87,7 @@ def differing(each, other, carried):
     sources = [source[0] for source in carried[1] if source[0] in mine["known"] and not any_in(source[1], mine["raised"])]
     if len(sources) == 0 or declared["kind"] != "length" or name not in theirs["known"]:
         return []
-    off = size_of(mine["known"][sources[0]] - theirs["known"][name])
+    off = magnitude(mine["known"][sources[0]] - theirs["known"][name])
     if not above(off * APART, 1):
         return []
     return [side_of(sources[0], each, mine, off), side_of(name, other, theirs, off)]

@@ -5,7 +5,7 @@ meets a number with a unit: so `(31 1/4 - 3/8) / 2` halves a length and `2 * 4 5
 its own.
 """
 
-from shopcalc.portable.snap import above, same, size_of
+from shopcalc.portable.snap import above, magnitude, same
 from shopcalc.portable.tokens import fail, failed, misplaced, peek, peek_after
 
 FINEST_SHARE = 2000000  # a difference below this share of all that went into it is refused
@@ -214,7 +214,7 @@ def add(state, left, right, sign):
 
 def noise_of(value):
     """All that went into a value, of which a double's noise is a share: what is left of two nearly equal numbers keeps theirs."""
-    return value["noise"] if "noise" in value else size_of(value["x"])
+    return value["noise"] if "noise" in value else magnitude(value["x"])
 
 
 def with_noise(value, noise):
@@ -228,7 +228,7 @@ def difference(state, left, right, noise):
     out = left - right
     if same(left, right):
         return state["numbers"]["ratio"](0, 1)
-    if above(1, size_of(out) * FINEST_SHARE / noise):
+    if above(1, magnitude(out) * FINEST_SHARE / noise):
         fail(state, "That difference is too small for any tape.")
     return out
 
@@ -241,7 +241,7 @@ def multiply(state, left, right):
     sort = LENGTH if left["sort"] == LENGTH or right["sort"] == LENGTH else BARE
     if sort == BARE and (left["sort"] == RATIO or right["sort"] == RATIO):
         sort = RATIO
-    noise = noise_of(left) * size_of(right["x"]) + noise_of(right) * size_of(left["x"])
+    noise = noise_of(left) * magnitude(right["x"]) + noise_of(right) * magnitude(left["x"])
     return with_noise(limited(state, left["x"] * right["x"], sort), noise)
 
 
@@ -257,5 +257,5 @@ def divide(state, left, right):
         sort = RATIO
     elif sort == BARE and right["sort"] == RATIO:
         sort = RATIO
-    noise = (noise_of(left) + noise_of(right) * size_of(left["x"] / right["x"])) / size_of(right["x"])
+    noise = (noise_of(left) + noise_of(right) * magnitude(left["x"] / right["x"])) / magnitude(right["x"])
     return with_noise(limited(state, left["x"] / right["x"], sort), noise)

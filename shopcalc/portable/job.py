@@ -4,8 +4,8 @@
 on every device; only versions, identifiers and counts are numbers.
 """
 
+from shopcalc.portable.characters import first_letters, letters_in
 from shopcalc.portable.jobform import JOB_FORMAT, JOB_VERSION, MOST_IDENTIFIER, MOST_ITEMS, MOST_QUANTITY, empty_job, empty_line
-from shopcalc.portable.marks import first_letters, letters_in
 from shopcalc.portable.snap import above, floor_of
 from shopcalc.portable.work import shop_faults
 

@@ -2,13 +2,13 @@
 
 from shopcalc.portable.bench import inner_benches
 from shopcalc.portable.card import shown_checks
+from shopcalc.portable.characters import first_letters
 from shopcalc.portable.cutlist import solve_job
 from shopcalc.portable.doubts import shown_doubts
 from shopcalc.portable.form import tape_options
 from shopcalc.portable.job import LINE_LETTERS, MOST_NAMED, nth_line
 from shopcalc.portable.jobform import MOST_ITEMS, is_empty_line
 from shopcalc.portable.links import item_address
-from shopcalc.portable.marks import first_letters
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.order import job_shop, nearly_one
 from shopcalc.portable.passing import faces_of, passing_of, pieces_of

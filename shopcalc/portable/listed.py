@@ -3,15 +3,15 @@
 What stands between two commas is read by `reading.py`; what is wrong there is said with its place in the row.
 """
 
+from shopcalc.portable.characters import DIGITS, SIGNS, SPACES, VULGAR, characters, first_letters, letters_in, plain_marks, unspaced
 from shopcalc.portable.grammar import parse_mixed
-from shopcalc.portable.marks import DIGITS, SIGNS, SPACES, VULGAR, characters, first_letters, letters_in, plain_marks, unspaced
-from shopcalc.portable.reading import read_count, read_length
+from shopcalc.portable.parsing import read_count, read_length
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.tokens import SIDE_BY_SIDE, begin, failed, misplaced, peek, refusal
 
 LONGEST_ROW = 4000
 LONGEST_LABEL = 40
-TOO_LONG = "That is too long: a row has at most 4,000 characters."
+TOO_LONG = "That is too long: a row has at most " + str(LONGEST_ROW) + " characters."
 NO_COUNT = "As many can be bought as are wanted: leave out how many."
 HOW_MANY = "Write how many after an x, such as x4."
 DECIMAL_COMMA = "Write decimals with a point, such as 412.5, and a space after a comma that begins the next length."
@@ -55,7 +55,7 @@ def read_pieces(text, most, shop, units, numbers):
         if got["ok"] and len(row["asked"]) > 0:
             got = {"ok": False, "message": row["asked"]}
         if got["ok"] and letters_in(row["label"]) > LONGEST_LABEL:
-            got = {"ok": False, "message": "A label has at most 40 characters."}
+            got = {"ok": False, "message": "A label has at most " + str(LONGEST_LABEL) + " characters."}
         many = read_count(row["count"], units, numbers)
         if got["ok"] and (not many["ok"] or same(many["value"], 0)):
             got = {"ok": False, "message": HOW_MANY}
@@ -223,7 +223,7 @@ def is_split_price(before, part):
     """Whether a comma stands inside a price, as in `96 @ 12,50`."""
     if "@" not in before or "." in before or len(part) != 2:
         return False
-    return part[0] in "0123456789" and part[1] in "0123456789" and before[len(before) - 1] in "0123456789"
+    return part[0] in DIGITS and part[1] in DIGITS and before[len(before) - 1] in DIGITS
 
 
 def read_above_zero(text, shop, units, numbers):

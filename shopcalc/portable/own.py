@@ -3,12 +3,12 @@
 A line that is emptied keeps its place, so its place is its name: `1000002/part/rip` is the rip of the third line.
 """
 
+from shopcalc.portable.characters import DIGITS, SPACES, characters
 from shopcalc.portable.job import nth_line
 from shopcalc.portable.jobform import OWN_FROM, is_wordless
 from shopcalc.portable.listed import is_times
-from shopcalc.portable.marks import DIGITS, SPACES, characters
 from shopcalc.portable.operations import length_setting
-from shopcalc.portable.reading import read_length
+from shopcalc.portable.parsing import read_length
 from shopcalc.portable.snap import above, at_least
 from shopcalc.portable.ticks import note_pieces
 from shopcalc.portable.work import read_shop

@@ -5,7 +5,7 @@ columns are made when they are wanted (P. C. Gilmore and R. E. Gomory, A linear 
 cutting-stock problem, Operations Research 9, 1961).
 """
 
-SLACK = 101  # ticks: what rounding two hundred parts can add
+SLACK = 201  # ticks: what rounding can add to a board of as many pieces as are laid at once, half a tick each
 PATTERN_SHARE = 2  # of a search that one pattern may take
 LEAST_NODES = 100
 MOST_NODES = 3000  # of one board's patterns; fewer where there are many kinds of boards

@@ -11,7 +11,7 @@ from shopcalc.portable.patterns import SLACK, most_worth, order_sorts, patterns_
 ONE_BOARD = 3000000000  # a board weighs more than the lengths of all boards together
 ONE_CENT = 1000  # below a cent the number of boards counts
 NO_BOARD = 20000000000000  # weighs more than any layout, by ten for the longest part that is left without one
-NO_LAYOUT = NO_BOARD * 400  # weighs more than a layout that leaves all two hundred parts without one
+NO_LAYOUT = NO_BOARD * 401  # weighs more than a layout that leaves as many parts without one as are laid at once
 MANY = 1000  # boards to buy: as many as are wanted
 SHARES = [0, 5, 8, 2]
 TURNS = 9  # with worths shaken by up to a tenth

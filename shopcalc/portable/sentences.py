@@ -1,8 +1,8 @@
 """Puts values into sentences and into sums: `{fence}` becomes `17/32 in`."""
 
-from shopcalc.portable.marks import DIGITS
+from shopcalc.portable.characters import DIGITS
 from shopcalc.portable.naming import input_of
-from shopcalc.portable.reading import read_length
+from shopcalc.portable.parsing import read_length
 from shopcalc.portable.snap import same
 from shopcalc.portable.writing import ROWS, quoted, quoted_length, write_value
 

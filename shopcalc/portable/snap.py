@@ -50,6 +50,6 @@ def smaller(a, b):
     return b if a > b else a
 
 
-def size_of(a):
+def magnitude(a):
     """A number without its sign."""
     return 0 - a if a < 0 else a

@@ -1,6 +1,6 @@
 """Says a measurement in words, for whoever listens: a screen reader makes a date of 19/32."""
 
-from shopcalc.portable.marks import DIGITS
+from shopcalc.portable.characters import DIGITS
 from shopcalc.portable.writing import MINUS, quoted
 
 SMALL_WORDS = "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"

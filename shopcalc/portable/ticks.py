@@ -4,10 +4,10 @@ A tick keeps the settings it was done with, to the thousandth, behind a bar how 
 how long and wide they were: a rail that is cut anew has not seen the groover. What no longer agrees is told and never changed.
 """
 
-from shopcalc.portable.marks import DIGITS
+from shopcalc.portable.characters import DIGITS
+from shopcalc.portable.parsing import read_count, read_length
 from shopcalc.portable.passing import how_many, pieces_passing
-from shopcalc.portable.reading import read_count, read_length
-from shopcalc.portable.snap import above, same, size_of
+from shopcalc.portable.snap import above, magnitude, same
 from shopcalc.portable.writing import decimal_text, millimetres
 
 DONE_BETWEEN = "; "
@@ -181,7 +181,7 @@ def said_marks(found, usual, shop, world):
 
 def is_within(a, b, parts):
     """Whether two lengths differ by no more than one in so many parts of an inch."""
-    return not above(size_of(a - b) * parts, 1)
+    return not above(magnitude(a - b) * parts, 1)
 
 
 def wanted_otherwise(stint, run):

@@ -4,7 +4,7 @@ A token is a dictionary with its kind ("number", "vulgar", "unit", a sign, or "e
 stands before it; numbers carry a whole number `top` over a power of ten `under`.
 """
 
-from shopcalc.portable.marks import (
+from shopcalc.portable.characters import (
     DIGITS,
     LETTERS,
     SIGNS,
@@ -47,7 +47,7 @@ def begin(text, units, numbers, what):
         "fault": "",
     }
     if len(characters(text)) > LONGEST_ENTRY:
-        fail(state, "That is too long: an entry has at most 80 characters.")
+        fail(state, "That is too long: an entry has at most " + str(LONGEST_ENTRY) + " characters.")
     else:
         tokenize(state, plain_marks(unspaced(text)))
     if len(state["tokens"]) == 0 and not failed(state):

@@ -4,9 +4,9 @@
 `known` maps names to values; a name that is absent is a value nobody gave or that cannot be.
 """
 
+from shopcalc.portable.characters import DIGITS, unspaced
 from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
-from shopcalc.portable.marks import DIGITS, unspaced
-from shopcalc.portable.reading import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
+from shopcalc.portable.parsing import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
 from shopcalc.portable.sentences import quoted_names
 from shopcalc.portable.snap import above, nearest_of, same
 from shopcalc.portable.writing import TAPES, decimal_text, digits_text, millimetres, quoted, write_value

@@ -3,7 +3,7 @@
 Everything is done in whole numbers of the last place shown, so both runtimes write the same text.
 """
 
-from shopcalc.portable.snap import above, ceiling_of, floor_of, nearest_of, same, size_of
+from shopcalc.portable.snap import above, ceiling_of, floor_of, magnitude, nearest_of, same
 
 DIVISIONS = [8, 16, 32, 64, 128]
 TAPES = [str(division) for division in DIVISIONS]
@@ -197,7 +197,7 @@ def write_piece(x, metric, units):
     written = write_length(x, FINEST_PIECE, "nearest", metric, units)
     if metric:
         written["text"] = decimal_text(millimetres(x, units), 2, True) + " mm"
-    elif not same(size_of(x) * FINEST_PIECE, written["ticks"]):
+    elif not same(magnitude(x) * FINEST_PIECE, written["ticks"]):
         written["text"] = written["decimal"]
         written["sign"] = ""
         written["whole"] = written["decimal"]

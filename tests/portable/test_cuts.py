@@ -113,7 +113,7 @@ WRONG = {
     ("blocks", "1,,2"): "Number 2 in the row: Type a length, such as 3 5/8 in or 92 mm.",
     ("blocks", "1, 0"): "Number 2 in the row: This cannot be zero.",
     ("blocks", "1,1,1,1,1,1"): "That is too many: at most 5 can be weighed.",
-    ("blocks", "1" + " " * 4000): "That is too long: a row has at most 4,000 characters.",
+    ("blocks", "1" + " " * 4000): "That is too long: a row has at most 4000 characters.",
     ("cold", "cold"): "",
     ("cold", "300"): "No shop is as cold or as hot as that.",
     ("damp", "12 % x"): "",

@@ -6,7 +6,9 @@ import numpy as np
 import pytest
 from scipy.optimize import Bounds, LinearConstraint, milp
 
-from shopcalc.portable.search import NO_LAYOUT, common_part, search_boards, set_worths, shaken, was_here
+from shopcalc.portable.patterns import SLACK
+from shopcalc.portable.search import NO_BOARD, NO_LAYOUT, common_part, search_boards, set_worths, shaken, was_here
+from shopcalc.portable.wood import MOST_PIECES
 
 from .test_patterns import WEIGHT, every_pattern, some_case, state_of
 
@@ -98,3 +100,9 @@ def test_worths_are_shaken_by_a_tenth_and_no_more() -> None:
 def test_the_grain_of_prices_is_what_divides_them_all(one: int, other: int, common: int) -> None:
     """The greatest whole number that divides both."""
     assert common_part(one, other) == common
+
+
+def test_what_a_search_may_hold_is_enough_for_all_pieces_of_a_section() -> None:
+    """Half a tick of rounding each, all of them left without a board, and still a weight that a double holds exactly."""
+    assert MOST_PIECES / 2 <= SLACK
+    assert MOST_PIECES * NO_BOARD < NO_LAYOUT < 2**53

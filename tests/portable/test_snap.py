@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.snap import above, at_least, ceiling_of, floor_of, larger, nearest_of, same, size_of, smaller
+from shopcalc.portable.snap import above, at_least, ceiling_of, floor_of, larger, magnitude, nearest_of, same, smaller
 
 from ..helpers import run
 
@@ -57,4 +57,4 @@ def test_a_typed_billionth_is_decided_alike(start: str, phone_brain: MiniRacer) 
 
 def test_larger_smaller_and_size() -> None:
     """The larger, the smaller, and a number without its sign."""
-    assert (3, 2, 4, 4) == (larger(2, 3), smaller(2, 3), size_of(-4), size_of(4))
+    assert (3, 2, 4, 4) == (larger(2, 3), smaller(2, 3), magnitude(-4), magnitude(4))

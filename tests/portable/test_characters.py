@@ -6,7 +6,7 @@ from fractions import Fraction
 import pytest
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.marks import (
+from shopcalc.portable.characters import (
     NARROW,
     SIGNS,
     SPACES,

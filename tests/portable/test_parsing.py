@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from shopcalc.portable.reading import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
+from shopcalc.portable.parsing import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
 
 from ..helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS, close, exactly
 

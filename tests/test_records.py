@@ -5,7 +5,7 @@ import dataclasses
 import pytest
 import sympy
 
-from shopcalc.parts import QUOTED, Choice, DeclarationError, Input, limit_text, symbols_of
+from shopcalc.records import QUOTED, Choice, DeclarationError, Input, limit_text, symbols_of
 from shopcalc.terms import degrees, inches
 
 a, b = sympy.symbols("a b", real=True)

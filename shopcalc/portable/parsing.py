@@ -6,8 +6,8 @@ One grammar everywhere (page, command line, JSON). A reading is returned as
 `numbers` is the platform's arithmetic, `units` the length units as `{"mm": [5, 127], ...}` in inches.
 """
 
+from shopcalc.portable.characters import SIGNS, UNIT_MARKS, plain_marks, unspaced
 from shopcalc.portable.grammar import RATIO, as_length, parse_mixed, parse_sum
-from shopcalc.portable.marks import SIGNS, UNIT_MARKS, plain_marks, unspaced
 from shopcalc.portable.snap import above, same
 from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, peek_after, refusal
 from shopcalc.portable.turning import atand
