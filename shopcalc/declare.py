@@ -271,13 +271,17 @@ class Setup:
             self._refuse(f"the correction {name} follows from {len(readings)} readings instead of one")
         return readings[0]
 
-    def as_found(self, name: str, label: str, reading: sympy.Symbol, planned: Any, far: Any = None) -> sympy.Symbol:
-        """A size as planned until the scrap is read, then as it measures; a reading further off than `far` is told so and not followed."""
+    def as_found(self, name: str, label: str, reading: sympy.Symbol, planned: Any, far: Any = None, when: Any = sympy.true) -> sympy.Symbol:
+        """A size as planned until the scrap is read, then as it measures; a reading further off than `far` is told so and not followed.
+
+        Nor is one followed where `when` does not hold, which a check has to say.
+        """
         self._must_be_read(name, reading)
         kind = self.inputs[reading.name].kind
         miss = abs(reading - planned)
+        followed = when if far is None else sympy.And(miss <= far, when)
         found = self._result(
-            Result(name, label, sympy.sympify(planned), kind, "size", reading=reading.name, when=None if far is None else miss <= far)
+            Result(name, label, sympy.sympify(planned), kind, "size", reading=reading.name, when=None if followed == sympy.true else followed)
         )
         if far is not None:
             text = f"{label}: the reading is off by more than {self._far_text(name, far, kind)}, and nothing follows it. Measure again."

@@ -22,7 +22,7 @@ from .helpers import bench_of
 from .published.slabs import Polygon, area, build, overlap
 from .typed import query
 
-CARDS, TRIES = 40, 400
+CARDS, TRIES = 60, 600
 MARKS = ("dimension", "slant", "turn")
 HAIR = 1e-7  # of an inch, or of a degree
 ROUNDED = 0.021  # drawing units: both ends of a mark stand on a whole hundredth
@@ -184,6 +184,10 @@ def holds_on(one: Placed, outlined: list[Placed]) -> bool:
     return all(np.abs(corners[:, axis] - end[axis]).min() < HAIR for end in ends)
 
 
+# the nearest that the corner of a door comes to the jamb, between two of the points by which its arc is drawn
+BETWEEN_POINTS = {("door-edge", 1, 7)}
+
+
 @pytest.mark.sweep
 @pytest.mark.parametrize("slug", MEASURED)
 def test_a_dimension_begins_and_ends_at_what_is_drawn(slug: str) -> None:
@@ -197,7 +201,7 @@ def test_a_dimension_begins_and_ends_at_what_is_drawn(slug: str) -> None:
                     shown[where] += 1
                     held[where] += holds_on(one, outlined)
 
-    assert [] == [where for where in shown if 2 * held[where] < shown[where]]
+    assert [] == [where for where in shown if 2 * held[where] < shown[where] and (slug, *where) not in BETWEEN_POINTS]
 
 
 def styled(bench: Bench, page: int, style: str) -> list[Polygon]:

@@ -59,6 +59,13 @@ setup.note(
     source=NO_SOURCE,
 )
 
+setup.caution(
+    "long_rise",
+    gauge_rise > inches(48),
+    "A rise of {gauge_rise} over this base is longer than a board is wide: take a shorter base, or draw the rest of the right angle, {complement}.",
+    change=base,
+)
+
 setup.machine("on edge", when=And(angle > degrees(45), angle < degrees(90)))
 
 # The trial cut
@@ -76,10 +83,22 @@ tilt_move = setup.correction(
     saw_tilt - _tilt_as_cut,
     more="Tilt the blade {size} more.",
     less="Tilt the blade {size} less.",
+    when=saw_tilt > 0,
     far=degrees(5),
     kind="angle",
 )
-setup.after("angle_as_cut", "Angle as cut", pick((_tilt_as_cut, angle <= degrees(45)), otherwise=degrees(90) - _tilt_as_cut), kind="angle")
+setup.after(
+    "angle_as_cut",
+    "Angle as cut",
+    pick((_tilt_as_cut, angle <= degrees(45)), otherwise=degrees(90) - _tilt_as_cut),
+    kind="angle",
+    when=saw_tilt > 0,
+)
+setup.note(
+    "which_side",
+    And(saw_tilt <= 0, measured_rise > 0),
+    "Off square by {measured_rise}, and that does not say to which side: look with a try square, and set the blade upright.",
+)
 setup.trial(
     "Bevel a scrap, lying flat, at the tilt and set the bevel gauge to it, from face to bevel. From one point on the edge of a board draw the gauge's line and "
     "one square to the edge. {base} along the square line, measure across to the gauge's."
@@ -98,8 +117,9 @@ setup.step(
 setup.step(
     "Unplug the saw. Tilt the blade {saw_tilt} from square. Check it: stock of the gauge on the table, on the side the blade leans to, "
     "the gauge's blade against the saw's between two teeth.",
-    when=saw_tilt > 0,
+    when=And(saw_tilt > 0, angle <= degrees("89.5")),
 )
+setup.step("Unplug the saw. Tilt the blade {saw_tilt} from square, by the saw's own scale.", when=And(saw_tilt > 0, angle > degrees("89.5")))
 setup.step("Unplug the saw. Blade square to the table: try square against it between two teeth.", when=saw_tilt <= 0)
 setup.step("Bevel a scrap lying flat, measure it, correct the tilt.")
 

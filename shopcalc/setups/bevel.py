@@ -83,10 +83,16 @@ tilt_move = setup.correction(
     tilt - atand(measured_offset / thickness),
     more="Tilt the blade {size} more.",
     less="Tilt the blade {size} less.",
+    when=tilt > 0,
     far=degrees(5),
     kind="angle",
 )
-setup.after("tilt_as_cut", "Bevel as cut", atand(measured_offset / thickness), kind="angle")
+setup.after("tilt_as_cut", "Bevel as cut", atand(measured_offset / thickness), kind="angle", when=tilt > 0)
+setup.note(
+    "which_side",
+    And(tilt <= 0, measured_offset > 0),
+    "The faces differ by {measured_offset}, and that does not say which way the blade leans: look with a try square, and set it upright.",
+)
 setup.after("fence_as_cut", "Fence for the bevel as cut", wide_face - measured_offset, when=And(setup.near(tilt_move), measured_offset < wide_face))
 setup.trial(
     "Bevel one edge of a scrap of the same thickness, its other edge square. Write below by how much its faces differ. "

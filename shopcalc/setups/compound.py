@@ -50,13 +50,15 @@ setup.caution(
 setup.caution(
     "many_cuts",
     sides > 8,
-    "{sides} sides have twice as many cuts, and every one adds its error to the last joint: glue up two halves and plane their ends to meet.",
+    "{sides} sides have twice as many cuts, and every one adds its error to the last joint: of an even number glue up two halves and plane their ends to meet.",
     change=sides,
 )
 setup.note("upright", lean <= 0, "Upright sides: a square crosscut with the blade tilted, and nothing compound about it.", change=lean)
 setup.note("flat", lean >= degrees(90), "A flat frame: a plain mitre, the blade square.", change=lean)
 
 # The trial cut
+
+_sawn = blade_tilt <= degrees(45)
 
 measured_face = setup.reading(
     "measured_face",
@@ -76,6 +78,7 @@ setup.correction(
     measured_face - face_angle,
     more="Swing the mitre gauge {size} further from square.",
     less="Swing the mitre gauge {size} back toward square.",
+    when=And(mitre_gauge > 0, _sawn),
     far=degrees(5),
     kind="angle",
     look="See whether it was read from the other side.",
@@ -86,9 +89,20 @@ setup.correction(
     measured_edge - edge_angle,
     more="Tilt the blade {size} more.",
     less="Tilt the blade {size} less.",
+    when=And(blade_tilt > 0, _sawn),
     far=degrees(5),
     kind="angle",
     look="See whether it was read from the other face.",
+)
+setup.note(
+    "which_side",
+    And(mitre_gauge <= 0, measured_face < degrees(90)),
+    "The cut is not square to the edge, and {measured_face} does not say to which side: look with a try square, and swing the gauge.",
+)
+setup.note(
+    "which_face",
+    And(blade_tilt <= 0, measured_edge < degrees(90)),
+    "The cut is not square to the face, and {measured_edge} does not say to which side: look with a try square, and set the blade upright.",
 )
 setup.trial("Cut one end of a scrap as wide as the sides and read both angles.")
 setup.trial("Then tape a whole ring of scrap together: the last joint shows all errors added up.")
@@ -98,7 +112,6 @@ setup.machine("on edge", when=And(lean > degrees(45), lean < degrees(90)))
 # At the machine
 
 _flat = lean >= degrees(90)
-_sawn = blade_tilt <= degrees(45)
 setup.step("Plane all sides to one thickness and rip them to one width. Mark the outside face and the upper edge of each.", when=lean < degrees(90))
 setup.step("Plane all sides to one thickness and rip them to one width. Mark the face that is to show and the outer edge of each.", when=_flat)
 setup.step(

@@ -182,9 +182,16 @@ shim_move = setup.correction(
     _off,
     more="Too wide by {size}: build the stack for the next trial.",
     less="Too narrow by {size}: build the stack for the next trial.",
-    when=_one,
-    far=inches("1/8"),
-    look="Count the pieces on the arbor.",
+    when=And(_one, abs(measured_dado - width) <= inches("1/16")),
+    far=None,
+)
+setup.caution(
+    "unlike_stack",
+    And(_one, abs(measured_dado - width) > inches("1/16")),
+    "A stack of {width} does not cut {measured_dado}: nothing follows it. Count the pieces on the arbor, look for a chip between them, measure again.",
+    change=measured_dado,
+    source="",
+    doubts=measured_dado,
 )
 fence_move = setup.correction(
     "fence_move",
@@ -192,15 +199,28 @@ fence_move = setup.correction(
     _off,
     more="Too wide: at the last pass move the fence {size} less.",
     less="Too narrow: at the last pass move the fence {size} more.",
-    when=choices_in(_in_one) < 1,
+    when=And(choices_in(_in_one) < 1, _off <= second_pass),
     far=inches("1/8"),
     look="Count the pieces on the arbor.",
+)
+setup.caution(
+    "stack_wider",
+    _off > second_pass,
+    "Even with no last pass the dado would be too wide: the stack cuts more than {width}. Cut a scrap in one pass, and type in what the outer blades cut.",
+    change=outer_pair,
+    source="",
 )
 # what the stack cuts beyond its sum, it will cut again
 _again = setup.ranking(
     "again", choose_between(wanted - outer_pair - (measured_dado - width), chippers, shims, under, arbor - wanted + (measured_dado - width))
 )
 _fits_again = And(setup.near(shim_move), choices_in(_again) > 0)
+setup.note(
+    "none_again",
+    And(setup.near(shim_move), abs(_off) > inches("0.0005"), choices_in(_again) < 1),
+    "No other stack of these pieces comes near enough and goes on the arbor: get another shim, or let it be narrower by more.",
+    change=shims,
+)
 stack_again = setup.after("stack_again", "Stack for the next trial", _stack_of(_again, 0), kind="lengths", rounding="none", when=_fits_again)
 width_again = setup.after("width_again", "As it should then cut", total_of(stack_again) + measured_dado - width, rounding="none")
 second_pass_again = setup.after(

@@ -64,7 +64,14 @@ setup.group("For the groove and the tenon")
 _rails = ("Top rail", "Mid rail", "Bottom rail")
 _wood = ("Stile", *_rails)
 _groove = setup.include(groove, {"mill_stock": (), "groove": _wood, "rib": _wood}, stock=stock, groove_width=groove_width, groove_depth=groove_depth)
-groove_found = setup.as_found("groove_found", "Groove as it is", _groove["measured_groove"], groove_width, far=inches("1/8"))
+groove_found = setup.as_found(
+    "groove_found",
+    "Groove as it is",
+    _groove["measured_groove"],
+    groove_width,
+    far=inches("1/8"),
+    when=_groove["measured_groove"] >= _groove["cutter"] - inches("1/500"),
+)
 setup.include(tenon, {"shoulders": _rails, "cheeks": _rails}, stock=stock, groove_width=groove_found, groove_depth=groove_depth, end_play=end_play)
 
 # What follows from the opening
@@ -110,7 +117,6 @@ setup.part("Lowest pane", 1, shed_panel_height, panel_width, groove_found, when=
 
 # What can go wrong
 
-_held = groove_depth < smaller(stile, top_rail, bottom_rail)  # what is grooved through is no frame
 _panes = (panel_width, panel_height, shed_panel_height, notch_width, notch_height)
 
 setup.stop("no_frame", 2 * gap_side >= opening_width, "The gaps at the sides leave no frame in an opening {opening_width} wide.", change=gap_side)
@@ -144,17 +150,15 @@ setup.stop(
 )
 setup.stop(
     "through_groove",
-    ~_held,
+    groove_depth >= smaller(stile, top_rail, bottom_rail),
     "A groove {groove_depth} deep goes through the narrowest of the stiles and rails.",
     change=groove_depth,
-    spoils=(rail_length, *_panes),
 )
 setup.stop(
     "mid_rail_through",
     (mid_rails >= 1) & (mid_rail <= 2 * groove_depth),
     "Two grooves {groove_depth} deep meet in a mid rail {mid_rail} wide, and cut it in two.",
     change=mid_rail,
-    spoils=(rail_length, bay_height, mid_rail_marks, *_panes),
 )
 setup.stop(
     "no_shed",
@@ -214,7 +218,7 @@ setup.caution(
 setup.note(
     "short_tenons",
     (frame_height > inches(36)) & (groove_depth <= inches("1/2")),
-    "A frame of this height hangs on its corner joints, and tenons {groove_depth} long give them little glue: deeper is stronger.",
+    "A frame of this height hangs on its corner joints, and tenons in a groove {groove_depth} deep give them little glue: deeper is stronger.",
     change=groove_depth,
     source=NO_SOURCE,
 )
@@ -241,12 +245,12 @@ setup.step("Cut two stiles {stile_length} long: a horn of {horn} at each end sta
 setup.step("Cut two stiles {stile_length} long.", when=horn <= 0)
 setup.step("Cut every rail {rail_length} against one stop, with square ends. Mark one face of every piece as the reference face.")
 _groove_step = "the groove's card stands below. Type in the trial groove as it measures: the tenons follow, and how thick a pane may be."
-setup.step("Groove every inner edge: " + _groove_step, when=_held & (mid_rails < 1))
-setup.step("Groove every inner edge, and both of a mid rail: " + _groove_step, when=_held & (mid_rails >= 1))
+setup.step("Groove every inner edge: " + _groove_step, when=mid_rails < 1)
+setup.step("Groove every inner edge, and both of a mid rail: " + _groove_step, when=mid_rails >= 1)
 setup.step(
     "Hook the tape on the foot of one stile and tick {mid_rail_marks}; square the ticks across both stiles at once. Each mid rail stands above its tick."
 )
-setup.step("Cut the tenons: the tenon's card stands below. Shoulder to shoulder every rail is {rail_shoulder}.", when=_held)
+setup.step("Cut the tenons: the tenon's card stands below. Shoulder to shoulder every rail is {rail_shoulder}.")
 setup.step(
     "Bottom rail only, tenons cut: saw its outside away over the whole width, down to the inner wall of the groove. {shed_rail_thickness} is left, "
     "and the pane passes outside it. Stop {groove_depth} short of each shoulder, or the tenons come off.",

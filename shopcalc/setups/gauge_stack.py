@@ -64,9 +64,22 @@ fourth, fourth_reach = _next("fourth", "Fourth", 3)
 
 setup.caution(
     "off",
-    And(abs(error) > inches("1/64"), height <= total_of(blocks)),
-    "The nearest stack is more than {1/64 in} off: it stands for a first try only. A block or a shank more would help.",
+    And(-error > inches("1/64"), height <= total_of(blocks)),
+    "The nearest stack is more than {1/64 in} short: it stands for a first try only. A block or a shank more would help.",
     change=blocks,
+)
+setup.caution(
+    "too_tall",
+    error > inches("1/64"),
+    "The nearest stack is {over} taller than the height: a cutter that touched the straightedge would cut so much too deep. A thinner block or shank would help.",
+    change=blocks,
+)
+# common practice, as of the other cards
+setup.caution(
+    "past_the_blade",
+    height > inches(3),
+    "A 10 in blade stands little more than {3 in} out of the table, an 8 in dado head some {2 in}: look at the height, {height}.",
+    change=height,
 )
 setup.caution(
     "too_high",
@@ -124,14 +137,19 @@ setup.step("The stack is {short} short of {height}: lay feeler gauges or slips o
 setup.step(
     "Lay a straightedge on the stack so that it hangs over the cutter. With one hand press it down on the stack: it must lie flat and not rock."
 )
-_light = And(error > inches("0.0005"), error <= inches("1/64"))
+_touch = error <= inches("0.0005")
+_light = And(Not(_touch), error <= inches("1/64"))
 setup.step(
-    "Raise the cutter, turning it by hand as it comes near: its highest tooth just brushes the straightedge and does not lift it.", when=Not(_light)
+    "Raise the cutter, turning it by hand as it comes near: its highest tooth just brushes the straightedge and does not lift it.", when=_touch
 )
 setup.step(
     "Raise the cutter, turning it by hand as it comes near: the stack is {over} over {height}, so leave a hair of light, "
     "a feeler gauge or a slip of paper so thick, between its highest tooth and the straightedge.",
     when=_light,
+)
+setup.step(
+    "Raise the cutter, turning it by hand as it comes near: the stack is {over} over {height}, so stop as far under the straightedge, by a rule.",
+    when=error > inches("1/64"),
 )
 setup.step("Come to the height from below, so that the play in the screw is taken up. Too far: go well back and come up again.")
 setup.step("Lock the height, feel again, take blocks and straightedge away. Then the plug.")

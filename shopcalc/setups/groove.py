@@ -1,6 +1,6 @@
 """A centred groove, cut in two passes by turning the piece end for end at one fence setting."""
 
-from sympy import Abs, And, Ne, Not
+from sympy import And, Not
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import area, box, dimension, label, line
@@ -77,7 +77,7 @@ setup.caution(
 setup.caution(
     "narrow_cutter",
     Not(_one_move),
-    "A rib of {rib} is more than two passes of this cutter clear: use a wider one, or move the fence by less than {cutter} at a time.",
+    "A rib of {rib} is more than two more passes of this cutter surely clear: use a wider one, or move the fence by less than {cutter} at a time.",
     change=cutter,
     source="",
 )
@@ -99,13 +99,21 @@ fence_move = setup.correction(
     (measured_groove - groove_width) / 2,
     more="Too wide: move the fence {size} away from the cutter.",
     less="Too narrow: move the fence {size} toward the cutter.",
-    when=groove_width > cutter,
+    when=And(groove_width > cutter, measured_groove >= cutter - inches("1/500")),
     far=inches("1/16"),
+)
+setup.caution(
+    "narrower_than_cutter",
+    measured_groove < cutter - inches("1/500"),
+    "No cut is narrower than its cutter, {cutter}: measure both again, the groove and the slot that the cutter leaves in scrap.",
+    change=measured_groove,
+    source="",
+    doubts=measured_groove,
 )
 cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=And(setup.near(fence_move), measured_groove < stock))
 setup.caution(
     "one_pass_off",
-    And(groove_width <= cutter, Ne(measured_groove, groove_width), Abs(measured_groove - groove_width) <= inches("1/16")),
+    And(groove_width <= cutter, measured_groove > groove_width, measured_groove - groove_width <= inches("1/16")),
     "The width does not say which way the fence is off. Cut a scrap once only and move the fence by half the difference of its cheeks, "
     "away from the cutter if the cheek at the fence is the thinner.",
     change=measured_groove,
@@ -113,7 +121,7 @@ setup.caution(
 )
 setup.caution(
     "one_pass_far_off",
-    And(groove_width <= cutter, Abs(measured_groove - groove_width) > inches("1/16")),
+    And(groove_width <= cutter, measured_groove - groove_width > inches("1/16")),
     "One pass, and the groove is off by more than {1/16 in}: a fence far off the middle, another cutter than {cutter}, or a slip of the calipers. Measure again.",
     change=measured_groove,
     source="",

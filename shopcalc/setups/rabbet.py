@@ -60,6 +60,13 @@ setup.stop(
     "Choose the dado head, whose fence is there to be cut, or a thinner blade.",
     change=method,
 )
+setup.caution(
+    "fence_at_blade",
+    And(_two, width > kerf, first_fence < inches("1/8")),
+    "The fence stands {first_fence} from the blade: as it is locked or pressed on it can touch the teeth. Choose the dado head, whose fence is there to be cut, "
+    "or a thinner blade.",
+    change=method,
+)
 setup.caution("thin_lip", lip < inches("1/4"), "A lip of {lip} is thinner than {1/4 in}: it splits off along the corner.", change=depth)
 setup.caution("deep_rabbet", depth > 2 * stock / 3, "The rabbet is deeper than two thirds of the stock, {stock}.", change=depth)
 # common practice: an 8 in dado head, a 10 in blade
@@ -118,7 +125,15 @@ fence_move = setup.correction(
     measured_width - (second_pass + exposed),
     more="Too wide: at the last pass move the fence {size} less.",
     less="Too narrow: at the last pass move the fence {size} more.",
+    when=measured_width <= width + second_pass,
     far=inches("1/8"),
+)
+setup.caution(
+    "head_wider",
+    measured_width > width + second_pass,
+    "Even with no last pass the rabbet would be too wide: the head cuts more than {head}. Run it in scrap, and type in how wide it cuts.",
+    change=head,
+    source="",
 )
 setup.correction(
     "height_move",
@@ -155,15 +170,25 @@ setup.trial("Cut the whole rabbet in a scrap planed with the stock. Type in its 
 
 # At the machine
 
+_pocket = inches("3/16")
+
 setup.step("Plane every piece together to one thickness of {stock}. Mark the face and the edge that get the rabbet.")
 setup.step(
     "Lower the cutter below the table. Clamp to the saw's fence a sacrificial one of wood, thicker than what it will cover of the cutter. "
-    "Lock it {1/8 in} further over the cutter than it is to stand; then raise the spinning cutter into it to {blade_height}. The pocket leaves room to move the fence either way."
+    "Lock it {1/8 in} further over the cutter than it is to stand; then raise the spinning cutter into it to {blade_height}. The pocket leaves room to move the fence either way.",
+    when=exposed > _pocket,
+)
+# so little stands out that the pocket must be open in front from the first
+setup.step(
+    "Lower the cutter below the table. Clamp to the saw's fence a sacrificial one of wood, thicker than what it will cover of the cutter. "
+    "Lock it so that {exposed} of the cutter comes out beside it; then raise the spinning cutter into it to {blade_height}.",
+    when=exposed <= _pocket,
 )
 setup.step(
     "Motor off: draw the fence back so that {exposed} of the cutter stands out beside it, to a tooth that leans away from the fence. Lock it.",
-    when=_one,
+    when=And(_one, exposed > _pocket),
 )
+setup.step("Motor off: check the {exposed}, to a tooth that leans away from the fence.", when=And(_one, exposed <= _pocket))
 setup.step("Marked face down, marked edge against the fence: cut the scrap, measure, correct. Then cut every piece.", when=_one)
 setup.step("Motor off: draw the fence back so that the whole cutter, {exposed}, stands out beside it, just grazing it. Lock it.", when=_passes)
 setup.step("First pass, the outer part. Marked face down, marked edge against the fence: the scrap and every piece.", when=_passes)
@@ -183,7 +208,11 @@ setup.step(
 )
 setup.step(
     "Marked edge down, the face opposite the marked one against the fence: the waste is outside the blade and falls free. Try the scrap, measure, correct.",
-    when=_two,
+    when=And(_two, depth > kerf),
+)
+setup.step(
+    "Marked edge down, the face opposite the marked one against the fence: the blade takes all that is left. Try the scrap, measure, correct.",
+    when=And(_two, depth <= kerf),
 )
 # the height of each cut follows the size it belongs to
 setup.step("Look into the corner. A ridge: a blade is too low. A nick: it is too high.", when=_two)

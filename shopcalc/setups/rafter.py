@@ -240,6 +240,8 @@ setup.picture(
     area("waste", *_waste, when=peak_notch > 0),
     area("end-grain", _upper(run, _sunk), (run + ridge, _upper(run, _sunk)[1]), (run + ridge, _lower(run)[1]), _lower(run), when=ridge > 0),
     line("centre", (0, 0), (run, rise)),
+    # from where the pitch turns and the rise stands
+    line("centre", (0, 0), (run, 0)),
     line("face", _upper(-overhang), _upper(run)),
     slant(line_length, _upper(0), _upper(run), _out, row=2),
     # a tail is too short for its number to stand on its dimension: a leader holds it off the rafter

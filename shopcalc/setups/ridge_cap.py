@@ -6,7 +6,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, slant, turn
-from shopcalc.terms import cosd, degrees, larger, pick, sind, tand
+from shopcalc.terms import cosd, degrees, inches, larger, pick, sind, smaller, tand
 
 setup = Setup(
     slug="ridge-cap",
@@ -96,10 +96,38 @@ for _side, _pitch in (("left", pitch_left), ("right", pitch_right)):
         f"A pitch of {{{_pitch.name}}} is nearer a wall than a roof: see that it is measured from level, and not from plumb.",
         change=_pitch,
     )
+# the blade leans over a board that lies on its narrower face, beside the fence
+_bearing = smaller(narrow_outside, narrow_inside)
+setup.caution(
+    "narrow_bearing",
+    And(edge_bevel > 0, edge_bevel <= degrees(45), _bearing < thickness),
+    "A face of the narrow board is less than the thickness of {thickness}: it rocks on the table beside a tilted blade. Plane its bevel, or cover more.",
+    change=cover,
+)
+setup.caution(
+    "close_to_fence",
+    _bearing < inches(2),
+    "Less than {2 in} between fence and blade for the narrow board leaves no room for a hand: a push block on every pass.",
+    change=cover,
+)
+# common practice, as of the other cards: a 10 in blade, upright
+setup.caution(
+    "past_the_blade",
+    thickness * cosd(edge_tilt) > inches(3) * sind(edge_tilt),
+    "On edge at {edge_tilt} the blade comes out of the far face more than {3 in} above the table, where a 10 in blade hardly reaches: plane the bevel.",
+    change=joint,
+)
 setup.caution(
     "board_too_narrow",
-    board_needed > board_width,
+    And(board_needed > board_width, wide_rip <= board_width),
     "Both need {board_needed} and the board is {board_width} wide: take them from two boards.",
+    change=board_width,
+    source="",
+)
+setup.caution(
+    "board_narrower_than_one",
+    wide_rip > board_width,
+    "A board {board_width} wide is too narrow for the wide one alone, {wide_rip}: take a wider board, or glue one up.",
     change=board_width,
     source="",
 )
@@ -120,8 +148,14 @@ tilt_move = setup.correction(
     pick((edge_bevel - measured_bevel, edge_bevel <= degrees(45)), otherwise=measured_bevel - edge_bevel),
     more="Tilt the blade {size} more.",
     less="Tilt the blade {size} less.",
+    when=edge_bevel > 0,
     far=degrees(5),
     kind="angle",
+)
+setup.note(
+    "which_side",
+    And(edge_bevel <= 0, measured_bevel > 0),
+    "Off square by {measured_bevel}, and that does not say to which side: look with a try square.",
 )
 _tilted = And(edge_bevel > 0, edge_bevel <= degrees(45))
 _on_edge = edge_bevel > degrees(45)

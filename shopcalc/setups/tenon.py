@@ -45,8 +45,10 @@ tenon_thickness = setup.size("tenon_thickness", "Tenon thickness", groove_width 
 tenon_length = setup.size("tenon_length", "Tenon length", groove_depth - end_play, rounding="down")
 shoulder_height = setup.setting("shoulder_height", "Blade height for the shoulder", (stock - tenon_thickness) / 2)
 fence_to_blade = setup.setting("fence_to_blade", "Fence to near side of blade", gauge_block + tenon_length - kerf, rounding="down")
-cheek_height = setup.setting("cheek_height", "Blade height for the cheek", tenon_length, rounding="down")
-jig_to_blade = setup.setting("jig_to_blade", "Jig face to near side of blade", (stock + tenon_thickness) / 2)
+# a kerf as wide as the tenon is long has left it no cheek to cut
+_has_cheeks = tenon_length > kerf
+cheek_height = setup.setting("cheek_height", "Blade height for the cheek", tenon_length, rounding="down", when=_has_cheeks)
+jig_to_blade = setup.setting("jig_to_blade", "Jig face to near side of blade", (stock + tenon_thickness) / 2, when=_has_cheeks)
 
 # What can go wrong
 
@@ -94,8 +96,8 @@ setup.caution(
 )
 setup.caution(
     "past_the_blade",
-    larger(shoulder_height, cheek_height) > inches(3),
-    "Shoulder {shoulder_height} and cheek {cheek_height}: a 10 in blade stands little more than {3 in} out of the table. Look at the sizes.",
+    larger(shoulder_height, tenon_length) > inches(3),
+    "Shoulder {shoulder_height} and cheek {tenon_length}: a 10 in blade stands little more than {3 in} out of the table. Look at the sizes.",
     change=stock,
 )
 setup.caution(
@@ -103,6 +105,12 @@ setup.caution(
     fit > inches("1/32"),
     "A play of {fit} is no fit: a few thousandths are usual. Check the decimal point.",
     change=fit,
+)
+setup.note(
+    "kerf_takes_it",
+    And(groove_depth - end_play > 0, tenon_length <= kerf),
+    "A kerf of {kerf} is as wide as the tenon is long, {tenon_length}: the shoulder cuts leave the tenon finished, and no cheek is cut.",
+    change=groove_depth,
 )
 setup.note("press_fit", fit <= 0, "No play at all is a press fit, and glue swells it: leave a few thousandths.", change=fit, source=NO_SOURCE)
 
@@ -128,19 +136,27 @@ jig_move = setup.correction(
     (measured_cheeks - tenon_thickness) / 2,
     more="Cheeks too thick: move the jig {size} toward the blade.",
     less="Cheeks too thin: move the jig {size} away from the blade.",
+    when=_has_cheeks,
     far=inches("1/16"),
 )
 play_as_cut = setup.after(
-    "play_as_cut", "Play as cut", groove_width - measured_tenon, when=And(setup.near(blade_move), measured_tenon <= groove_width)
+    "play_as_cut", "Play at the shoulders as cut", groove_width - measured_tenon, when=And(setup.near(blade_move), measured_tenon <= groove_width)
+)
+cheek_play_as_cut = setup.after(
+    "cheek_play_as_cut", "Play at the cheeks as cut", groove_width - measured_cheeks, when=And(setup.near(jig_move), measured_cheeks <= groove_width)
 )
 shoulder_as_cut = setup.after(
     "shoulder_as_cut", "Shoulder as cut", (stock - measured_tenon) / 2, when=And(setup.near(blade_move), measured_tenon < stock)
 )
 setup.note("will_not_enter", measured_tenon > groove_width, "At {measured_tenon} the trial tenon does not enter a groove of {groove_width} yet.")
-setup.trial(
-    "Mill a scrap with the rails. Cut both shoulders and type in what is left between the two cuts. Then cut both cheeks in the jig and type in the tenon. "
-    "The moves given are half of each error already."
+setup.note(
+    "cheeks_will_not_enter",
+    measured_cheeks > groove_width,
+    "At {measured_cheeks} across its cheeks the tenon does not enter a groove of {groove_width} yet.",
 )
+setup.trial("Mill a scrap with the rails. Cut both shoulders and type in what is left between the two cuts.")
+setup.trial("Then cut both cheeks in the jig and type in the tenon.", when=_has_cheeks)
+setup.trial("The moves given are half of each error already.")
 
 # At the machine
 
@@ -154,7 +170,7 @@ setup.step("Cut both shoulders on both ends of every rail before anything is mov
 setup.step(
     "Cheeks. Take the gauge block off. Set the blade {cheek_height} high, just to the shoulder cut, the jig's face {jig_to_blade} from the near side of the blade: the waste is outside."
 )
-setup.step("Clamp the rail on end in the jig, reference face to it; cut, turn the other face to the jig, cut again.")
+setup.step("Clamp the rail on end in the jig, reference face to it; cut, turn the other face to the jig, cut again.", when=_has_cheeks)
 setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.")
 
 # What is run

@@ -55,8 +55,8 @@ def carried(slug: str, **typed: str) -> dict[str, list[str]]:
 def test_a_reading_that_is_told_to_be_far_off_goes_nowhere() -> None:
     """A slip of the calipers is not carried on: the tenon is for the groove as planned, and where nothing was planned nothing goes."""
     assert ["3/8"] == carried("groove", measured_groove="1")["/tenon"]["groove_width"]
-    assert ["13/16"] == carried("dado-stack", width="3/4", measured_dado="13/16")["/groove"]["cutter"]
-    assert "cutter" not in carried("dado-stack", width="3/4", measured_dado="2")["/groove"]
+    assert ["3/4"] == carried("dado-stack", measured_dado="3/4")["/groove"]["cutter"]
+    assert "cutter" not in carried("dado-stack", measured_dado="2")["/groove"]
 
 
 def test_a_reading_that_no_correction_follows_still_goes_on() -> None:

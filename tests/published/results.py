@@ -141,6 +141,7 @@ CHECKED = {
         "blade_move": Checked(_SAW, "test_tenon::test_a_blade_that_is_off_is_put_right_by_the_correction"),
         "jig_move": Checked(_SAW, "test_tenon::test_a_jig_that_is_off_is_put_right_by_the_correction"),
         "shoulder_as_cut": Checked(_SAW, "test_tenon::test_a_blade_that_is_off_is_put_right_by_the_correction"),
+        "cheek_play_as_cut": Checked(_SAW, "test_tenon::test_the_play_at_the_cheeks_is_what_the_groove_has_left_over"),
         "play_as_cut": Checked(_SAW, "test_tenon::test_the_play_as_cut_is_what_the_groove_has_left_over"),
     },
     "bevel": {

@@ -158,3 +158,11 @@ def test_the_play_as_cut_is_what_the_groove_has_left_over(measured, play):
     values = results_of("tenon", stock="1 3/8", groove_width="5/16", measured_tenon=measured)
 
     assert values.get("play_as_cut") == (None if play is None else pytest.approx(float(play), abs=1e-12))
+
+
+@pytest.mark.parametrize(("measured", "play"), [("0.300", "0.0125"), ("0.3125", "0"), ("0.330", None)])
+def test_the_play_at_the_cheeks_is_what_the_groove_has_left_over(measured, play):
+    """What decides is the thickest place of the tenon: the cheeks are measured apart from the shoulders."""
+    values = results_of("tenon", stock="1 3/8", groove_width="5/16", measured_tenon="0.300", measured_cheeks=measured)
+
+    assert values.get("cheek_play_as_cut") == (None if play is None else pytest.approx(float(play), abs=1e-12))

@@ -225,13 +225,13 @@ def test_the_cut_list_writes_a_size_as_the_card_does() -> None:
     assert ("29 3/8 in full", width) == (width, next(row["width"] for row in view["parts"] if row["label"].startswith("Pane")))
 
 
-def test_a_mid_rail_that_falls_in_two_leaves_no_rail_length_and_no_pane() -> None:
-    """The stiles are as long as they were."""
+def test_what_a_groove_cuts_in_two_is_no_frame() -> None:
+    """A mid rail, or the narrowest of the stiles and rails: no size is left, and no step that would groove it."""
     for foot in ("captive", "shed"):
-        results = set(door(mid_rail="1", foot=foot)["results"])
+        for entries in ({"mid_rail": "1"}, {"top_rail": "3/8"}):
+            data = door(foot=foot, **entries)
 
-        assert set() == results & {"rail_length", "bay_height", "panel_width", "panel_height", "shed_panel_height", "notch_width", "mid_rail_marks"}
-        assert {"frame_width", "stile_length", "rail_shoulder"} <= results
+            assert ({}, []) == (data["results"], data["steps"])
 
 
 def test_nothing_may_be_nothing_where_that_is_sensible() -> None:

@@ -11,7 +11,7 @@ EIGHTHS = {"blocks": "1/8, 1/8, 1/8, 1/8, 1/8", "most": "9"}
 
 # a check, entries for which it holds, and entries on the edge for which it does not
 CHECKS = [
-    ("off", {"height": "0.484", **HALF}, {"height": "31/64", **HALF}),
+    ("off", {"height": "0.6", "blocks": "1/4, 1/2"}, {"height": "0.515", "blocks": "1/4, 1/2"}),
     ("too_high", {"height": "0.516", **HALF}, {"height": "33/64", **HALF}),
     ("a_little_over", {"height": "0.499", **HALF}, {"height": "0.4995", **HALF}),
     ("a_little_short", {"height": "0.501", **HALF}, {"height": "0.5005", **HALF}),
@@ -110,7 +110,7 @@ def test_a_reading_far_off_moves_nothing():
         ({"height": "0.53"}, ["the stack is 0.001 in over 0.530 in, so leave a hair of light"], ["short of", "does not lift it"]),
         ({"height": "0.533"}, ["The stack is 0.002 in short of 0.533 in", "does not lift it"], ["hair of light"]),
         ({"height": "5"}, ["does not lift it"], ["short of", "hair of light"]),
-        ({"height": "1/4", "blocks": "1/2"}, ["does not lift it"], ["short of", "hair of light"]),
+        ({"height": "1/4", "blocks": "1/2"}, ["stop as far under the straightedge"], ["short of", "hair of light", "does not lift it"]),
     ],
 )
 def test_the_steps_say_how_it_is_felt(entries, said, unsaid):

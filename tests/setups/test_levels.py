@@ -32,11 +32,11 @@ STOPS = {
     "wood-movement": {"swapped_moisture_dry", "swapped_rh_dry"},
 }  # fmt: skip
 NOTES = {
-    "angle": {"complement_set", "level"},
-    "bevel": {"square_rip"},
+    "angle": {"complement_set", "level", "which_side"},
+    "bevel": {"square_rip", "which_side"},
     "boards": {"as_cheap_as_can_be", "as_few_as_can_be"},
-    "compound": {"flat", "upright"},
-    "dado-stack": {"more_than_two", "wider_than_widest"},
+    "compound": {"flat", "upright", "which_face", "which_side"},
+    "dado-stack": {"more_than_two", "none_again", "wider_than_widest"},
     "door-edge": {"square_will_do"},
     "fractions": {"on_the_mark"},
     "frame": {"no_drip", "reading_followed", "short_tenons"},
@@ -45,10 +45,10 @@ NOTES = {
     "hinge-layout": {"past_three", "unusual_foot", "unusual_top", "wants_three"},
     "hinge-mortise": {"on_the_surface", "shimmed", "sunk_both", "sunk_fixed", "sunk_moving"},
     "rabbet": {"loose_strip", "wide_for_dado"},
-    "ridge-cap": {"alike", "square_peak"},
+    "ridge-cap": {"alike", "square_peak", "which_side"},
     "sill": {"steep"},
     "slats": {"not_even", "one_more_is_nearer", "one_slat"},
-    "tenon": {"press_fit", "will_not_enter"},
+    "tenon": {"cheeks_will_not_enter", "kerf_takes_it", "press_fit", "will_not_enter"},
     "wood-movement": {
         "cold_dry", "cold_now", "cold_wet", "dries_late", "from_memory", "only_shrinks", "only_swells", "recomputed", "saturated", "tight",
     },
