@@ -10,6 +10,7 @@ Parts of one length are one sort.
 from shopcalc.portable.patterns import SLACK, nodes_for
 from shopcalc.portable.search import MANY, NO_BOARD, NO_LAYOUT, ONE_BOARD, ONE_CENT, search_boards
 from shopcalc.portable.snap import above, nearest_of
+from shopcalc.portable.sparing import spare_owned
 
 TICKS = 6096000000  # in an inch
 FINE = 10000  # what an inch of a board weighs
@@ -68,6 +69,7 @@ def lay_within(lengths, on_hand, to_buy, kerf, trim, most):
     }
     if len(sorts) > 0:
         search_boards(state)
+        spare_owned(state)
     return laid_out(state, lengths, kerf, trim)
 
 
