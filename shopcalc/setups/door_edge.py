@@ -87,8 +87,14 @@ setup.stop(
 )
 setup.caution(
     "barely_clears",
-    And(clearance >= 0, clearance < inches("1/32")),
+    And(clearance >= 0, clearance < inches("1/32"), far_corner > near_corner),
     "It swings past with {clearance} to spare: paint and one damp season take that up. More bevel, or more gap on the latch side.",
+    change=gap_latch,
+)
+setup.caution(
+    "barely_clears_in_front",
+    And(clearance >= 0, clearance < inches("1/32"), far_corner <= near_corner),
+    "The corner on the opening face swings past with {clearance} to spare, which no bevel changes: leave more gap on the latch side.",
     change=gap_latch,
 )
 setup.caution(
@@ -145,7 +151,8 @@ setup.trial(
 
 _worth_cutting = And(bevel > 0, clearance >= 0)
 setup.step("Fit the door square first: {door_width} wide, with its gaps of {gap_hinge} on the hinge side and {gap_latch} on the latch side.")
-setup.step("Mark the face it opens toward: it keeps its width. The bevel falls away toward the stop.")
+setup.step("Mark the face it opens toward: it keeps its width. The bevel falls away toward the stop.", when=bevel > 0)
+setup.step("The latch edge stays square.", when=bevel <= 0)
 setup.step(
     "Gauge a line on the stop face, {taper} in from the latch edge; on both ends join it to the corner of the opening face.",
     when=_worth_cutting,

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Not, Or
+from sympy import And, Not
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line, slant
@@ -139,7 +139,7 @@ setup.note(
 setup.note(
     "hair_of_room",
     And(temp_hot > temp_cut, edge_clearance < inches("1/64")),
-    "Heat asks for less than {1/64 in} at each edge, less than a cutter or a saw strays. Cut the pane smaller by as much as yours strays; the bite allows it.",
+    "Heat asks for less than {1/64 in} at each edge, less than a cutter or a saw strays. Cut the pane smaller by as much as yours strays.",
     source=NO_SOURCE,
 )
 setup.caution(
@@ -157,7 +157,7 @@ setup.note(
 )
 setup.note(
     "large_pane",
-    opening_width * opening_height > 1296 * inches(1) ** 2,
+    cut_width * cut_height > 1296 * inches(1) ** 2,
     "A pane of more than 9 sq ft: in a door it falls under the stricter category of 16 CFR 1201. Local code decides what may stand there.",
     change=opening_height,
     source="16 CFR 1201.2(a)(3) and (4), read in the publication",
@@ -227,6 +227,13 @@ for _name, _measured, _bite, _too_large, _where in (
         change=_measured,
         source="",
     )
+    setup.caution(
+        f"{_name}_falls_out",
+        And(_bite > 0, 2 * _bite <= groove_depth),
+        f"Cut {{{_measured.name}}} {_name} the pane can slide out of its groove at {_where} when it is coldest: fix it in the middle, or cut another.",
+        change=_measured,
+        source="",
+    )
 _glass = material.is_("glass")
 setup.trial("Measure the first pane before the others are cut, and try it in the dry frame: room at every edge.")
 setup.trial("Too large can be trimmed; too small cannot.", when=Not(_glass))
@@ -247,13 +254,18 @@ setup.step("Cut the pane smaller than {cut_width} by {cut_height}, by what it ne
 setup.step("Edges dressed, seal chosen as the pane's maker says: a soft seal, never glue.")
 setup.step("Weep holes through the lower rail wherever water can stand in the groove.")
 setup.step(
-    "Keep the pane in the middle of its grooves, {edge_clearance} on every side, with soft foam that the heat can press flat. "
-    "Firm blocks take that room: cut the pane smaller by as much. {bite_cold} is still held when it is coldest.",
+    "Keep the pane in the middle of its grooves, the same room on every side, with soft foam that the heat can press flat. "
+    "Firm blocks take that room: cut the pane smaller by as much. Cut to size, {bite_cold} of it is still held when it is coldest.",
     when=And(edge_clearance > 0, Not(_glass)),
 )
 setup.step(
     "Blocks and spacers no thicker than the room you left. Type in the pane as cut: the card says what is still held when it is coldest, less than {bite_cold}.",
-    when=Or(edge_clearance <= 0, _glass),
+    when=And(edge_clearance <= 0, Not(_glass)),
+)
+setup.step(
+    "Blocks no thicker than the room you left: on them the lower edge holds the depth of the groove less their thickness. "
+    "Type in the pane as cut: the card says what is held when it is coldest, were it in the middle.",
+    when=_glass,
 )
 
 # What is run

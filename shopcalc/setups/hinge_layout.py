@@ -57,7 +57,7 @@ setup.stop(
 setup.caution(
     "crowded",
     between < hinge_length,
-    "Only {between} between two hinges: less than a hinge. Take one hinge fewer, or shorter ones.",
+    "Only {between} between two hinges: less than a hinge. Take shorter ones, or fewer where there are three or more.",
     change=hinges,
 )
 setup.note(

@@ -118,7 +118,7 @@ setup.caution(
 setup.caution(
     "deep_pass",
     larger(depth_moving, depth_fixed) > bit / 2,
-    "The mortise is deeper than half of the bit, {bit}: rout it in two passes.",
+    "The mortise is deeper than half of the bit, {bit}: rout it in passes no deeper than that.",
     change=bit,
 )
 setup.caution(
@@ -175,7 +175,7 @@ depth_move = setup.correction(
     _move,
     more="Gap too wide: seat each leaf that is let in {size} deeper.",
     less="Gap too narrow: seat each leaf that is let in {size} less deep, or lay card of that thickness under it.",
-    when=_total >= 0,
+    when=_total > 0,
     far=inches("1/16"),
     look=_look,
 )
@@ -183,9 +183,9 @@ shim_move = setup.correction(
     "shim_move",
     "Shim of each leaf that has one",
     _move,
-    more="Gap too wide: seat each leaf that has a shim {size} deeper, on a thinner shim, on none, or let in.",
-    less="Gap too narrow: make each shim {size} thicker.",
-    when=_total < 0,
+    more="Gap too wide: seat each leaf of the part chosen {size} deeper, on a thinner shim, on none, or let in.",
+    less="Gap too narrow: lay {size} more of shim under each leaf of the part chosen.",
+    when=_total <= 0,
     far=inches("1/16"),
     look=_look,
 )
@@ -195,6 +195,7 @@ length_move = setup.correction(
     measured_length - hinge_length,
     more="Mortise too long: make the template opening {size} shorter.",
     less="Mortise too short: make the template opening {size} longer.",
+    when=larger(depth_moving, depth_fixed) > 0,
     far=inches("1/8"),
 )
 # where both leaves are let in they sit alike; what comes out below nothing is a shim
@@ -205,7 +206,8 @@ shim_again = setup.after("shim_again", "No mortise: shim for the next trial", -_
 template_again = setup.after(
     "template_again", "Template opening for the next trial", template_length - length_move, when=template_length > length_move
 )
-setup.trial("Hang the hinge on scraps of both parts, shims too. Leaves parallel, measure the gap, and the length of the mortise.")
+setup.trial("Hang the hinge on scraps of both parts, shims too. Leaves parallel, measure the gap.")
+setup.trial("Measure the length of the mortise too.", when=larger(depth_moving, depth_fixed) > 0)
 
 # At the bench
 

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Or
+from sympy import And, Eq, Ne, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, line
@@ -108,10 +108,18 @@ gauge_by_shank = setup.after(
 _off = Or(measured_body > _planned + BODY_OVER.value, measured_body < _planned - BODY_UNDER.value)
 setup.caution(
     "not_its_gauge",
-    And(_off, _near, gauge_by_shank >= LEAST_GAUGE, gauge_by_shank <= MOST_GAUGE),
+    And(_off, _near, Ne(gauge_by_shank, gauge), gauge_by_shank >= LEAST_GAUGE, gauge_by_shank <= MOST_GAUGE),
     "A shank of {measured_body} is further from that of a No. {gauge} than makers allow. "
     "Measure again: by its shank it is a No. {gauge_by_shank}. The drills follow the shank as it measures, the countersink follows the gauge typed.",
     change=gauge,
+    source=BODY_OVER.source,
+)
+setup.caution(
+    "off_its_gauge",
+    And(_off, _near, Eq(gauge_by_shank, gauge)),
+    "A shank of {measured_body} is further from that of a No. {gauge} than makers allow, and nearer to no other: measure again. "
+    "The drills follow the shank as it measures.",
+    change=measured_body,
     source=BODY_OVER.source,
 )
 setup.caution(

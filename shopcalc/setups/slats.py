@@ -162,8 +162,8 @@ spacer_move = setup.correction(
     "spacer_move",
     "Spacer block",
     measured_spacer - even_gap,
-    more="Spacer too thick: plane {size} off it.",
-    less="Spacer too thin: glue {size} of card or veneer to it.",
+    more="Spacer too thick: take {size} off it.",
+    less="Spacer too thin: add {size} of card or veneer to it.",
     when=even_gap > 0,
     far=inches("1/8"),
     look="Cut another block rather than mend it.",
@@ -172,14 +172,14 @@ creep = setup.after("creep", "Stepped along with this block, the far end is out 
 setup.caution(
     "other_spacer",
     And(_by_spacer, abs(measured_spacer - gap) > inches("1/500")),
-    "The block measures {measured_spacer}, and the marks are for {gap}: mend the block, or type what it measures as the spacer, and they follow.",
+    "The spacer measures {measured_spacer}, and the marks are for {gap}: mend it, or type what it measures as the spacer, and they follow.",
     change=gap,
     source="",
 )
-setup.trial(
-    "Rip the spacer block from a scrap as thick as the slats, long enough to hold. Type in what it measures across: "
-    "the card says what to do, and how far out the last slat would be by the block alone."
-)
+_block = even_gap >= inches("1/8")
+setup.trial("Rip the spacer block from a scrap as thick as the slats, long enough to hold.", when=_block)
+setup.trial("Measure the cards or the veneer in one stack.", when=And(even_gap > 0, Not(_block)))
+setup.trial("Type in what it measures across: the card says what to do, and how far out the far end would be by that alone.", when=even_gap > 0)
 
 # At the bench
 
@@ -193,14 +193,14 @@ setup.step(
     "Hook the tape once, at one end of the run, and leave it there. Tick every mark, with a cross on the far side of each, where the slat lies."
 )
 setup.step("Do the same on the other bearers from the same end, or tick one lath and carry it across.")
-setup.step("Rip a block of {spacer} and measure it.", when=even_gap >= inches("1/8"))
+setup.step("Rip a block of {spacer} and measure it.", when=_block)
 setup.step(
     "A gap of {spacer} is too thin for a block: cards or veneer, measured in one stack, stand in for it.",
-    when=And(even_gap > 0, even_gap < inches("1/8")),
+    when=And(even_gap > 0, Not(_block)),
 )
 setup.step("First slat: its near edge {end_gap} from the end of the run.", when=end_gap > 0)
 setup.step("First slat flush with the end of the run, last slat flush with the other: fix these two.", when=end_gap <= 0)
-setup.step("Each slat to its own mark; the block only keeps it parallel.", when=And(even_gap > 0, gaps > 1))
+setup.step("Each slat to its own mark; the spacer only keeps it parallel.", when=And(even_gap > 0, gaps > 1))
 setup.step("Before the screws go in, look from the far end: the last slat stops {end_gap} short of it.", when=end_gap > 0)
 setup.step("Screw in the middle of each slat, so that it can swell both ways.")
 
@@ -209,7 +209,7 @@ setup.step("Screw in the middle of each slat, so that it can swell both ways.")
 setup.run("mill", slat_thickness, parts=["Slat"])
 setup.run("rip", slat, parts=["Slat"])
 setup.run("crosscut", slat_length, parts=["Slat"])
-setup.run("spacer", spacer, reading=measured_spacer)
+setup.run("spacer", spacer, reading=measured_spacer, when=_block)
 setup.operation("marks", "fit", "Mark the slats", marks, machine="bench", face="Tape hooked once, on one end of the run.")
 
 # The picture: the run from the side, its slats standing on a bearer

@@ -124,8 +124,8 @@ def test_a_correction_deeper_than_the_mortise_gives_a_shim():
 @pytest.mark.parametrize(
     ("measured", "words", "shim"),
     [
-        ("17/64", "Gap too wide: seat each leaf that has a shim 0.016 in (1/64) deeper, on a thinner shim, on none, or let in.", 1 / 64),
-        ("15/64", "Gap too narrow: make each shim 0.016 in (1/64) thicker.", 3 / 64),
+        ("17/64", "Gap too wide: seat each leaf of the part chosen 0.016 in (1/64) deeper, on a thinner shim, on none, or let in.", 1 / 64),
+        ("15/64", "Gap too narrow: lay 0.016 in (1/64) more of shim under each leaf of the part chosen.", 3 / 64),
     ],
 )
 @pytest.mark.parametrize("part", [MOVING, FIXED])

@@ -137,8 +137,8 @@ def test_the_number_asked_for_stands_first():
 @pytest.mark.parametrize(
     ("measured", "words"),
     [
-        ("0.566", "Spacer too thick: plane 0.016 in (1/64) off it."),
-        ("0.534", "Spacer too thin: glue 0.016 in (1/64) of card or veneer to it."),
+        ("0.566", "Spacer too thick: take 0.016 in (1/64) off it."),
+        ("0.534", "Spacer too thin: add 0.016 in (1/64) of card or veneer to it."),
         ("0.55", "It is right: leave the setting where it is."),
     ],
 )
@@ -160,11 +160,11 @@ def test_a_block_far_out_is_not_corrected():
 @pytest.mark.parametrize(
     ("entries", "said", "unsaid"),
     [
-        ({}, ["Rip 6 slats", "a block of 9/16 in scant", "flush with the end", "the block only keeps it parallel"], ["short of it", "Rip the slat"]),
+        ({}, ["Rip 6 slats", "a block of 9/16 in scant", "flush with the end", "the spacer only keeps it parallel"], ["short of it", "Rip the slat"]),
         ({"ends": "gap"}, ["its near edge 13/32 in scant from the end", "stops 13/32 in scant short"], ["flush with"]),
         ({"count": "1"}, ["Rip the slat and measure it: 2 1/4 in", "its near edge 7 in from the end"], ["a block of", "the block only", "1 slats"]),
         ({"run": "13 1/2"}, ["flush with the end"], ["a block of", "the block only"]),
-        ({"units": "mm"}, ["the block only keeps it parallel"], ["1/64"]),
+        ({"units": "mm"}, ["the spacer only keeps it parallel"], ["1/64"]),
     ],
 )
 def test_the_steps_are_those_of_the_run(entries, said, unsaid):
