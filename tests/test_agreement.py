@@ -49,6 +49,8 @@ RARE: dict[str, list[dict[str, str]]] = {
         {"target": "0.751", "clearance": "0", "chippers": "1/8, 5/32, 1/8, 3/32", "shims": "0.004", "under": "0.01", "measured_dado": "47/64"}
     ]
     * 3,
+    "frame": [{"foot": "shed", "opening_width": "5 1/2"}] * 3,
+    "screw": [{"gauge": "8", "measured_body": "0.169"}] * 3,
 }
 
 
