@@ -1,7 +1,9 @@
 """The order of the house: what imports what, and that everything has its test."""
 
 import ast
+import re
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -120,3 +122,32 @@ def test_every_test_says_what_it_shows(path: Path) -> None:
 
     assert [] != tests
     assert [] == [node.name for node in tests if not (ast.get_docstring(node) or "").endswith(".")]
+
+
+def developers() -> str:
+    """What the project tells its developers."""
+    return (files.PACKAGE.parent / "DEVELOPERS.md").read_text("utf-8")
+
+
+def test_every_portable_module_has_its_place_in_the_map() -> None:
+    """The table of rooms names each once."""
+    rooms = developers().split("### The rooms of `portable/`")[1].split("###")[0]
+    named = re.findall(r"`(\w+)`", rooms)
+
+    assert sorted(path.stem for path in MODULES if path.parts[0] == "portable" and path.stem != "__init__") == sorted(named)
+
+
+def test_every_script_of_ours_has_its_place_in_the_table() -> None:
+    """So has each of those that a browser runs."""
+    scripts = developers().split("## In the browser")[1].split("##")[0]
+
+    assert {path.name for path in files.folder("static").glob("*.js")} == set(re.findall(r"`(\w+\.js)`", scripts))
+
+
+def test_the_setup_that_developers_are_shown_is_whole() -> None:
+    """The page in the guide is declared as it stands there, and nothing is missing from it."""
+    shown = developers().split("```python\n")[1].split("```")[0]
+    names: dict[str, Any] = {}
+    exec(compile(shown, "DEVELOPERS.md", "exec"), names)
+
+    assert "score-cut" == names["setup"].finish().slug
