@@ -486,6 +486,7 @@ class Setup:
                 continue
             if name in self.inputs:
                 self._refuse(f"{setup.slug} brings an input {name!r} that is here already: give it a value")
+            # whether an input is used cannot be told here from one that is given: then it is always shown as used
             told = declared.when is None or {symbol.name for symbol in symbols_of(declared.when)} <= set(lifted)
             lifted[name] = self._input(declared if told else replace(declared, when=None))
         for name, formula in given.items():

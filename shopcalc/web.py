@@ -106,7 +106,7 @@ def static(name: str) -> Response:
     if files.is_light(name):
         return tagged(Response(files.light_script(name), mimetype="text/css" if name.endswith(".css") else "text/javascript"))
     response = send_from_directory(files.folder("static"), name)
-    response.set_etag(str(response.get_etag()[0]), weak=True)  # as below
+    response.set_etag(str(response.get_etag()[0]), weak=True)  # a server in front that packs it keeps a weak one
     return response
 
 

@@ -5,7 +5,7 @@ function afterPaint() {
   // what nobody sees is never painted, and starts all the same
   if (document.hidden || document.documentElement.hidden) return begin();
   new PerformanceObserver(entries => entries.getEntriesByName('first-contentful-paint').length && begin()).observe({ type: 'paint', buffered: true });
-  // nor does every browser tell
+  // some browsers never say that they have painted
   setTimeout(begin, 3000);
 }
 

@@ -38,8 +38,12 @@ def solve_cuts(job, world):
         for bench in each["found"]["benches"] if each["refused"] else []:
             errors["item " + str(each["item"]["id"])] = "Stop: " + " ".join([check["text"] for check in shown_stops(bench)])
     for run in solved["runs"]:
-        if len(run["fault"]) > 0:
-            errors["readings, " + run["stints"][0]["name"]] = run["fault"]
+        told = {}
+        for stint in run["stints"]:
+            # typed at the run it is that of all, and told once
+            if stint["read"] is not None and not stint["read"]["ok"] and stint["reading"] not in told:
+                told[stint["reading"]] = True
+                errors["readings, " + stint["name"]] = stint["read"]["message"]
     for place in solved["own"]["errors"]:
         errors[place] = solved["own"]["errors"][place]
     solved["sections"] = by_section(item_parts(solved["worked"]) + solved["own"]["parts"])

@@ -13,6 +13,7 @@ from shopcalc.portable.naming import input_of
 from shopcalc.portable.order import job_shop, nearly_one
 from shopcalc.portable.passing import faces_of, passing_of, pieces_of
 from shopcalc.portable.sentences import unbroken
+from shopcalc.portable.snap import same
 from shopcalc.portable.ticks import changed_since, spread_of
 from shopcalc.portable.troubles import SIZE_NAMES, shown_troubles
 from shopcalc.portable.woodview import shown_section, shown_wood
@@ -227,9 +228,13 @@ def warnings_of(run):
     rows = []
     if len(run["reading"]) == 0:
         return rows
+    used = None
+    for stint in run["stints"]:
+        if used is None and stint["reading"] == run["reading"]:
+            used = stint["read"]
     for stint in run["stints"]:
         # each card came with its own; typed at the run it is that of all
-        if len(stint["reading"]) > 0 and stint["reading"] != run["reading"]:
+        if stint["read"] is not None and not is_one_reading(stint["read"], used):
             rows.append({"level": "caution", "text": other_reading(stint["item"]["label"], stint["reading"], run["reading"])})
     for stint in run["stints"]:
         told = checks_about(stint["operation"]["reading"], stint["benches"])
@@ -241,6 +246,11 @@ def warnings_of(run):
             if len([row for row in rows if row["text"] == check["text"]]) == 0:
                 rows.append({"level": check["level"], "text": check["text"]})
     return rows
+
+
+def is_one_reading(one, other):
+    """Whether two readings say the same, or what they say cannot be told."""
+    return not one["ok"] or not other["ok"] or same(one["value"], other["value"])
 
 
 def other_reading(label, other, used):

@@ -1,6 +1,6 @@
 """Reads what is typed with commas between: rows of lengths, parts with how many of each, lengths with their prices.
 
-What stands between two commas is read by `reading.py`; what is wrong there is said with its place in the row.
+What stands between two commas is read by `parsing.py`; what is wrong there is said with its place in the row.
 """
 
 from shopcalc.portable.characters import DIGITS, SIGNS, SPACES, VULGAR, characters, first_letters, letters_in, plain_marks, unspaced

@@ -137,8 +137,7 @@ def gather(worked, job, world):
         run["stints"] = merged_sort(run["stints"], is_earlier_stint)
         run["operation"] = run["stints"][0]["operation"]
         run["place"] = places[run["operation"]["key"]]
-        run["reading"] = first_reading(run)
-        run["fault"] = reading_fault(run, job, world)
+        take_reading(run, job, world)
     return merged_sort(runs, is_earlier_run)
 
 
@@ -169,25 +168,27 @@ def reading_of(name, item, operation, job):
     return item["inputs"][operation["reading"]] if operation["reading"] in item["inputs"] else ""
 
 
-def reading_fault(run, job, world):
-    """Why a run's reading cannot be read: it is then shown as it was typed, and flows nowhere."""
-    if len(run["reading"]) == 0:
-        return ""
+def take_reading(run, job, world):
+    """What was read at a run: one scrap serves all of it, so the first reading that can be read; else the first, and its `fault`.
+
+    One that cannot be read is shown as it was typed, and flows nowhere.
+    """
+    run["reading"] = ""
+    run["fault"] = ""
     for stint in run["stints"]:
-        declared = input_of(stint["about"], stint["operation"]["reading"])
-        if declared is not None:
-            got = read_entry(declared, run["reading"], job_shop(job), world)
-            if not got["ok"]:
-                return got["message"]
-    return ""
+        stint["read"] = read_for(stint, job, world)
+        typed = stint["read"] is not None
+        if typed and (len(run["reading"]) == 0 or (len(run["fault"]) > 0 and stint["read"]["ok"])):
+            run["reading"] = stint["reading"]
+            run["fault"] = "" if stint["read"]["ok"] else stint["read"]["message"]
 
 
-def first_reading(run):
-    """What was read at a run: one scrap serves all of it, so the first reading that there is."""
-    for stint in run["stints"]:
-        if len(stint["operation"]["reading"]) > 0 and len(stint["reading"]) > 0:
-            return stint["reading"]
-    return ""
+def read_for(stint, job, world):
+    """The reading of a stint, read; None where nothing was typed, or nothing is measured."""
+    if len(stint["operation"]["reading"]) == 0 or len(stint["reading"]) == 0:
+        return None
+    declared = input_of(stint["about"], stint["operation"]["reading"])
+    return None if declared is None else read_entry(declared, stint["reading"], job_shop(job), world)
 
 
 def flow(runs, worked):

@@ -83,7 +83,7 @@ def fit(shapes, outlined, bench):
     right = columns["right"][len(widths["right"])] * 100
     above_it = (EDGE + ROW * len(widths["above"])) * 100
     below_it = (EDGE + ROW * len(widths["below"])) * 100
-    # nor has one with no width, such as a plumb line alone
+    # a picture with no width, such as a plumb line alone, is as large as its height lets it be
     across = TALLEST * 100 if same(wide, 0) else (SHEET * 100 - left - right) / wide
     # a picture with no height, such as a slope of nothing, is as large as its width lets it be
     upright = across if same(high, 0) else TALLEST * 100 / high

@@ -11,7 +11,7 @@ MOST_WHOLE = 12  # kinds of boards that are tried without
 
 
 def spare_owned(state):
-    """Put what lies on boards owned on the least length of them that is found; what is bought stays as it is."""
+    """Put what lies on boards owned on the least length of them that is found; what this layout buys stays as it is."""
     used = [choice for choice in state["boards"] if choice["kind"]["owned"]]
     owned = [kind for kind in state["kinds"] if kind["owned"]]
     parts = []
@@ -35,6 +35,8 @@ def spare_owned(state):
 def best_fit(parts, owned, sizes):
     """Each part where it leaves the least room, or on the next board of the kinds in this order; nothing if some part finds none."""
     boards = []
+    for kind in owned:
+        kind["used"] = 0
     for sort in parts:
         chosen = None
         for board in boards:
@@ -42,10 +44,11 @@ def best_fit(parts, owned, sizes):
                 chosen = board
         if chosen is None:
             for kind in owned:
-                if chosen is None and sizes[sort] <= kind["room"] + SLACK and how_many_of(boards, kind) < kind["have"]:
+                if chosen is None and sizes[sort] <= kind["room"] + SLACK and kind["used"] < kind["have"]:
                     chosen = {"kind": kind, "sorts": [], "room": kind["room"] + SLACK}
             if chosen is None:
                 return []
+            chosen["kind"]["used"] = chosen["kind"]["used"] + 1
             boards.append(chosen)
         chosen["room"] = chosen["room"] - sizes[sort]
         chosen["sorts"].append(sort)
@@ -55,19 +58,18 @@ def best_fit(parts, owned, sizes):
 def shrunk(boards, owned, sizes):
     """The same parts together, each lot on the shortest board that holds it and is not in use."""
     found = [{"kind": board["kind"], "sorts": board["sorts"]} for board in boards]
+    for kind in owned:
+        kind["used"] = len([board for board in found if board["kind"]["room"] == kind["room"]])
     for board in found:
         filled = 0
         for sort in board["sorts"]:
             filled = filled + sizes[sort]
         for kind in owned:
-            if filled <= kind["room"] + SLACK and kind["room"] < board["kind"]["room"] and how_many_of(found, kind) < kind["have"]:
+            if filled <= kind["room"] + SLACK and kind["room"] < board["kind"]["room"] and kind["used"] < kind["have"]:
+                board["kind"]["used"] = board["kind"]["used"] - 1
+                kind["used"] = kind["used"] + 1
                 board["kind"] = kind
     return found
-
-
-def how_many_of(boards, kind):
-    """How many boards of a kind are in use."""
-    return len([board for board in boards if board["kind"]["room"] == kind["room"]])
 
 
 def is_sparer(one, other):

@@ -62,7 +62,7 @@ setup.note(
 setup.caution(
     "long_rise",
     gauge_rise > inches(48),
-    "A rise of {gauge_rise} over this base is longer than a board is wide: take a shorter base, or draw the rest of the right angle, {complement}.",
+    "A rise of {gauge_rise} over this base is longer than a board is wide: take a shorter base.",
     change=base,
 )
 

@@ -50,7 +50,7 @@ setup.caution(
 setup.caution(
     "many_cuts",
     sides > 8,
-    "{sides} sides have twice as many cuts, and every one adds its error to the last joint: of an even number glue up two halves and plane their ends to meet.",
+    "{sides} sides have twice as many cuts, and every one adds its error to the last joint: if their number is even, glue up two halves and plane the ends to meet.",
     change=sides,
 )
 setup.note("upright", lean <= 0, "Upright sides: a square crosscut with the blade tilted, and nothing compound about it.", change=lean)
@@ -96,7 +96,7 @@ setup.correction(
 )
 setup.note(
     "which_side",
-    And(mitre_gauge <= 0, measured_face < degrees(90)),
+    And(mitre_gauge <= 0, _sawn, measured_face < degrees(90)),
     "The cut is not square to the edge, and {measured_face} does not say to which side: look with a try square, and swing the gauge.",
 )
 setup.note(

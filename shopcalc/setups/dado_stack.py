@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And
+from sympy import And, Not, Or
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
@@ -176,18 +176,23 @@ measured_dado = setup.reading(
     "measured_dado", "Dado as it measures", "Inside jaws of the calipers in the trial dado, near the top and at the bottom: the narrower counts."
 )
 _off = measured_dado - wanted
+# what the stack cuts beyond its sum, it will cut again
+_again = setup.ranking(
+    "again", choose_between(wanted - outer_pair - (measured_dado - width), chippers, shims, under, arbor - wanted + (measured_dado - width))
+)
+_like_its_sum = abs(measured_dado - width) <= inches("1/16")
 shim_move = setup.correction(
     "shim_move",
     "Shims",
     _off,
     more="Too wide by {size}: build the stack for the next trial.",
     less="Too narrow by {size}: build the stack for the next trial.",
-    when=And(_one, abs(measured_dado - width) <= inches("1/16")),
+    when=And(_one, _like_its_sum, choices_in(_again) > 0),
     far=None,
 )
 setup.caution(
     "unlike_stack",
-    And(_one, abs(measured_dado - width) > inches("1/16")),
+    And(_one, Not(_like_its_sum)),
     "A stack of {width} does not cut {measured_dado}: nothing follows it. Count the pieces on the arbor, look for a chip between them, measure again.",
     change=measured_dado,
     source="",
@@ -199,26 +204,22 @@ fence_move = setup.correction(
     _off,
     more="Too wide: at the last pass move the fence {size} less.",
     less="Too narrow: at the last pass move the fence {size} more.",
-    when=And(choices_in(_in_one) < 1, _off <= second_pass),
+    when=And(choices_in(_in_one) < 1, Or(_off <= second_pass, _off > inches("1/8"))),
     far=inches("1/8"),
     look="Count the pieces on the arbor.",
 )
 setup.caution(
     "stack_wider",
-    _off > second_pass,
+    And(_off > second_pass, _off <= inches("1/8")),
     "Even with no last pass the dado would be too wide: the stack cuts more than {width}. Cut a scrap in one pass, and type in what the outer blades cut.",
     change=outer_pair,
     source="",
 )
-# what the stack cuts beyond its sum, it will cut again
-_again = setup.ranking(
-    "again", choose_between(wanted - outer_pair - (measured_dado - width), chippers, shims, under, arbor - wanted + (measured_dado - width))
-)
-_fits_again = And(setup.near(shim_move), choices_in(_again) > 0)
+_fits_again = setup.near(shim_move)
 setup.note(
     "none_again",
-    And(setup.near(shim_move), abs(_off) > inches("0.0005"), choices_in(_again) < 1),
-    "No other stack of these pieces comes near enough and goes on the arbor: get another shim, or let it be narrower by more.",
+    And(_one, _like_its_sum, choices_in(_again) < 1),
+    "No other stack of these pieces comes nearer and goes on the arbor: get another shim.",
     change=shims,
 )
 stack_again = setup.after("stack_again", "Stack for the next trial", _stack_of(_again, 0), kind="lengths", rounding="none", when=_fits_again)

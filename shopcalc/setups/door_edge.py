@@ -152,7 +152,7 @@ setup.trial(
 _worth_cutting = And(bevel > 0, clearance >= 0)
 setup.step("Fit the door square first: {door_width} wide, with its gaps of {gap_hinge} on the hinge side and {gap_latch} on the latch side.")
 setup.step("Mark the face it opens toward: it keeps its width. The bevel falls away toward the stop.", when=bevel > 0)
-setup.step("The latch edge stays square.", when=bevel <= 0)
+setup.step("The latch edge stays square.", when=And(bevel <= 0, clearance >= 0))
 setup.step(
     "Gauge a line on the stop face, {taper} in from the latch edge; on both ends join it to the corner of the opening face.",
     when=_worth_cutting,

@@ -77,7 +77,7 @@ setup.caution(
 setup.caution(
     "narrow_cutter",
     Not(_one_move),
-    "A rib of {rib} is more than two more passes of this cutter surely clear: use a wider one, or move the fence by less than {cutter} at a time.",
+    "A rib of {rib} is wider than two more passes of this cutter are sure to clear: use a wider one, or move the fence by less than {cutter} at a time.",
     change=cutter,
     source="",
 )
@@ -113,7 +113,7 @@ setup.caution(
 cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=And(setup.near(fence_move), measured_groove < stock))
 setup.caution(
     "one_pass_off",
-    And(groove_width <= cutter, measured_groove > groove_width, measured_groove - groove_width <= inches("1/16")),
+    And(groove_width <= cutter, measured_groove > cutter, measured_groove - groove_width <= inches("1/16")),
     "The width does not say which way the fence is off. Cut a scrap once only and move the fence by half the difference of its cheeks, "
     "away from the cutter if the cheek at the fence is the thinner.",
     change=measured_groove,

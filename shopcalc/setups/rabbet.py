@@ -1,6 +1,6 @@
 """A rabbet along an edge: in one pass of a dado head, or in two cuts of a single blade."""
 
-from sympy import And
+from sympy import And, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
@@ -125,12 +125,12 @@ fence_move = setup.correction(
     measured_width - (second_pass + exposed),
     more="Too wide: at the last pass move the fence {size} less.",
     less="Too narrow: at the last pass move the fence {size} more.",
-    when=measured_width <= width + second_pass,
+    when=Or(measured_width <= width + second_pass, measured_width > width + inches("1/8")),
     far=inches("1/8"),
 )
 setup.caution(
     "head_wider",
-    measured_width > width + second_pass,
+    And(measured_width > width + second_pass, measured_width <= width + inches("1/8")),
     "Even with no last pass the rabbet would be too wide: the head cuts more than {head}. Run it in scrap, and type in how wide it cuts.",
     change=head,
     source="",
@@ -190,7 +190,11 @@ setup.step(
 )
 setup.step("Motor off: check the {exposed}, to a tooth that leans away from the fence.", when=And(_one, exposed <= _pocket))
 setup.step("Marked face down, marked edge against the fence: cut the scrap, measure, correct. Then cut every piece.", when=_one)
-setup.step("Motor off: draw the fence back so that the whole cutter, {exposed}, stands out beside it, just grazing it. Lock it.", when=_passes)
+setup.step(
+    "Motor off: draw the fence back so that the whole cutter, {exposed}, stands out beside it, just grazing it. Lock it.",
+    when=And(_passes, exposed > _pocket),
+)
+setup.step("Motor off: see that the whole cutter, {exposed}, stands out beside the fence, just grazing it.", when=And(_passes, exposed <= _pocket))
 setup.step("First pass, the outer part. Marked face down, marked edge against the fence: the scrap and every piece.", when=_passes)
 setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass < head)
 setup.step(

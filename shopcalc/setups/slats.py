@@ -166,7 +166,7 @@ spacer_move = setup.correction(
     less="Spacer too thin: add {size} of card or veneer to it.",
     when=even_gap > 0,
     far=inches("1/8"),
-    look="Cut another block rather than mend it.",
+    look="Make another rather than mend it.",
 )
 creep = setup.after("creep", "Stepped along with this block, the far end is out by", gaps * abs(measured_spacer - even_gap), when=even_gap > 0)
 setup.caution(

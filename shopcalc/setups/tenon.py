@@ -109,7 +109,7 @@ setup.caution(
 setup.note(
     "kerf_takes_it",
     And(groove_depth - end_play > 0, tenon_length <= kerf),
-    "A kerf of {kerf} is as wide as the tenon is long, {tenon_length}: the shoulder cuts leave the tenon finished, and no cheek is cut.",
+    "A kerf of {kerf} is no narrower than the tenon is long, {tenon_length}: the shoulder cuts leave the tenon finished, and no cheek is cut.",
     change=groove_depth,
 )
 setup.note("press_fit", fit <= 0, "No play at all is a press fit, and glue swells it: leave a few thousandths.", change=fit, source=NO_SOURCE)
@@ -151,7 +151,7 @@ shoulder_as_cut = setup.after(
 setup.note("will_not_enter", measured_tenon > groove_width, "At {measured_tenon} the trial tenon does not enter a groove of {groove_width} yet.")
 setup.note(
     "cheeks_will_not_enter",
-    measured_cheeks > groove_width,
+    And(_has_cheeks, measured_cheeks > groove_width),
     "At {measured_cheeks} across its cheeks the tenon does not enter a groove of {groove_width} yet.",
 )
 setup.trial("Mill a scrap with the rails. Cut both shoulders and type in what is left between the two cuts.")

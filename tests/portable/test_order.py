@@ -265,7 +265,7 @@ def test_a_reading_that_cannot_be_read_stops_no_work() -> None:
     data = job_data(half, exact.world())
 
     assert [run["key"] for run in runs_of(whole)] == [run["key"] for run in runs_of(half)]
-    assert (["readings, 1/groove/groove"], "3/") == (list(data["errors"]), run_of(half, "groove/groove", 2)["reading"])
+    assert (["readings, 2/groove/groove"], "3/") == (list(data["errors"]), run_of(half, "groove/groove", 2)["reading"])
     assert job_data(whole, exact.world())["cuts"] == data["cuts"]
 
 
@@ -278,6 +278,25 @@ def test_a_reading_of_no_run_that_cannot_be_read_is_told_at_its_item() -> None:
     assert (True, True) == (view["items"][0]["is_wrong"], "measured_body=0%2C16" in view["items"][0]["address"])
 
 
+def warnings_of_groove(*readings: str) -> list[str]:
+    """What the run of two frames says that came with these readings of the groove."""
+    items = frames()
+    for item, reading in zip(items, readings, strict=True):
+        item["inputs"] = {**item["inputs"], "measured_groove": reading}
+    view = job_view(job_of(items=items), exact.world())
+    [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/groove/groove" in run["names"]]
+    return [run["reading"], run["reading_note"], *(row["text"] for row in run["warnings"])]
+
+
+def test_a_run_goes_by_the_first_reading_that_can_be_read() -> None:
+    """What another card came with half typed is told among the errors, and moves nothing."""
+    items = frames(measured_groove="0.380")
+    items[0]["inputs"] = {**items[0]["inputs"], "measured_groove": "3/"}
+
+    assert ["0.380", ""] == warnings_of_groove("3/", "0.380")[:2]
+    assert ["readings, 1/groove/groove"] == list(job_data(job_of(items=items), exact.world())["errors"])
+
+
 def test_items_that_came_with_two_readings_are_told_of() -> None:
     """One scrap serves the run; what the other card measured is not dropped without a word."""
     items = frames(measured_groove="0.370")
@@ -285,5 +304,6 @@ def test_items_that_came_with_two_readings_are_told_of() -> None:
     view = job_view(job_of(items=items), exact.world())
     [run] = [run for stage in view["stages"] for run in stage["runs"] if "1/groove/groove" in run["names"]]
 
+    assert [] == [row for row in warnings_of_groove("3/8", "0.375") if "came with" in row]
     said = "Sash came with 0.370. One scrap serves all of this run, and it goes by 0.380: type what the last scrap measured."
     assert said in [row["text"] for row in run["warnings"]]

@@ -124,8 +124,12 @@ def test_a_correction_deeper_than_the_mortise_gives_a_shim():
 @pytest.mark.parametrize(
     ("measured", "words", "shim"),
     [
-        ("17/64", "Gap too wide: seat each leaf of the part chosen 0.016 in (1/64) deeper, on a thinner shim, on none, or let in.", 1 / 64),
-        ("15/64", "Gap too narrow: lay 0.016 in (1/64) more of shim under each leaf of the part chosen.", 3 / 64),
+        (
+            "17/64",
+            "Gap too wide: seat the leaf, or both where both parts are chosen, 0.016 in (1/64) deeper: on a thinner shim, on none, or let in.",
+            1 / 64,
+        ),
+        ("15/64", "Gap too narrow: lay 0.016 in (1/64) more of shim under the leaf, or under both where both parts are chosen.", 3 / 64),
     ],
 )
 @pytest.mark.parametrize("part", [MOVING, FIXED])
