@@ -46,7 +46,8 @@ def in_pairs(batch: list[tuple[str, dict[str, str], str]]) -> list[list[Any]]:
 # what entries by chance hardly ever meet
 RARE: dict[str, list[dict[str, str]]] = {
     "dado-stack": [
-        {"target": "0.751", "clearance": "0", "chippers": "1/8, 5/32, 1/8, 3/32", "shims": "0.004", "under": "0.01", "measured_dado": "47/64"}
+        {"target": "0.751", "clearance": "0", "chippers": "1/8, 5/32, 1/8, 3/32", "shims": "0.004", "under": "0.01", "measured_dado": "47/64"},
+        {"target": "0.84", "clearance": "0", "arbor": "1", "measured_dado": "0.86"},
     ]
     * 3,
     "frame": [{"foot": "shed", "opening_width": "5 1/2"}] * 3,

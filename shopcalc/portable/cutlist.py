@@ -38,11 +38,11 @@ def solve_cuts(job, world):
         for bench in each["found"]["benches"] if each["refused"] else []:
             errors["item " + str(each["item"]["id"])] = "Stop: " + " ".join([check["text"] for check in shown_stops(bench)])
     for run in solved["runs"]:
-        told = {}
+        told = []
         for stint in run["stints"]:
             # typed at the run it is that of all, and told once
             if stint["read"] is not None and not stint["read"]["ok"] and stint["reading"] not in told:
-                told[stint["reading"]] = True
+                told.append(stint["reading"])
                 errors["readings, " + stint["name"]] = stint["read"]["message"]
     for place in solved["own"]["errors"]:
         errors[place] = solved["own"]["errors"][place]
