@@ -383,6 +383,19 @@ def test_a_run_that_is_done_is_folded(shop: Phone) -> None:
     run.locator(".face-says").first.wait_for()
 
 
+def test_a_reading_that_cannot_be_read_is_not_folded_away(shop: Phone) -> None:
+    """It stays in its box with what is wrong, and is not shown as what was measured."""
+    page = with_boathouse(shop)
+    run = page.locator(".job-run", has_text="Groove as it measures")
+    run.locator(".read-here input").fill("3/")
+    run.locator("[aria-invalid]").wait_for()
+    run.locator(".tick").click()
+    page.locator(".job-run.done", has_text="Groove as it measures").wait_for()
+
+    assert (True, "3/") == (run.locator(".read-here .wrong").is_visible(), run.locator(".read-here input").input_value())
+    assert "3/" not in run.locator(".set").inner_text()
+
+
 def test_the_order_of_work_opens_where_the_work_goes_on(shop: Phone) -> None:
     """What is done is above."""
     page = with_boathouse(shop)
