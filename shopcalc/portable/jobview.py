@@ -228,13 +228,9 @@ def warnings_of(run):
     rows = []
     if len(run["reading"]) == 0:
         return rows
-    used = None
-    for stint in run["stints"]:
-        if used is None and stint["reading"] == run["reading"]:
-            used = stint["read"]
     for stint in run["stints"]:
         # each card came with its own; typed at the run it is that of all
-        if stint["read"] is not None and not is_one_reading(stint["read"], used):
+        if stint["read"] is not None and not is_one_reading(stint["read"], run["read"]):
             rows.append({"level": "caution", "text": other_reading(stint["item"]["label"], stint["reading"], run["reading"])})
     for stint in run["stints"]:
         told = checks_about(stint["operation"]["reading"], stint["benches"])

@@ -174,13 +174,13 @@ def take_reading(run, job, world):
     One that cannot be read is shown as it was typed, and flows nowhere.
     """
     run["reading"] = ""
-    run["fault"] = ""
+    run["read"] = None
     for stint in run["stints"]:
         stint["read"] = read_for(stint, job, world)
-        typed = stint["read"] is not None
-        if typed and (len(run["reading"]) == 0 or (len(run["fault"]) > 0 and stint["read"]["ok"])):
+        if stint["read"] is not None and (run["read"] is None or (stint["read"]["ok"] and not run["read"]["ok"])):
             run["reading"] = stint["reading"]
-            run["fault"] = "" if stint["read"]["ok"] else stint["read"]["message"]
+            run["read"] = stint["read"]
+    run["fault"] = "" if run["read"] is None or run["read"]["ok"] else run["read"]["message"]
 
 
 def read_for(stint, job, world):

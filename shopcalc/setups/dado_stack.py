@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Not, Or
+from sympy import And, Not
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
@@ -198,19 +198,21 @@ setup.caution(
     source="",
     doubts=measured_dado,
 )
+# a slip of the calipers is told as one, and is no wider stack
+_no_move_left = And(_off > second_pass, _off <= inches("1/8"))
 fence_move = setup.correction(
     "fence_move",
     "Fence at the last pass",
     _off,
     more="Too wide: at the last pass move the fence {size} less.",
     less="Too narrow: at the last pass move the fence {size} more.",
-    when=And(choices_in(_in_one) < 1, Or(_off <= second_pass, _off > inches("1/8"))),
+    when=And(choices_in(_in_one) < 1, Not(_no_move_left)),
     far=inches("1/8"),
     look="Count the pieces on the arbor.",
 )
 setup.caution(
     "stack_wider",
-    And(_off > second_pass, _off <= inches("1/8")),
+    _no_move_left,
     "Even with no last pass the dado would be too wide: the stack cuts more than {width}. Cut a scrap in one pass, and type in what the outer blades cut.",
     change=outer_pair,
     source="",

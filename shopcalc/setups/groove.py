@@ -93,18 +93,20 @@ setup.caution(
 measured_groove = setup.reading(
     "measured_groove", "Groove as it measures", "Inside jaws of the calipers in the trial groove, near the middle of its length."
 )
+# two thousandths for the calipers
+_as_wide_as_cutter = measured_groove >= cutter - inches("1/500")
 fence_move = setup.correction(
     "fence_move",
     "Fence",
     (measured_groove - groove_width) / 2,
     more="Too wide: move the fence {size} away from the cutter.",
     less="Too narrow: move the fence {size} toward the cutter.",
-    when=And(groove_width > cutter, measured_groove >= cutter - inches("1/500")),
+    when=And(groove_width > cutter, _as_wide_as_cutter),
     far=inches("1/16"),
 )
 setup.caution(
     "narrower_than_cutter",
-    measured_groove < cutter - inches("1/500"),
+    Not(_as_wide_as_cutter),
     "No cut is narrower than its cutter, {cutter}: measure both again, the groove and the slot that the cutter leaves in scrap.",
     change=measured_groove,
     source="",

@@ -1,6 +1,6 @@
 """A rabbet along an edge: in one pass of a dado head, or in two cuts of a single blade."""
 
-from sympy import And, Or
+from sympy import And, Not
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
@@ -119,18 +119,20 @@ setup.correction(
     when=_one,
     far=inches("1/8"),
 )
+# a slip of the calipers is told as one, and is no wider head
+_no_move_left = And(measured_width > width + second_pass, measured_width <= width + inches("1/8"))
 fence_move = setup.correction(
     "fence_move",
     "Fence at the last pass",
     measured_width - (second_pass + exposed),
     more="Too wide: at the last pass move the fence {size} less.",
     less="Too narrow: at the last pass move the fence {size} more.",
-    when=Or(measured_width <= width + second_pass, measured_width > width + inches("1/8")),
+    when=Not(_no_move_left),
     far=inches("1/8"),
 )
 setup.caution(
     "head_wider",
-    And(measured_width > width + second_pass, measured_width <= width + inches("1/8")),
+    _no_move_left,
     "Even with no last pass the rabbet would be too wide: the head cuts more than {head}. Run it in scrap, and type in how wide it cuts.",
     change=head,
     source="",
@@ -171,17 +173,17 @@ setup.trial("Cut the whole rabbet in a scrap planed with the stock. Type in its 
 # At the machine
 
 _pocket = inches("3/16")
+_clamp = "Lower the cutter below the table. Clamp to the saw's fence a sacrificial one of wood, thicker than what it will cover of the cutter. "
 
 setup.step("Plane every piece together to one thickness of {stock}. Mark the face and the edge that get the rabbet.")
 setup.step(
-    "Lower the cutter below the table. Clamp to the saw's fence a sacrificial one of wood, thicker than what it will cover of the cutter. "
-    "Lock it {1/8 in} further over the cutter than it is to stand; then raise the spinning cutter into it to {blade_height}. The pocket leaves room to move the fence either way.",
+    _clamp
+    + "Lock it {1/8 in} further over the cutter than it is to stand; then raise the spinning cutter into it to {blade_height}. The pocket leaves room to move the fence either way.",
     when=exposed > _pocket,
 )
 # so little stands out that the pocket must be open in front from the first
 setup.step(
-    "Lower the cutter below the table. Clamp to the saw's fence a sacrificial one of wood, thicker than what it will cover of the cutter. "
-    "Lock it so that {exposed} of the cutter comes out beside it; then raise the spinning cutter into it to {blade_height}.",
+    _clamp + "Lock it so that {exposed} of the cutter comes out beside it; then raise the spinning cutter into it to {blade_height}.",
     when=exposed <= _pocket,
 )
 setup.step(
