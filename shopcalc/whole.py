@@ -18,7 +18,10 @@ if TYPE_CHECKING:
 
 
 def formulas_of(setup: "Setup") -> dict[str, Formula]:
-    """Every expression of a setup, by key: `fence`, `when fence`, `check weak`, `step 2`, `shape 0 3`."""
+    """Every expression of a setup, by key: `fence`, `when fence`, `check weak`, `step 2`, `shape 0 3`.
+
+    The phone makes the same keys in the same order from a card's data, in `portable/naming.py`.
+    """
     found: dict[str, Formula] = {}
     for result in setup.results.values():
         found |= _of_result(result)

@@ -64,7 +64,7 @@ def benches(slug: str) -> list[Bench]:
 def placed(bench: Bench, page: int) -> list[tuple[Where, Placed]]:
     """The shapes that one picture shows, each with its numbers and where it is declared; of a row of boxes every one."""
     shapes = enumerate(bench["about"]["pictures"][page]["shapes"])
-    return [((page, place), one) for place, shape in shapes for one in place_shape(shape, f"{page} {place}", bench)]  # type: ignore[no-untyped-call]
+    return [((page, place), one) for place, shape in shapes for one in place_shape(shape, page, place, bench)]  # type: ignore[no-untyped-call]
 
 
 def drawings(bench: Bench) -> Iterator[tuple[int, list[tuple[Where, Placed]], list[Placed]]]:

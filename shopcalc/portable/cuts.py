@@ -1,5 +1,6 @@
 """The parts that a card gives for the cut list."""
 
+from shopcalc.portable.naming import cut_key, part_key
 from shopcalc.portable.snap import above
 from shopcalc.portable.work import holds
 from shopcalc.portable.writing import quoted, write_value
@@ -13,9 +14,8 @@ def worked_parts(bench):
     known = bench["known"]
     numbers = bench["world"]["numbers"]
     for at, part in enumerate(bench["about"]["parts"]):
-        key = "part " + str(at)
-        if not part["when"] or holds(key + " when", bench["formulas"], known, numbers):
-            found = numbers["attempt"](bench["formulas"][key], known, numbers)
+        if not part["when"] or holds(cut_key(at), bench["formulas"], known, numbers):
+            found = numbers["attempt"](bench["formulas"][part_key(at)], known, numbers)
             if found is not None and above(found[0], 0):
                 row = {"label": part["label"], "sizes": part["sizes"], "pane": part["pane"]}
                 for place, name in enumerate(PART_NUMBERS):

@@ -41,20 +41,20 @@ def formula_keys(about):
         result = about["results"][name]
         keys.append(name)
         if result["when"]:
-            keys.append("when " + name)
+            keys.append(applies_key(name))
         for place in range(len(result["working"]) - 1):
             keys.append(case_key(name, place))
     for name in about["checks"]:
-        keys.append("check " + name)
+        keys.append(check_key(name))
     for word in about["lines"]:
         for place, line in enumerate(about["lines"][word]):
             if line["when"]:
                 keys.append(line_key(word, place))
     for page, picture in enumerate(about["pictures"]):
         for place, shape in enumerate(picture["shapes"]):
-            keys.append("shape " + str(page) + " " + str(place))
+            keys.append(shape_key(page, place))
             if shape["when"]:
-                keys.append("shown " + str(page) + " " + str(place))
+                keys.append(shown_key(page, place))
     return keys + other_keys(about)
 
 
@@ -62,19 +62,59 @@ def other_keys(about):
     """The keys of the formulas of parts, of included cards, of operations, and of inputs that are not always used."""
     keys = []
     for place, part in enumerate(about["parts"]):
-        keys.append("part " + str(place))
+        keys.append(part_key(place))
         if part["when"]:
-            keys.append("part " + str(place) + " when")
+            keys.append(cut_key(place))
     for included in about["includes"]:
         for given in included["given"]:
             keys.append(given[1])
     for place, operation in enumerate(about["operations"]):
         if operation["when"]:
-            keys.append("run " + str(place))
+            keys.append(run_key(place))
     for one in about["inputs"]:
         if one["when"]:
-            keys.append("used " + one["name"])
+            keys.append(used_key(one["name"]))
     return keys
+
+
+def applies_key(name):
+    """The key of the condition under which a result is worked out."""
+    return "when " + name
+
+
+def check_key(name):
+    """The key of the relation of a check."""
+    return "check " + name
+
+
+def shape_key(page, place):
+    """The key of the numbers of a shape of a picture."""
+    return "shape " + str(page) + " " + str(place)
+
+
+def shown_key(page, place):
+    """The key of the condition under which a shape is drawn."""
+    return "shown " + str(page) + " " + str(place)
+
+
+def part_key(place):
+    """The key of the numbers of a part: how many, its length, width and thickness."""
+    return "part " + str(place)
+
+
+def cut_key(place):
+    """The key of the condition under which a part is cut."""
+    return "part " + str(place) + " when"
+
+
+def run_key(place):
+    """The key of the condition of an operation."""
+    return "run " + str(place)
+
+
+def used_key(name):
+    """The key of the condition under which an input is used."""
+    return "used " + name
 
 
 def line_key(word, place):

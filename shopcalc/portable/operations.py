@@ -3,7 +3,7 @@
 from shopcalc.portable.bench import inner_benches, is_stopped
 from shopcalc.portable.card import correction
 from shopcalc.portable.cuts import worked_parts
-from shopcalc.portable.naming import input_of
+from shopcalc.portable.naming import input_of, run_key
 from shopcalc.portable.sentences import fill_known, quoted_names
 from shopcalc.portable.snap import nearest_of
 from shopcalc.portable.work import holds
@@ -26,7 +26,7 @@ def worked_operations(bench):
             if operation["name"] not in inner["passes"] or len(operation["parts"]) > 0:
                 found.append(operation)
     for place, declared in enumerate(bench["about"]["operations"]):
-        if not declared["when"] or holds("run " + str(place), bench["formulas"], bench["known"], bench["world"]["numbers"]):
+        if not declared["when"] or holds(run_key(place), bench["formulas"], bench["known"], bench["world"]["numbers"]):
             found = found + worked_operation(declared, place, bench)
     return found
 

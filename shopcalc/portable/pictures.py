@@ -4,6 +4,7 @@ Points come in inches with y up; the sheet is in drawing units with y down. Lett
 the scale, so room for it is kept at the edges.
 """
 
+from shopcalc.portable.naming import shape_key, shown_key
 from shopcalc.portable.sentences import fill, quoted_names
 from shopcalc.portable.snap import nearest_of, same
 from shopcalc.portable.tape import hundredths
@@ -23,7 +24,7 @@ def draw_picture(picture, bench, page):
     """One picture as strings ready for SVG, or an empty list where a shape it rests on is missing."""
     shapes = []
     for place, shape in enumerate(picture["shapes"]):
-        shapes = shapes + place_shape(shape, str(page) + " " + str(place), bench)
+        shapes = shapes + place_shape(shape, page, place, bench)
     outlined = [one for one in shapes if one["shape"]["kind"] == "area" or one["shape"]["kind"] == "line"]
     if len(outlined) == 0:
         return []
@@ -37,19 +38,19 @@ def draw_picture(picture, bench, page):
     return [drawn]
 
 
-def place_shape(shape, key, bench):
+def place_shape(shape, page, at, bench):
     """The shape with its numbers, in a list that is empty if it does not show; boxes are as many areas.
 
-    `key` says where its formulas are: its picture's place and its own.
+    Its picture's place and its own say where its formulas are.
     """
     known = bench["known"]
     formulas = bench["formulas"]
     numbers = bench["world"]["numbers"]
     if not all_in(quoted_names(shape["text"]), known) or (len(shape["of"]) > 0 and shape["of"] not in known):
         return []
-    if shape["when"] and not holds("shown " + key, formulas, known, numbers):
+    if shape["when"] and not holds(shown_key(page, at), formulas, known, numbers):
         return []
-    found = numbers["attempt"](formulas["shape " + key], known, numbers)
+    found = numbers["attempt"](formulas[shape_key(page, at)], known, numbers)
     if found is None:
         return []
     return place_boxes(shape, found) if shape["kind"] == "box" else [{"shape": shape, "numbers": found}]

@@ -6,6 +6,7 @@
 
 from shopcalc.portable.characters import DIGITS, unspaced
 from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
+from shopcalc.portable.naming import applies_key, check_key, used_key
 from shopcalc.portable.parsing import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
 from shopcalc.portable.sentences import quoted_names
 from shopcalc.portable.snap import above, nearest_of, same
@@ -159,7 +160,7 @@ def read_entries(about, query, shop, world):
 
 def is_idle(name, formulas, values, numbers):
     """Whether what is chosen leaves an input unused; while the choice itself cannot be read, nothing is."""
-    return numbers["attempt"](formulas["used " + name], values, numbers) is False
+    return numbers["attempt"](formulas[used_key(name)], values, numbers) is False
 
 
 def option_meant(declared, text):
@@ -209,7 +210,7 @@ def work_out(about, formulas, values, numbers):
     for line in about["program"]:
         if line in about["results"]:
             work_result(line, about["results"][line], formulas, known, gone, numbers)
-        elif holds("check " + line, formulas, known, numbers):
+        elif holds(check_key(line), formulas, known, numbers):
             raised.append(line)
             for name in about["checks"][line]["spoils"]:
                 gone.append(name)
@@ -231,14 +232,14 @@ def still_true(name, about, formulas, known, gone, numbers):
     for quoted_name in quoted_names(check["text"]):
         if quoted_name in gone:
             return False
-    return holds("check " + name, formulas, known, numbers)
+    return holds(check_key(name), formulas, known, numbers)
 
 
 def work_result(name, result, formulas, known, gone, numbers):
     """Work one result out into `known`, unless something it needs is missing or a check took it away."""
     if name in gone:
         return
-    applies = not result["when"] or holds("when " + name, formulas, known, numbers)
+    applies = not result["when"] or holds(applies_key(name), formulas, known, numbers)
     if len(result["reading"]) > 0 and result["reading"] in known and applies:
         known[name] = known[result["reading"]]
         return

@@ -109,8 +109,8 @@ def test_a_shape_without_its_values_is_left_out() -> None:
     bench = bench_of("groove")
     shape = {"kind": "dimension", "of": "rib_fence", "text": "", "when": False}
 
-    assert [] == place_shape(shape, "0 0", bench)
-    assert 1 == len(place_shape({**shape, "of": "fence"}, "0 0", bench))
+    assert [] == place_shape(shape, 0, 0, bench)
+    assert 1 == len(place_shape({**shape, "of": "fence"}, 0, 0, bench))
 
 
 def test_dimensions_say_what_they_measure() -> None:
