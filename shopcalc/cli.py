@@ -208,9 +208,15 @@ def _print_laid(laid: dict[str, Any]) -> None:
         _say("    Buy " + ", ".join(row["text"] for row in laid["bought"]) + ("; fewest possible" if laid["proven"] else ""))
 
 
-def _under(row: dict[str, Any]) -> str:
-    """What a page writes under a value."""
-    return "   " + row["small"] if row["has_small"] else ""
+def _print_value(row: dict[str, Any], indent: str) -> None:
+    """A value of a card with what a page writes under it; of a row of marks each on a line of its own."""
+    width = 36 - len(indent)
+    if not row["marks"]:
+        lean = f" by {row['amount']}" if row["leans"] else ""
+        _say(f"{indent}{row['label']:{width}} {row['text']}{lean}" + (f"   {row['small']}" if row["has_small"] else ""))
+    for place, mark in enumerate(row["marks"]):
+        lean = f" {mark['lean']} by {mark['amount']}" if mark["leans"] else ""
+        _say(f"{indent}{'' if place else row['label']:{width}} {mark['text']}{lean}   {mark['small']}")
 
 
 def _check(check: dict[str, Any]) -> str:
@@ -226,8 +232,7 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
         _say("  " + _check(check))
     for role in ("settings", "after", "sizes"):
         for row in view[role]:
-            lean = f" by {row['amount']}" if row["leans"] else ""
-            _say(f"  {row['label']:34} {row['text']}{lean}{_under(row)}")
+            _print_value(row, "  ")
     for row in view["boards"]:
         _say(f"  {row['caption']}")
     for row in view["parts"]:
@@ -242,7 +247,7 @@ def _print_card(data: dict[str, Any], view: dict[str, Any]) -> None:
         for sheet in inner["sheets"]:
             _say(f"  {sheet['title']}")
             for row in [*sheet["settings"], *sheet["after"], *sheet["sizes"]]:
-                _say(f"    {row['label']:32} {row['text']}{_under(row)}")
+                _print_value(row, "    ")
             for row in sheet["corrections"]:
                 _say(f"    {row['text']}")
             for check in inner["checks"]:

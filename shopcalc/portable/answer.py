@@ -273,16 +273,20 @@ def layout_result(one, bench):
 
 
 def result_data(name, bench):
-    """One result as data; decimal and mm belong to lengths and are null elsewhere."""
+    """One result as data; decimal and mm belong to lengths, to a row of them as rows, and are null elsewhere."""
     written = bench["written"][name]
     kind = bench["kinds"][name]
     value = bench["known"][name]
-    is_length = kind == "length"
-    mm = millimetres(value, bench["world"]["units"]) if is_length else 0
+    row = value if kind == "lengths" else [value] if kind == "length" else []
+    decimals = [nearest_of(each * 1000) / 1000 for each in row]
+    mm = [nearest_of(millimetres(each, bench["world"]["units"]) * 10) / 10 for each in row]
+    if kind != "lengths":
+        decimals = decimals[0] if kind == "length" else None
+        mm = mm[0] if kind == "length" else None
     return {
         "value": plain_of(value, kind, bench["world"]["numbers"]["plain"]),
         "text": written["text"],
         "kind": kind,
-        "decimal": nearest_of(value * 1000) / 1000 if is_length else None,
-        "mm": nearest_of(mm * 10) / 10 if is_length else None,
+        "decimal": decimals,
+        "mm": mm,
     }

@@ -27,10 +27,6 @@ def show_value(name, label, bench):
     stacked = is_length and not metric
     # pieces are picked up and not marked off: they stand in one line
     is_row = kind == "lengths" and bench["about"]["results"][name]["rounding"] != "none"
-    under = ""
-    if is_length:
-        lines = metric_small(bench["known"][name], written, bench) if metric else inch_small(written)
-        under = " \u00b7 ".join([in_one_piece(line, bench) for line in lines])
     return {
         "name": name,
         "label": label,
@@ -47,12 +43,18 @@ def show_value(name, label, bench):
         "lean": written["lean"],
         "leans": len(written["lean"]) > 0,
         "amount": written["amount"],
-        "small": under,
+        "small": small_of(bench["known"][name], written, bench) if is_length else "",
         "has_small": is_length,
-        "marks": shown_marks(written, metric) if is_row else [],
+        "marks": shown_marks(bench["known"][name], written, bench) if is_row else [],
         "is_row": is_row,
         "pieces": kind in ROWS and not is_row,
     }
+
+
+def small_of(length, written, bench):
+    """What stands under a length, as one text that breaks only between its parts."""
+    lines = metric_small(length, written, bench) if bench["shop"]["metric"] else inch_small(written)
+    return " \u00b7 ".join([in_one_piece(line, bench) for line in lines])
 
 
 def metric_small(length, written, bench):
@@ -70,14 +72,12 @@ def inch_small(written):
     return lines
 
 
-def shown_marks(written, metric):
-    """A row as marks on one tape, to be read from the top down; a metric tape has no feet."""
+def shown_marks(row, written, bench):
+    """A row as marks on one tape, to be read from the top down."""
     marks = []
-    for one in written["each"]:
-        mark = {"text": one["bare"], "lean": one["lean"], "leans": len(one["lean"]) > 0}
-        mark["decimal"] = one["decimal"]
-        mark["feet"] = one["feet"]
-        mark["has_feet"] = len(one["feet"]) > 0 and not metric
+    for place, one in enumerate(written["each"]):
+        mark = {"text": one["bare"], "lean": one["lean"], "leans": len(one["lean"]) > 0, "amount": one["amount"]}
+        mark["small"] = small_of(row[place], one, bench)
         marks.append(mark)
     return marks
 

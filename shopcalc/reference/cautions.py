@@ -58,8 +58,12 @@ CAUTIONS = {
     "small pieces": [
         "No piece so short that it brings a hand near the blade: cut small parts from a long piece.",
     ],
+    "vents": [
+        "How far a vent must open, and how much air a room with glass must get: local code.",
+    ],
     "on the roof": [
         "Ladder tied, sheet and board work never alone in wind. Structure, loads and fixings: local code and licensed practice.",
+        "A cap must not close what ventilates the roof: where air goes in and out, and how much, is local code.",
     ],
     "open to the weather": [
         "Flashing, slope at the wall, structure and fixings: local code and licensed practice.",

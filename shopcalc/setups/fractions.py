@@ -1,8 +1,10 @@
 """Tape arithmetic and conversion: any sum of measurements, in the fraction of any tape."""
 
+from sympy import Not, Or
+
 from shopcalc.declare import Setup
 from shopcalc.drawing import box, label, line
-from shopcalc.terms import inches, number, whole_above, whole_below
+from shopcalc.terms import inches, number, pick, whole_above, whole_below
 
 setup = Setup(
     slug="fractions",
@@ -27,25 +29,29 @@ nearest = setup.division("nearest", "To the nearest", "64", "The finest tick on 
 
 length = setup.setting("length", "On the tape", entry, division="nearest")
 # marks of the tape that is read, in a metric shop of millimetres: rounded once more, away from each other, they would be no neighbours
-below = setup.size("below", "The mark below", whole_below(entry / inches(1) * nearest) / nearest * inches(1), division="nearest")
-above = setup.size("above", "The mark above", whole_above(entry / inches(1) * nearest) / nearest * inches(1), division="nearest")
+_at = entry / inches(1) * nearest
+_between = whole_above(_at) > whole_below(_at)
+_one_below = pick((whole_below(_at), _between), otherwise=whole_below(_at) - 1)
+_one_above = pick((whole_above(_at), _between), otherwise=whole_above(_at) + 1)
+below = setup.size("below", "The mark below", _one_below / nearest * inches(1), division="nearest", when=Or(_between, entry > 0))
+above = setup.size("above", "The mark above", _one_above / nearest * inches(1), division="nearest")
 
-setup.note("on_the_mark", above <= below, "It falls on a mark of this tape: nothing is rounded.")
+setup.note("on_the_mark", Not(_between), "It falls on a mark of this tape: nothing is rounded.")
 
-setup.step("Hook the tape, find {below} and {above}; the true place is between them.", when=above > below)
-setup.step("Hook the tape and mark {length}.", when=above <= below)
+setup.step("Hook the tape, find {below} and {above}; the true place is between them.", when=_between)
+setup.step("Hook the tape and mark {length}.", when=Not(_between))
 
-# The picture: one tick's width each side of the place, magnified
+# The picture: a tick and a half each side of the place, magnified
 
 _tick = inches(1) / nearest
 setup.picture(
     "The place between its neighbours on the tape, magnified.",
-    box("wood", entry - _tick, 0, 2 * _tick, _tick * number("1/2")),
+    box("wood", entry - _tick * number("3/2"), 0, 3 * _tick, _tick * number("1/2")),
     line("edge", (below, 0), (below, _tick * number("1/2"))),
     line("edge", (above, 0), (above, _tick * number("1/2"))),
     line("face", (entry, 0), (entry, _tick * number("2/3"))),
-    label("{below}", (below, 0), "below", when=above > below),
-    label("{above}", (above, 0), "below", when=above > below),
+    label("{below}", (below, 0), "below"),
+    label("{above}", (above, 0), "below"),
     label("{length}", (entry, _tick * number("2/3")), "above"),
 )
 

@@ -11,7 +11,7 @@ setup = Setup(
     title="Grooved frame",
     stand="at the bench",
     job="A door, sash or vent from its opening: stiles, rails, panes and marks, with the groove and tenon for its own stock.",
-    machines=("table saw", "panes", "bench"),
+    machines=("table saw", "panes", "vents", "bench"),
     icon="M5 2h14v20H5zM8 5h8v6H8zM8 14h8v5H8z",
 )
 

@@ -100,6 +100,14 @@ def test_only_lengths_have_decimals_and_millimetres() -> None:
     assert {"value": 30, "text": "30\u00b0", "kind": "angle", "decimal": None, "mm": None} == results["edge_bevel"]
 
 
+def test_a_row_of_lengths_has_a_row_of_decimals_and_one_of_millimetres() -> None:
+    """Marks, as any length, are there to be set on a scale of either kind."""
+    marks = exact.answer("/slats.json", {})["data"]["results"]["marks"]
+
+    assert [0, 2.8, 5.6, 8.4, 11.2, 14] == [float(each) for each in marks["decimal"]]
+    assert [0, 71.1, 142.2, 213.4, 284.5, 355.6] == [float(each) for each in marks["mm"]]
+
+
 def test_a_choice_is_data_by_its_word() -> None:
     """A choice's value is the option's name."""
     assert {"value": "mitred", "text": "mitred"} == exact.answer("/ridge-cap.json", {"joint": "mitred"})["data"]["inputs"]["joint"]

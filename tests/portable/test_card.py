@@ -235,4 +235,4 @@ def test_a_metric_row_has_no_feet() -> None:
     """Beside a mark in millimetres stands the inch, and not feet and inches as well."""
     rows = [sheet("slats", run="72 in", units=units)["settings"][1]["marks"][-1] for units in ("in", "mm")]
 
-    assert [True, False] == [mark["has_feet"] for mark in rows]
+    assert [True, False] == ["ft" in mark["small"] for mark in rows]

@@ -36,7 +36,7 @@ ICS_NEAREST = {".1330": "9/64", ".3670": "23/64", ".8979": "57/64"}
 def reduced(ticks: int, division: int) -> str:
     """Write a fraction as a table prints it."""
     common = gcd(ticks, division)
-    return f"{ticks // common}/{division // common}"
+    return f"{ticks // common}/{division // common}" if common < division else str(ticks // division)
 
 
 def decimal_of(fraction: str, places: str) -> Decimal:
@@ -64,10 +64,10 @@ def test_every_64th_is_its_exact_decimal(ticks):
 
 @pytest.mark.parametrize("ticks", SIXTY_FOURTHS)
 def test_every_exact_decimal_is_its_64th(ticks):
-    """Cosgrove's table read backward (recomputed): the decimal stands on the mark, and the marks each side are that mark."""
+    """Cosgrove's table read backward (recomputed): the decimal stands on the mark, between the 64ths beside it."""
     texts = texts_of("fractions", entry=Decimal(ticks) / 64, nearest=64)
 
-    assert {texts["length"], texts["below"], texts["above"]} == {reduced(ticks, 64)}
+    assert [texts["below"], texts["length"], texts["above"]] == [reduced(each, 64) for each in (ticks - 1, ticks, ticks + 1)]
 
 
 @pytest.mark.parametrize("ticks", SIXTY_FOURTHS)
@@ -89,14 +89,14 @@ def test_the_nearest_64th_is_the_one_ics_works_out(entry, printed):
 @pytest.mark.parametrize("division", [8, 16, 32, 64, 128])
 @pytest.mark.parametrize("entry", ["0.133", "0.367", "0.8979", "1.0001", "15.4375", "48", "92.1 mm"])
 def test_the_marks_below_and_above_hold_the_entry_between_them(division, entry):
-    """The marks are whole ticks, one tick apart or the same, and the entry is not outside them (recomputed)."""
+    """The marks are whole ticks: one tick apart with the entry between them, or a tick to each side of an entry on a mark (recomputed)."""
     values = results_of("fractions", entry=entry, nearest=division)
     length = Fraction(entry) if "mm" not in entry else Fraction(entry.removesuffix(" mm")) / Fraction("25.4")
     below, above = Fraction(values["below"]), Fraction(values["above"])
 
     assert (below * division).denominator == (above * division).denominator == 1
-    assert below <= length <= above
-    assert above - below == (0 if (length * division).denominator == 1 else Fraction(1, division))
+    assert below < length < above
+    assert above - below == Fraction(2 if (length * division).denominator == 1 else 1, division)
 
 
 @pytest.mark.parametrize(

@@ -50,11 +50,11 @@ def test_neighbouring_marks_in_a_metric_shop() -> None:
 
 
 @pytest.mark.parametrize("entry", ["5/8", "0.1 + 0.2 + 0.2", "12.7 mm", "(0.6 / 0.2)"])
-def test_on_a_mark_both_neighbours_are_it(entry: str) -> None:
-    """A number on a mark is its own neighbour, also where doubles lie beside it."""
+def test_on_a_mark_the_neighbours_are_the_marks_beside_it(entry: str) -> None:
+    """A number on a mark has a neighbour a tick to each side, also where doubles lie beside the mark."""
     data = worked("fractions", entry=entry)
 
-    assert value(data, "below") == value(data, "above") == value(data, "length")
+    assert value(data, "length") - value(data, "below") == value(data, "above") - value(data, "length") == 1 / 64
     assert {"on_the_mark"} == raised(data)
 
 
@@ -80,3 +80,10 @@ def test_decimals_and_millimetres() -> None:
 
     assert close(3.625, result["decimal"])
     assert close(92.1, result["mm"])
+
+
+def test_nothing_is_below_nothing() -> None:
+    """The end of the tape has a mark above it only."""
+    data = worked("fractions", entry="0")
+
+    assert (False, 1 / 64) == ("below" in data["results"], value(data, "above"))
