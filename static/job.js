@@ -142,11 +142,16 @@ async function fieldChanged(event, ended) {
   }
   if (field.dataset.set === 'title') byId('job-choice').selectedOptions[0].textContent = field.value || NAMELESS;
   await draw();
+  hear(found(field.id));
   for (const each of work.querySelectorAll('.refused')) each.remove();
   // a count that is none is told where it was typed; the page is drawn anew by then
   const refused = key === 'quantity' || key === 'count' ? count_refused(entry.value) : '';
   if (refused) byId(field.id)?.parentElement.after(make('p', { className: 'note wrong refused', role: 'alert' }, refused));
 }
+
+// What changed out of sight of who listens.
+const hear = text => { byId('job-heard').textContent = text; };
+const found = id => [...byId(id)?.closest('.job-run, .line, .field')?.querySelectorAll('.note.wrong, .check.stop, .correct') ?? []].map(each => each.textContent).join(' ');
 
 const isTyping = () => work.contains(document.activeElement) && document.activeElement.matches('textarea, input:not([type=checkbox])');
 const isProse = ({ dataset: { set, key } }) => ['title', 'notes'].includes(set) || key === 'label';
@@ -172,7 +177,7 @@ async function remove(number) {
   await draw();
   if (!taken) return;
   out.push({ id, taken });
-  offerBack('Taken out. ');
+  offerBack(`${taken.item.label || 'It'} is taken out. `);
 }
 
 function offerBack(text) {
@@ -180,6 +185,9 @@ function offerBack(text) {
   const undo = make('button', { type: 'button' }, 'Put it back');
   undo.addEventListener('click', putBack);
   byId('job-says').append(undo);
+  // what was tapped is gone, and the focus with it
+  const { activeElement: held } = document;
+  if (held === document.body || !held.getClientRects().length) undo.focus({ preventScroll: true });
 }
 
 async function putBack() {
@@ -199,7 +207,8 @@ async function putBack() {
   if (!told && !whole) return draw();
   hush();
   if (out.length && !unsaved.size) offerBack('It is back. The one taken out before it: ');
-  if (whole) return;
+  hear('It is back.');
+  if (whole) return byId('job-choice').focus();
   await draw();
   byId(`label-${told.number}`)?.focus();
 }
@@ -248,7 +257,10 @@ async function showCode(job) {
   if (!drawer) return say('The code needs a signal the first time.');
   try {
     byId('job-code').innerHTML = drawer.renderSVG(link, { ecc: 'L', border: 4 });
+    byId('job-code').firstChild.setAttribute('role', 'img');
+    byId('job-code').firstChild.setAttribute('aria-label', 'Code of the link to this job');
     say('');
+    hear('The code is below.');
     byId('job-code').scrollIntoView({ block: 'nearest' });
   } catch {
     say('This job is too large for a code. Send it as a file or a link.');
@@ -282,7 +294,7 @@ async function copyLink(job, { coded, copied }) {
 }
 
 const DO = {
-  start: async () => choose(await keepNew(blank('New job'))),
+  start: async () => { await choose(await keepNew(blank('New job'))); hear('A new job.'); },
   boathouse: async () => {
     const text = await (await fetch('/static/boathouse.json')).text(), fresh = JSON.parse(text);
     fill_in(fresh);

@@ -189,6 +189,7 @@ function tellWhose(item, job) {
     stand.textContent = `${name}, in “${job.title}”${isOther ? `. Bare numbers here are ${unit === 'mm' ? 'mm' : 'inches'}.` : ''}`;
   };
   tell();
+  document.title = `${name}: ${document.title}`;
   byId('shop-units').addEventListener('input', tell);
   // the starting values would be those of another card
   document.querySelector('[data-anew]').hidden = true;

@@ -1,6 +1,8 @@
 // A setting as large as the screen, awake while it is looked at: first the answer's, then the others of the sheet.
 import { byId, make, readout } from './elements.js';
 
+const LEAST = 80;
+
 // `shown` names the setting that is large, `began` the one that was tapped.
 let sheet, lock, seen, shown = '', began = '';
 const first = () => document.querySelector('#sheet > .settings > li');
@@ -37,20 +39,28 @@ function draw() {
   if (!from) return sheet.close();
   const copy = (part, place = from) => place?.querySelector(part)?.cloneNode(true) ?? '';
   const letters = make('span', { className: 'fits' }, copy('.big .number, .value .number, .halt'), copy('.lean'));
-  const number = make('p', { className: 'huge' }, letters, copy('.big .unseen, .value .unseen'));
+  const number = make('p', { className: 'huge', id: 'sheet-number' }, letters, copy('.big .unseen, .value .unseen'));
   const buttons = make('div', { className: 'ways' }, make('button', { type: 'button' }, 'Close'));
   if (all.length > 1) {
     const label = labelled(next);
     buttons.prepend(make('button', { type: 'button', className: 'next', ariaLabel: `Next: ${label}`, onclick: () => { shown = nameOf(next); draw(); } }, label));
   }
+  // the number is said with the button that gets the focus
+  for (const button of buttons.children) button.setAttribute('aria-describedby', 'sheet-label sheet-number');
   sheet.replaceChildren(make('p', { id: 'sheet-label' }, labelled(from)), number,
     make('p', {}, copy('.big .small, .value .small')), copy('.tape', at ? from : first()), buttons);
   // a tap goes on to the next, and a second tap to the one behind it
   (nameOf(from) === began ? buttons.lastChild : buttons.firstChild).focus();
-  // as large as fits the room that the rest leaves it: measured at one size, then set in proportion
+  // letters that are large, or a screen that is small, leave the number less room than the rest: the tape makes way for it
+  sheet.classList.remove('tight');
+  sheet.classList.toggle('tight', fitted(number, letters) < LEAST);
+  number.style.fontSize = `${Math.max(Math.floor(fitted(number, letters)), 28)}px`;
+}
+
+// The size of letters, in px, that fits the room that the rest leaves: measured at one size, then taken in proportion.
+function fitted(number, letters) {
   number.style.fontSize = '50px';
-  const room = Math.min(number.clientWidth / letters.offsetWidth, number.clientHeight / letters.offsetHeight);
-  number.style.fontSize = `${Math.max(Math.floor(room * 50), 28)}px`;
+  return 50 * Math.min(number.clientWidth / letters.offsetWidth, number.clientHeight / letters.offsetHeight);
 }
 
 function put() {

@@ -1,5 +1,5 @@
 // Keys for a tape's fractions under the field that is being filled in.
-import { byId, make, readout, roomFor } from './elements.js';
+import { byId, heldBy, make, readout, roomFor } from './elements.js';
 // what is lit is shown over the keys: its listeners go first
 import './light.js';
 
@@ -37,11 +37,11 @@ function build() {
   stretch = make('figure', { className: 'picture stretch', ariaHidden: 'true' });
   pad = make('div', { className: 'pad', id: 'pad', hidden: true },
     stretch,
-    group('pad-top', title, heard, key('abc', 'The phone\u2019s own keyboard', turn, { className: 'turn' }), key('Done', '', done, { className: 'done' })),
+    group('pad-top', title, heard, key('abc', 'abc: the phone\u2019s own keyboard', turn, { className: 'turn' }), key('Done', '', done, { className: 'done' })),
     group('digits', ...Array.from('1234567890./', put)),
     group('parts', ...parts, between()),
     group('sums', sum('+', 'plus'), sum('\u2212', 'minus', ' - '), sum('\u00d7', 'times'), sum('\u00f7', 'divided by', ' / '), sum('(', 'open bracket', '('), sum(')', 'close bracket', ')'), between()),
-    group('tools', key('\u2032', 'feet', () => addUnit("'")), key('\u2033', 'inches', () => addUnit('"')), key('mm', 'millimetres', () => addUnit(' mm')),
+    group('tools', key('\u2032', 'feet', () => addUnit("'")), key('\u2033', 'inches', () => addUnit('"')), key('mm', 'mm, millimetres', () => addUnit(' mm')),
       key('', '', () => move(-1), { className: 'less' }), key('', '', () => move(1), { className: 'more' }),
       key('\u232b', 'Delete', takeBack), key('C', 'Clear', () => change('', 0, field.value.length))));
   pad.setAttribute('role', 'group');
@@ -127,7 +127,7 @@ function stretchOf(drawn) {
 function keepInSight() {
   const answer = readout(), part = field.closest('.field');
   roomFor(answer);
-  const held = () => answer && getComputedStyle(answer).position === 'sticky' ? answer.offsetHeight : 0;
+  const held = () => heldBy(answer);
   const isTight = () => pad.offsetHeight + part.offsetHeight + held() > innerHeight;
   // the field has its note: what the pad says can be spared, then the answer
   pad.classList.remove('brief', 'blind');
@@ -169,12 +169,14 @@ function putAway() {
 }
 
 function done() {
-  const answer = document.querySelector('#answer .grow, #answer a');
+  const served = field, answer = document.querySelector('#answer .grow, #answer a');
+  // of a page without an answer a finger has the tick next, and keys go on from the field
+  const next = answer ?? (touched ? served.closest('.job-run')?.querySelector('.tick input') : served);
   field.blur();
   close();
   const box = readout()?.getBoundingClientRect();
   if (box && (box.top < 0 || box.bottom > innerHeight)) readout().scrollIntoView();
-  answer?.focus({ preventScroll: true });
+  next?.focus({ preventScroll: true });
 }
 
 // To the phone's own keyboard and back; the bar stays, to come back by.
@@ -183,7 +185,7 @@ function turn() {
   served.inputMode = own ? 'text' : 'none';
   const button = pad.querySelector('.turn');
   button.textContent = own ? '\u00bd' : 'abc';
-  button.setAttribute('aria-label', own ? 'Keys for fractions' : 'The phone\u2019s own keyboard');
+  button.setAttribute('aria-label', own ? 'Keys for fractions' : 'abc: the phone\u2019s own keyboard');
   turning = true;
   served.blur();
   served.focus();
@@ -319,4 +321,5 @@ document.addEventListener('keydown', event => {
 document.addEventListener('click', ({ target }) => { if (touched && target.matches(LENGTHS) && target !== field) openAll(target); });
 document.addEventListener('htmx:afterRequest', followAnswer);
 addEventListener('resize', () => { if (field) keepInSight(); else roomFor(readout()); });
-roomFor(readout());
+// of what is there, since an answer is put in the place of another; a frame later, as room that is made changes its height
+new ResizeObserver(() => requestAnimationFrame(() => { if (!field) roomFor(readout()); })).observe(byId('answer') ?? byId('work'));

@@ -143,7 +143,7 @@ def respond_card(world, slug, query, part):
     view["wrong"] = [one for one in fields if one["wrong"]]
     view["is_wrong"] = len(view["wrong"]) > 0
     view["answers"] = [show_answer(bench) for bench in worked["benches"]]
-    view["sheets"] = [] if part == "answer" or part == "opening" else [show_sheet(bench) for bench in worked["benches"]]
+    view["sheets"] = [] if part == "answer" or part == "opening" else [show_sheet(bench, "2") for bench in worked["benches"]]
     return {"status": 422 if view["is_wrong"] else 200, "template": part if part in PARTS else "page", "view": view}
 
 

@@ -283,6 +283,7 @@ def show_answer(bench):
         "has_others": len(others) > 0,
         "stopped": stopped,
         "checks": checks[len(stopped) :],
+        "warned": [one for one in checks[len(stopped) :] if one["level"] != "note"],
         "corrections": shown_corrections(bench),
     }
 
@@ -304,8 +305,8 @@ def counted(one):
     return one
 
 
-def show_sheet(bench):
-    """The rest of the card: drawings, steps, trial, sizes, working, cautions and sources."""
+def show_sheet(bench, rank):
+    """The rest of the card: drawings, steps, trial, sizes, working, cautions and sources, under headings of that rank."""
     about = bench["about"]
     drawn = []
     for page, picture in enumerate([] if is_stopped(bench) else about["pictures"]):
@@ -324,6 +325,7 @@ def show_sheet(bench):
     boards = boards_drawn(bench)
     return {
         "title": about["title"],
+        "rank": rank,
         "settings": settings,
         "has_settings": len(settings) > 0,
         "heading": "Read it off" if about["stand"] == "at the desk" else "Set the machine",
@@ -377,7 +379,7 @@ def included_cards(bench):
     """The cards that stand inside this one, worked out from this one's values."""
     cards = []
     for inner in inner_benches(bench):
-        cards.append({"slug": inner["about"]["slug"], "checks": shown_checks(inner), "sheets": [show_sheet(inner)]})
+        cards.append({"slug": inner["about"]["slug"], "checks": shown_checks(inner), "sheets": [show_sheet(inner, "3")]})
     return cards
 
 

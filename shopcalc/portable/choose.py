@@ -4,11 +4,12 @@ A choice is `{"sum", "mains", "fills"}`; choices come ranked, the best first, ea
 are weighed: of those with one sum only the one of fewest pieces can be best, so one is kept for each sum.
 """
 
-from shopcalc.portable.snap import above, magnitude, nearest_of, same
+from shopcalc.portable.snap import above, common_part, magnitude, nearest_of, same
 
 KEEP = 4  # the best, and the next three
-# sums that agree to this part of an inch are one size; thousandths and 128ths come out whole, far from where a key turns
-SAME_SIZE = 1280000
+# sums that agree to this part of an inch are one size; thousandths, 128ths and hundredths of a mm come out whole, far from
+# where a key turns
+SAME_SIZE = 162560000
 NO_LIMIT = 1000000  # more inches, and more pieces, than there are
 
 
@@ -25,6 +26,24 @@ def sums_of(row, most):
                 add_sum(sums, places, one["sum"] + piece, one["pieces"] + [piece])
     sums.sort(key=lambda each: each["sum"])
     return sums
+
+
+def sums_at_most(row, shares):
+    """What the sums of a row that is summed in so many shares cannot be more than, of each share.
+
+    Every piece makes twice as many of them, but no more than there are places in their length on the finest scale that
+    has a mark for each piece: some thirty drills by 64ths have a few hundred sums.
+    """
+    grain = 0
+    total = 0
+    ways = 1
+    for piece in row:
+        size = nearest_of(piece * SAME_SIZE)
+        grain = common_part(grain, size)
+        total = total + size
+    for _ in range((len(row) + shares - 1) // shares):
+        ways = min(ways * 2, NO_LIMIT)
+    return ways if grain == 0 else min(ways, total // grain + 1)
 
 
 def add_sum(sums, places, total, pieces):
@@ -85,11 +104,17 @@ def ranked_choices(wanted, main_sums, fill_sums, limits, as_one):
         at = max(0, first_not_below(near, wanted - main["sum"]) - KEEP)
         last = min(len(near), at + 2 * KEEP)
         while at < last:
-            choice = made_of(main, near[at], as_one)
-            if may_be_used(choice, wanted, limits):
-                best = ranked_in(best, choice, wanted)
+            if len(best) < KEEP or not above(off_by(main["sum"] + near[at]["sum"], wanted), off_by(best[KEEP - 1]["sum"], wanted)):
+                choice = made_of(main, near[at], as_one)
+                if may_be_used(choice, wanted, limits):
+                    best = ranked_in(best, choice, wanted)
             at = at + 1
     return best
+
+
+def off_by(total, wanted):
+    """How far a sum is from what is wanted, to either side."""
+    return magnitude(total - wanted)
 
 
 def by_pieces(sums):
@@ -153,8 +178,8 @@ def ranked_in(best, choice, wanted):
 
 def is_better(one, other, wanted):
     """Whether `one` comes before `other`: nearer, rather over than under, fewer fills, fewer pieces."""
-    off = magnitude(one["sum"] - wanted)
-    other_off = magnitude(other["sum"] - wanted)
+    off = off_by(one["sum"], wanted)
+    other_off = off_by(other["sum"], wanted)
     if not same(off, other_off):
         return off < other_off
     if not same(one["sum"], other["sum"]):

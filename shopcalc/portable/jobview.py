@@ -108,6 +108,7 @@ def shown_lines(lines, name, errors):
 def shown_line(line, at, name, errors):
     """One line as its fields."""
     place = nth_line(name, at)
+    note = errors[place] if place in errors else ""
     fields = []
     for declared in LINE_FIELDS[name]:
         key = declared[0]
@@ -119,6 +120,8 @@ def shown_line(line, at, name, errors):
                 "value": str(line[key]) if key in line else "",
                 "is_count": declared[2] == "count",
                 "is_length": declared[2] == "length",
+                # a fault begins with the name of its field
+                "amiss": len(note.split(declared[1] + ": ")) > 1,
             }
         )
     return {
@@ -128,7 +131,7 @@ def shown_line(line, at, name, errors):
         "most": str(LINE_LETTERS[name]),
         "fields": fields,
         "wrong": place in errors,
-        "note": errors[place] if place in errors else "",
+        "note": note,
     }
 
 

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Not
+from sympy import And, Not, Or
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
@@ -19,6 +19,7 @@ from shopcalc.terms import (
     row_of,
     smaller,
     starts_of,
+    sums_at_most,
     total_of,
     whole_below,
 )
@@ -56,7 +57,7 @@ chippers = setup.lengths(
     "Chippers",
     "1/8, 1/8, 1/8, 3/32, 1/16",
     "What each one adds, by its carbide: outside jaws across the tips. All that you have, with commas between.",
-    most=10,
+    most=12,
     none=True,
     shop=True,
 )
@@ -65,7 +66,7 @@ shims = setup.lengths(
     "Shims",
     "0.004, 0.004, 0.008, 0.012, 0.020",
     "Outside jaws or a micrometer on each. All that you have, with commas between; leave it empty if there are none.",
-    most=10,
+    most=30,
     none=True,
     shop=True,
 )
@@ -81,6 +82,14 @@ under = setup.length(
 )
 
 # What to put on
+
+# before anything is weighed: what is left takes some tenths of a second
+setup.stop(
+    "too_many_sums",
+    Or(sums_at_most(chippers, 1) > 1100, sums_at_most(shims, 1) > 1100),
+    "So many pieces of sizes so unlike make more stacks than can be weighed: leave some out, or round their sizes to thousandths.",
+    change=shims,
+)
 
 wanted = setup.size("wanted", "Dado wanted", target + clearance, rounding="none")
 widest = setup.size("widest", "Widest stack there is", outer_pair + total_of(chippers) + total_of(shims), rounding="none")

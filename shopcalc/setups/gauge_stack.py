@@ -6,7 +6,7 @@ from sympy import And, Not
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
-from shopcalc.terms import choices_in, choose_blocks, chosen_mains, count_in, inches, larger, number, smaller, starts_of, total_of
+from shopcalc.terms import choices_in, choose_blocks, chosen_mains, count_in, inches, larger, number, smaller, starts_of, sums_at_most, total_of
 
 setup = Setup(
     slug="gauge-stack",
@@ -20,21 +20,28 @@ setup = Setup(
 # What is wanted, and what there is
 
 height = setup.length("height", "Height wanted", "17/32", "From the table to the top of the cut, as another card or the drawing says.")
-# two halves of ten have 2 x 1024 sums: a card in some 0.1 s where no two pieces are alike
 blocks = setup.lengths(
     "blocks",
     "Blocks and shanks",
     "1/16, 1/8, 3/16, 1/4, 3/8, 1/2, 3/4, 1, 3/32, 7/64",
-    "Setup blocks, planed strips, shanks of drills laid flat: calipers across each, with commas between. At most twenty.",
-    most=20,
+    "Setup blocks, planed strips, shanks of drills laid flat: calipers across each, with commas between. At most forty.",
+    most=40,
     shop=True,
 )
-most = setup.count("most", "Pieces at most", "3", "Few pieces rock less and hide less dust.", most=20)
+most = setup.count("most", "Pieces at most", "3", "Few pieces rock less and hide less dust.", most=40)
 
 # What to stack
 
+# before anything is weighed: what is left takes some tenths of a second
+setup.stop(
+    "too_many_sums",
+    sums_at_most(blocks, 2) > 2500,
+    "So many pieces of sizes so unlike make more stacks than can be weighed: leave some out, or type drills and blocks as fractions.",
+    change=blocks,
+)
+
 _ranked = setup.ranking("ranked", choose_blocks(height, blocks, most))
-_any = setup.ranking("any_number", choose_blocks(height, blocks, 20))
+_any = setup.ranking("any_number", choose_blocks(height, blocks, 40))
 reach = setup.setting("reach", "The stack reaches", total_of(chosen_mains(_ranked, 0)))
 stack = setup.setting("stack", "One on another", chosen_mains(_ranked, 0), kind="lengths", rounding="none")
 error = setup.size("error", "Stack less the height", reach - height, rounding="none")

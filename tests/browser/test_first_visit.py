@@ -164,5 +164,5 @@ def test_a_busy_server_is_told_and_asked_again(phone):
 
     page.unroute("**/boards?*")
     page.locator("#answer .readout").wait_for()
-    assert not page.locator("[data-signal=busy]").is_visible()
+    page.locator("[data-signal=busy]").wait_for(state="hidden")
     assert page.locator("#in-parts").input_value() == "36 x40"

@@ -30,7 +30,7 @@ def take_out(phone, label, left):
     """An item taken out in another tab, where so many are left."""
     other = job_page(phone)
     turn_to(other, "Items")
-    other.get_by_role("button", name=f"Take {label} out").click()
+    other.get_by_role("button", name=f"Take out {label}").click()
     until(other, f"document.querySelectorAll('.items li').length === {left}")
 
 
@@ -73,7 +73,7 @@ def test_a_card_stays_its_items_card_after_a_jump_and_when_its_item_is_put_back(
     page.evaluate("location.hash = '#care'")
     other = job_page(shop)
     turn_to(other, "Items")
-    other.get_by_role("button", name="Take Side door out").click()
+    other.get_by_role("button", name="Take out Side door").click()
     other.get_by_role("button", name="Put it back").click()
     until(other, "document.querySelectorAll('.items li').length === 7")
     page.locator("#in-stile").fill("4 3/4")
@@ -321,7 +321,7 @@ def test_what_was_taken_out_of_a_deleted_job_comes_back_after_it(shop: Phone) ->
     card = shop.context.new_page()
     card.goto(page.get_by_role("link", name="Its card").first.get_attribute("href"))
     card.locator(".stand", has_text="Side door").wait_for()
-    page.get_by_role("button", name="Take Ridge cap 30/45 out").click()
+    page.get_by_role("button", name="Take out Ridge cap 30/45").click()
     page.get_by_role("button", name="Put it back").wait_for()
     page.get_by_role("button", name="Delete this job").click()
     page.get_by_text("is deleted.").wait_for()
@@ -419,7 +419,7 @@ def test_an_item_taken_out_can_be_put_back(shop: Phone) -> None:
     """A slip of the thumb costs nothing."""
     page = with_boathouse(shop)
     turn_to(page, "Items")
-    page.get_by_role("button", name="Take Side door out").click()
+    page.get_by_role("button", name="Take out Side door").click()
     page.get_by_role("button", name="Put it back").wait_for()
     assert page.locator(".items li").count() == 6
 
@@ -433,7 +433,7 @@ def test_items_taken_out_one_after_another_come_back_so(shop: Phone) -> None:
     turn_to(page, "Items")
     before = kept(page)
     for name in ("Side door", "Door hinges"):
-        page.get_by_role("button", name=f"Take {name} out").click()
+        page.get_by_role("button", name=f"Take out {name}").click()
         page.locator(f"#work input[value='{name}']").wait_for(state="detached")
     for left in (6, 7):
         page.get_by_role("button", name="Put it back").click()
@@ -460,7 +460,7 @@ def test_an_item_takes_its_ticks_and_readings_with_it(shop: Phone) -> None:
     """The next item of the same number finds none, and putting it back brings them back."""
     page = with_boathouse(shop)
     turn_to(page, "Items")
-    page.get_by_role("button", name="Take Side door out").click()
+    page.get_by_role("button", name="Take out Side door").click()
     page.get_by_role("button", name="Put it back").wait_for()
     [job] = kept(page)
     assert [name for name in [*job["ticks"], *job["readings"]] if name.startswith("1/")] == []
@@ -491,7 +491,7 @@ def test_what_is_put_back_has_the_focus(shop: Phone) -> None:
     """Whoever goes by keyboard goes on from there."""
     page = with_boathouse(shop)
     turn_to(page, "Items")
-    page.get_by_role("button", name="Take Side door out").click()
+    page.get_by_role("button", name="Take out Side door").click()
     page.get_by_role("button", name="Put it back").click()
 
     until(page, "document.activeElement.value === 'Side door'")

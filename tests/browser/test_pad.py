@@ -99,7 +99,7 @@ def test_a_measurement_is_built_and_the_answer_follows(page):
         ("", ["1", "9", "slash", "3", "2"], "19/32"),
         ("2", ["space", "5", "slash", "3", "2"], "2 5/32"),
         ("6", ["feet", "6", "one half", "inches"], "6'6 1/2\""),
-        ("35", ["millimetres"], "35 mm"),
+        ("35", ["mm, millimetres"], "35 mm"),
         ("0", ["point", "7", "5"], "0.75"),
         ("31 1/4", ["Delete"], "31"),
         ("35 mm", ["Delete"], "35"),
@@ -259,7 +259,7 @@ def test_another_field_takes_the_pad_over(page):
 def test_the_phones_own_keyboard_is_a_key_away_and_back(page):
     """For words and brackets; a bar stays to come back by."""
     page.locator("#in-stock").tap()
-    tap(page, "The phone\u2019s own keyboard")
+    tap(page, "abc: the phone\u2019s own keyboard")
 
     assert page.locator("#in-stock").get_attribute("inputmode") == "text"
     assert page.evaluate("document.activeElement.id") == "in-stock"

@@ -12,7 +12,7 @@ from ..helpers import INCH_SHOP, UNITS, bench_of, exactly
 
 def sheet(slug: str, **typed: str) -> dict[str, Any]:
     """The sheet of a card."""
-    return dict(show_sheet(bench_of(slug, **typed)))
+    return dict(show_sheet(bench_of(slug, **typed), "2"))
 
 
 def answer(slug: str, **typed: str) -> dict[str, Any]:

@@ -7,7 +7,7 @@ from itertools import combinations
 import pytest
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.choose import KEEP, choices_in, choose_between, choose_blocks, choose_pieces, chosen_fills, chosen_mains, sums_of
+from shopcalc.portable.choose import KEEP, choices_in, choose_between, choose_blocks, choose_pieces, chosen_fills, chosen_mains, sums_at_most, sums_of
 
 from ..helpers import close, run
 
@@ -38,6 +38,25 @@ def test_the_nearest_comes_first_then_the_next_three() -> None:
     assert (KEEP, f("1/4", "1/8", "1/8")) == (choices_in(ranked), chosen_mains(ranked, 0))
     assert ([], f("0.004")) == (chosen_fills(ranked, 0), chosen_fills(ranked, 1))
     assert [] == chosen_mains(ranked, 4)
+
+
+@pytest.mark.parametrize("seed", range(40))
+def test_there_are_no_more_sums_than_are_reckoned_with(seed: int, phone_brain: MiniRacer) -> None:
+    """Of a row of any sizes, and of each half of it; the same on the phone."""
+    rng = random.Random(seed)
+    grain = rng.choice([Fraction(1, 64), Fraction(1, 1000), Fraction(5, 127), Fraction(1, 7919)])
+    row = [grain * rng.randint(1, 60) for _ in range(rng.randint(0, 9))]
+    halves = [sorted(row, reverse=True)[: len(row) // 2], sorted(row, reverse=True)[len(row) // 2 :]]
+    phone = run(phone_brain, "[sums_at_most(given[0], 1), sums_at_most(given[0], 2)]", [float(each) for each in row])
+
+    assert phone == [sums_at_most(row, 1), sums_at_most(row, 2)]
+    assert len(sums_of(row, 99)) <= sums_at_most(row, 1)
+    assert max(len(sums_of(half, 99)) for half in halves) <= sums_at_most(row, 2)
+
+
+def test_alike_pieces_make_few_sums() -> None:
+    """Thirty drills by 64ths are a few hundred sums, though there are a thousand million ways to take some of them."""
+    assert sums_at_most([Fraction(each, 64) for each in range(4, 34)], 1) == sum(range(4, 34)) + 1
 
 
 def test_chippers_come_before_shims() -> None:
@@ -101,9 +120,9 @@ def test_none_is_too_large() -> None:
 
 
 def test_two_shims_a_hair_apart_are_two() -> None:
-    """A tenth of a thousandth is kept, and a ten-thousandth of that is not."""
+    """A tenth of a thousandth is kept, and a hundred-thousandth of that is not."""
     assert f("0.0041", "0.004") == [one["sum"] for one in choose_pieces(Fraction("0.0041"), f("0.004", "0.0041"), [], Fraction(1), 1)]
-    assert f("0.00400001") == [one["sum"] for one in choose_pieces(Fraction("0.0041"), f("0.004", "0.00400001"), [], Fraction(1), 1)]
+    assert f("0.004000001") == [one["sum"] for one in choose_pieces(Fraction("0.0041"), f("0.004", "0.004000001"), [], Fraction(1), 1)]
 
 
 def fewest_by_sum(pieces: list[Fraction], most: int) -> dict[Fraction, int]:

@@ -202,7 +202,7 @@ def test_the_steps_are_those_of_the_stack(entries, said, unsaid):
 
 @pytest.mark.parametrize(
     ("name", "typed", "words"),
-    [("chippers", "1/8,,1/8", "Number 2 in the row"), ("shims", ", ".join(["1/64"] * 11), "at most 10"), ("target", "0", "zero")],
+    [("chippers", "1/8,,1/8", "Number 2 in the row"), ("shims", ", ".join(["1/64"] * 31), "at most 30"), ("target", "0", "zero")],
 )
 def test_what_cannot_be_read_says_why(name, typed, words):
     """A row with a hole, too many shims, a piece of nothing."""
@@ -210,3 +210,20 @@ def test_what_cannot_be_read_says_why(name, typed, words):
 
     assert found["status"] == 422
     assert words in found["data"]["errors"][name]
+
+
+def test_a_whole_pack_of_shims_is_weighed():
+    """Twenty-six shims of seven sizes are no more than some hundred sums."""
+    pack = ", ".join(["0.004"] * 5 + ["0.005"] * 5 + ["0.008"] * 4 + ["0.010"] * 4 + ["0.012"] * 3 + ["0.020"] * 3 + ["0.031"] * 2)
+
+    assert results_of("dado-stack", shims=pack, target="0.777", clearance="0.003")["error"] == pytest.approx(0, abs=1e-12)
+
+
+@pytest.mark.parametrize("name", ["chippers", "shims"])
+def test_pieces_that_nobody_can_weigh_are_told(name):
+    """Twelve sizes with nothing in common are left to be told apart by hand."""
+    odd = ", ".join(f"0.0{size * size:06}" for size in range(307, 307 + 12))
+    data = ask("dado-stack", **{name: odd})
+
+    assert [check["name"] for check in data["checks"]] == ["too_many_sums"]
+    assert "stack" not in data["results"]

@@ -150,7 +150,7 @@ def test_a_stack_far_off_is_not_built_again():
 
 @pytest.mark.parametrize(
     ("name", "typed", "words"),
-    [("blocks", "", "at least one"), ("blocks", ", ".join(["1"] * 21), "at most 20"), ("most", "0", "zero"), ("most", "21", "20")],
+    [("blocks", "", "at least one"), ("blocks", ", ".join(["1"] * 41), "at most 40"), ("most", "0", "zero"), ("most", "41", "40")],
 )
 def test_what_cannot_be_read_says_why(name, typed, words):
     """No blocks, too many, or a stack of none."""
@@ -165,3 +165,20 @@ def test_twenty_blocks_of_no_common_measure_are_weighed():
     values = results_of("gauge-stack", height="3.14159", blocks=", ".join(f"0.{317 + 7 * place * place}{place}3" for place in range(20)), most="20")
 
     assert abs(values["error"]) < 0.0001
+
+
+def test_a_whole_index_of_drills_is_weighed():
+    """Twenty-nine drills by 64ths from 1/16 to 1/2: whatever stands in 64ths up to an inch is two of them."""
+    drills = ", ".join(f"{size}/64" for size in range(4, 33))
+    values = results_of("gauge-stack", height="39/64", blocks=drills, most="2")
+
+    assert (values["error"], len(values["stack"])) == (0, 2)
+
+
+def test_pieces_that_nobody_can_weigh_are_told():
+    """Forty sizes with nothing in common: no answer is better than one that comes in an hour."""
+    odd = ", ".join(f"0.{size * size:06}" for size in range(307, 307 + 40))
+    data = ask("gauge-stack", blocks=odd)
+
+    assert [check["name"] for check in data["checks"]] == ["too_many_sums"]
+    assert data["results"] == {}
