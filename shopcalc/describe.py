@@ -95,7 +95,7 @@ def _describe_input(setup: Setup, declared: Input) -> dict[str, Any]:
         "columns": [{"name": each.name, "kind": each.kind, "values": [_limit(value) for value in each.values]} for each in declared.columns],
         "shop": declared.shop,
         "when": declared.when is not None,
-        "drawn": drawn_for(setup, declared),
+        "drawn": drawn_for(setup, declared) + drawn_inside(setup, declared.name),
     }
 
 
@@ -111,6 +111,12 @@ def drawn_for(setup: Setup, declared: Input) -> list[str]:
         beside = {name for each in following for name in _of(each.formula) if declared.reading and each.role == "correction"}
         names = beside if beside & drawn else {each.name for each in following} - names
     return sorted(names & drawn)
+
+
+def drawn_inside(setup: Setup, name: str) -> list[str]:
+    """The same in the drawings of the cards inside this one that share the input: `tenon/gauge_block`."""
+    sharing = [each.setup for each in setup.includes if name in each.setup.inputs and name not in each.given]
+    return [f"{inner.slug}/{drawn}" for inner in sharing for drawn in drawn_for(inner, inner.inputs[name])]
 
 
 def _describe_part(part: Part) -> dict[str, Any]:

@@ -4,10 +4,15 @@ import { byId } from './elements.js';
 // The values whose dimensions are lit.
 let lit = [];
 
+// What is drawn on a card inside another goes by that card's name too.
+function keyOf({ dataset: { of } }, inner) {
+  return inner && of ? `${inner.getAttribute('aria-labelledby').replace('inner-', '')}/${of}` : of;
+}
+
 // A field and its dimensions, in either direction.
 function light(...of) {
   lit = of;
-  for (const each of document.querySelectorAll('#sheet [data-of]')) each.classList.toggle('lit', of.includes(each.dataset.of) && !each.closest('.inner'));
+  for (const each of document.querySelectorAll('#sheet [data-of]')) each.classList.toggle('lit', of.includes(keyOf(each, each.closest('.inner'))));
 }
 
 // A finger is wider than a number on a drawing: the nearest within half a finger is meant.
@@ -22,10 +27,10 @@ function dimensionAt(picture, x, y) {
 }
 
 function follow(word) {
-  const { of } = word.dataset, entry = word.closest('.inner') ? null : byId(`in-${of}`);
-  if (entry) return entry.focus();
-  const within = word.closest('.inner') ?? byId('sheet');
-  light(of);
+  const { of } = word.dataset, inner = word.closest('.inner'), key = keyOf(word, inner), entry = byId(`in-${of}`);
+  if (entry && (!inner || entry.dataset.drawn.split(' ').includes(key))) return entry.focus();
+  const within = inner ?? byId('sheet');
+  light(key);
   within.querySelector(`li[data-of="${of}"], div[data-of="${of}"]`)?.scrollIntoView({ block: 'center' });
 }
 

@@ -98,7 +98,7 @@ function open(served) {
 
 // The drawing is out of sight while its numbers are typed: the stretch of it where the dimension stands, over the keys.
 function showStretch() {
-  const drawn = document.querySelector('#sheet > .picture svg:has(text.lit)');
+  const drawn = document.querySelector('#sheet .picture svg:has(text.lit)');
   stretch.hidden = !drawn;
   stretch.replaceChildren(drawn ? drawn.cloneNode(true) : '');
   if (drawn) stretch.firstChild.setAttribute('viewBox', stretchOf(drawn));

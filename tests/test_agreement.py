@@ -45,6 +45,7 @@ def in_pairs(batch: list[tuple[str, dict[str, str], str]]) -> list[list[Any]]:
 
 # what entries by chance hardly ever meet
 RARE: dict[str, list[dict[str, str]]] = {
+    "compound": [{"sides": "3", "lean": "10", "measured_face": "75", "measured_edge": "33"}] * 3,
     "dado-stack": [
         {"target": "0.751", "clearance": "0", "chippers": "1/8, 5/32, 1/8, 3/32", "shims": "0.004", "under": "0.01", "measured_dado": "47/64"},
         {"shims": ", ".join(f"0.00{size * size}" for size in range(107, 107 + 12))},

@@ -80,9 +80,10 @@ def test_the_program_is_in_declared_order() -> None:
         ("boards", "kerf", []),
         ("slats", "measured_spacer", ["even_gap"]),
         ("groove", "measured_groove", ["groove_width"]),
-        ("frame", "measured_groove", ["groove_found"]),
+        ("frame", "measured_groove", ["groove_found", "groove/groove_width"]),
+        ("frame", "gauge_block", ["tenon/gauge_block"]),
     ],
-    ids=["its own", "what follows", "what follows of two", "nothing", "a reading", "beside the stock", "as found"],
+    ids=["its own", "what follows", "what follows of two", "nothing", "a reading", "beside the stock", "as found", "on a card inside"],
 )
 def test_an_input_is_seen_on_the_drawing(slug: str, name: str, drawn: list[str]) -> None:
     """By its own dimension, else by those of what follows from it; a reading by that of what it is compared with."""
@@ -95,7 +96,9 @@ def test_an_input_is_seen_on_the_drawing(slug: str, name: str, drawn: list[str])
 def test_whatever_an_input_lights_is_drawn(slug: str) -> None:
     """Every name is that of a dimension of some picture of the card."""
     about = describe(setups()[slug])
+    inside = [describe(each.setup) for each in setups()[slug].includes]
     drawn = {shape["of"] for picture in about["pictures"] for shape in picture["shapes"]}
+    drawn |= {f"{one['slug']}/{shape['of']}" for one in inside for picture in one["pictures"] for shape in picture["shapes"]}
 
     assert {name for each in about["inputs"] for name in each["drawn"]} <= drawn
 

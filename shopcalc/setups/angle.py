@@ -98,6 +98,7 @@ setup.note(
     "which_side",
     And(saw_tilt <= 0, measured_rise > 0),
     "Off square by {measured_rise}, and that does not say to which side: look with a try square, and set the blade upright.",
+    change=measured_rise,
 )
 setup.trial(
     "Bevel a scrap, lying flat, at the tilt and set the bevel gauge to it, from face to bevel. From one point on the edge of a board draw the gauge's line and "

@@ -92,6 +92,7 @@ setup.note(
     "which_side",
     And(tilt <= 0, measured_offset > 0),
     "The faces differ by {measured_offset}, and that does not say which way the blade leans: look with a try square, and set it upright.",
+    change=measured_offset,
 )
 setup.after("fence_as_cut", "Fence for the bevel as cut", wide_face - measured_offset, when=And(setup.near(tilt_move), measured_offset < wide_face))
 setup.trial(

@@ -98,11 +98,25 @@ setup.note(
     "which_side",
     And(mitre_gauge <= 0, _sawn, measured_face < degrees(90)),
     "The cut is not square to the edge, and {measured_face} does not say to which side: look with a try square, and swing the gauge.",
+    change=measured_face,
 )
 setup.note(
     "which_face",
     And(blade_tilt <= 0, measured_edge < degrees(90)),
     "The cut is not square to the face, and {measured_edge} does not say to which side: look with a try square, and set the blade upright.",
+    change=measured_edge,
+)
+setup.note(
+    "face_by_hand",
+    And(Not(_sawn), abs(measured_face - face_angle) > degrees(1)),
+    "On the face the cut stands at {measured_face}, and {face_angle} is wanted: knife the line again, and plane to it.",
+    change=measured_face,
+)
+setup.note(
+    "edge_by_hand",
+    And(Not(_sawn), abs(measured_edge - edge_angle) > degrees(1)),
+    "Between face and cut there are {measured_edge}, and {edge_angle} are wanted: plane until the bevel gauge lies flat.",
+    change=measured_edge,
 )
 setup.trial("Cut one end of a scrap as wide as the sides and read both angles.")
 setup.trial("Then tape a whole ring of scrap together: the last joint shows all errors added up.")

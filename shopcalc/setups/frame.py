@@ -339,6 +339,7 @@ setup.operation("horns", "glue-up", "Saw the horns off", horn, machine="bench", 
 # The pictures
 
 _width, _height = frame_width, frame_height
+_bay_and_rail = bay_height + mid_rail
 setup.picture(
     "The frame in its opening, seen from outside: stiles run through, rails stand between them, glass in the bays.",
     box("ghost", -gap_side, -gap_foot, opening_width, opening_height),
@@ -346,7 +347,7 @@ setup.picture(
     box("wood", _width - stile, -horn, stile, stile_length),
     box("wood", stile, _height - top_rail, rail_shoulder, top_rail),
     box("wood", stile, 0, rail_shoulder, bottom_rail),
-    box("glass", stile, even_marks(bottom_rail, bay_height + mid_rail, mid_rails + 1), rail_shoulder, bay_height),
+    box("glass", stile, even_marks(bottom_rail, _bay_and_rail, mid_rails + 1), rail_shoulder, bay_height),
     box("wood", stile, shifted(mid_rail_marks, -horn), rail_shoulder, mid_rail),
     box("glass", stile + groove_depth, -shed_overhang, rail_shoulder - 2 * groove_depth, bottom_rail + shed_overhang, when=shed),
     dimension(opening_width, (-gap_side, _height + gap_head), (_width + gap_side, _height + gap_head), "above"),
@@ -359,7 +360,8 @@ setup.picture(
     label("stile", (_width - stile / 2, _height / 2)),
     label("top rail", (_width / 2, _height - top_rail / 2)),
     label("bottom rail", (_width / 2, bottom_rail / 2)),
-    label("mid rail", (_width / 2, bottom_rail + bay_height + mid_rail / 2), when=mid_rails >= 1),
+    *(label("mid rail", (_width / 2, bottom_rail + place * _bay_and_rail - mid_rail / 2), when=mid_rails >= place) for place in range(1, 7)),
+    *(label("pane", (_width / 2, bottom_rail + place * _bay_and_rail + bay_height / 2), when=mid_rails >= place) for place in range(7)),
 )
 _cheek = (stock - groove_found) / 2
 _tongue = groove_depth - end_play

@@ -94,8 +94,15 @@ setup.caution(
     "All the blocks together do not reach {height}: plane a strip to it, or put a longer block in.",
     change=blocks,
 )
-setup.note("a_little_over", over <= inches("1/64"), "The stack is {over} over the height: leave so much light between tooth and straightedge.")
-setup.note("a_little_short", short <= inches("1/64"), "The stack is {short} short of the height: lay feeler gauges or slips of paper so thick on it.")
+setup.note(
+    "a_little_over", over <= inches("1/64"), "The stack is {over} over the height: leave so much light between tooth and straightedge.", change=blocks
+)
+setup.note(
+    "a_little_short",
+    short <= inches("1/64"),
+    "The stack is {short} short of the height: lay feeler gauges or slips of paper so thick on it.",
+    change=blocks,
+)
 setup.note(
     "more_pieces",
     abs(more_reach - height) < abs(error),

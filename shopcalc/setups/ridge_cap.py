@@ -156,6 +156,7 @@ setup.note(
     "which_side",
     And(edge_bevel <= 0, measured_bevel > 0),
     "Off square by {measured_bevel}, and that does not say to which side: look with a try square.",
+    change=measured_bevel,
 )
 _tilted = And(edge_bevel > 0, edge_bevel <= degrees(45))
 _on_edge = edge_bevel > degrees(45)

@@ -148,11 +148,17 @@ cheek_play_as_cut = setup.after(
 shoulder_as_cut = setup.after(
     "shoulder_as_cut", "Shoulder as cut", (stock - measured_tenon) / 2, when=And(setup.near(blade_move), measured_tenon < stock)
 )
-setup.note("will_not_enter", measured_tenon > groove_width, "At {measured_tenon} the trial tenon does not enter a groove of {groove_width} yet.")
+setup.note(
+    "will_not_enter",
+    measured_tenon > groove_width,
+    "At {measured_tenon} the trial tenon does not enter a groove of {groove_width} yet.",
+    change=measured_tenon,
+)
 setup.note(
     "cheeks_will_not_enter",
     And(_has_cheeks, measured_cheeks > groove_width),
     "At {measured_cheeks} across its cheeks the tenon does not enter a groove of {groove_width} yet.",
+    change=measured_cheeks,
 )
 setup.trial("Mill a scrap with the rails. Cut both shoulders and type in what is left between the two cuts.")
 setup.trial("Then cut both cheeks in the jig and type in the tenon.", when=_has_cheeks)

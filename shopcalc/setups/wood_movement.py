@@ -151,6 +151,7 @@ setup.note(
     "tight",
     swell > 0,
     "Set without room, this board of {width} swells {swell}: the gap between slats closes and they bow, a panel pushes its frame apart.",
+    change=width,
 )
 setup.note(
     "only_swells",

@@ -70,6 +70,19 @@ def test_a_choice_lights_what_follows_from_it(page):
     until(page, f"{LIT}.includes('even_gap')")
 
 
+def test_a_field_lights_its_dimensions_on_the_cards_inside(page):
+    """The gauge block of a frame's tenons is drawn on the tenon's card alone; a tap there leads back to its field."""
+    page.goto("/frame?stock=1+1/2")
+    ready(page)
+    page.locator("#in-gauge_block").focus()
+    until(page, f"{LIT}.join() === 'gauge_block'")
+    page.locator("#in-kerf").focus()
+    until(page, f"!{LIT}.includes('gauge_block')")
+    page.locator(".inner .picture text[data-of=gauge_block]").first.click()
+
+    until(page, "document.activeElement.id === 'in-gauge_block'")
+
+
 def test_the_field_keeps_its_place_when_the_drawing_comes_back(held, page):
     """While an entry is a slip there is no drawing; it comes back with the entry that can be read, and covers nothing."""
     held.excuse("the server responded with a status of 422")

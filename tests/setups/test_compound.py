@@ -177,3 +177,20 @@ def test_the_first_picture_takes_the_edges_off():
 def test_the_edges_are_named_as_in_the_steps(lean, labels):
     """A flat frame has an outer and an inner edge."""
     assert [word["text"] for word in drawn_of("compound", 1, lean=lean)["words"] if word["of"] == ""] == labels
+
+
+@pytest.mark.parametrize(
+    ("entries", "told"),
+    [
+        ({"measured_face": "75"}, ["face_by_hand"]),
+        ({"measured_edge": "33"}, ["edge_by_hand"]),
+        ({"measured_face": "74", "measured_edge": "32"}, []),
+        ({"measured_face": "60", "measured_edge": "60", "sides": "4"}, []),
+    ],
+    ids=["the face", "the edge", "within a degree", "at the saw"],
+)
+def test_a_cut_by_hand_that_is_off_is_planed(entries, told):
+    """No saw is set, so nothing is tilted or swung: the line and the bevel gauge say where wood stands."""
+    checks = ask("compound", **{"sides": "3", "lean": "10", **entries})["checks"]
+
+    assert [check["name"] for check in checks if check["name"].endswith("_by_hand")] == told

@@ -36,7 +36,7 @@ NOTES = {
     "angle": {"complement_set", "level", "which_side"},
     "bevel": {"square_rip", "which_side"},
     "boards": {"as_cheap_as_can_be", "as_few_as_can_be"},
-    "compound": {"flat", "upright", "which_face", "which_side"},
+    "compound": {"edge_by_hand", "face_by_hand", "flat", "upright", "which_face", "which_side"},
     "dado-stack": {"more_than_two", "none_again", "wider_than_widest"},
     "door-edge": {"square_will_do"},
     "fractions": {"on_the_mark"},
