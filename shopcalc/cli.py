@@ -1,6 +1,7 @@
 """The command line: `shopcalc serve`, `list`, `card`, `job` and `export`."""
 
 import json
+import re
 import sys
 from collections.abc import Sequence
 from pathlib import Path
@@ -9,6 +10,8 @@ from typing import Any, TextIO
 import click
 
 from shopcalc import __version__, exact
+
+CONTROLS = re.compile("[\x00-\x09\x0b-\x1f\x7f-\x9f]")
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"]})
@@ -36,7 +39,9 @@ def serve(host: str, port: int) -> None:
         raise click.ClickException(f"cannot listen on {host}:{port}: {reason}") from problem
     # a name with several addresses, as localhost often is, gives a server that listens on each and has no one port
     listens = server.effective_port if hasattr(server, "effective_port") else server.effective_listen[0][1]
-    _say(f"shopcalc is at http://{'localhost' if host == '127.0.0.1' else host}:{listens}/  (Ctrl+C ends it)")
+    # in an address the numbers of a newer network stand in brackets
+    named = {"127.0.0.1": "localhost"}.get(host, f"[{host}]" if ":" in host else host)
+    _say(f"shopcalc is at http://{named}:{listens}/  (Ctrl+C ends it)")
     server.run()
 
 
@@ -72,7 +77,7 @@ def card(slug: str, entries: Sequence[str], as_json: bool) -> None:
     if found["status"] != 200:
         _fail(found["data"]["errors"], as_json)
     if as_json:
-        click.echo(json.dumps(found["data"], indent=2, ensure_ascii=False))
+        _print_json(found["data"])
     else:
         view = exact.answer(f"/{slug}", query)["view"]
         _print_card(found["data"], {**view["sheets"][0], **view["answers"][0]})
@@ -95,7 +100,7 @@ def work_job(file: TextIO, as_json: bool) -> None:
         _fail(found["data"]["errors"], as_json)
     data = found["data"]
     if as_json:
-        click.echo(json.dumps(data, indent=2, ensure_ascii=False))
+        _print_json(data)
     else:
         _print_job(exact.answer_document("/job", text)["view"])
     if data["errors"]:
@@ -113,19 +118,41 @@ def export(folder: Path) -> None:
     try:
         count = write_files(folder)
     except OSError as fault:
-        raise click.ClickException(f"{folder} cannot be written: {fault.strerror}") from fault
+        raise click.ClickException(f"{folder} cannot be written: {fault.strerror or fault}") from fault
     _say(f"{count} files written to {folder}")
 
 
 def _say(text: str, err: bool = False) -> None:
-    """Print a text. A page's numbers hold together by spaces that do not break; a terminal's lines are whole, and are searched."""
-    click.echo(text.replace("\u00a0", " "), err=err)
+    """Print a text. A page's numbers hold together by spaces that do not break; a terminal's lines are whole, and are searched.
+
+    What is typed in a job may hold what a terminal would obey, and a file or a pipe may not take every letter.
+    """
+    plain = CONTROLS.sub("", text.replace("\u00a0", " "))
+    encoding = (sys.stderr if err else sys.stdout).encoding or "utf-8"
+    if not _fits(plain, encoding):
+        plain = plain.replace("\u2212", "-").encode(encoding, "replace").decode(encoding)
+    click.echo(plain, err=err)
+
+
+def _fits(text: str, encoding: str) -> bool:
+    """Whether every letter of a text can be written so."""
+    try:
+        text.encode(encoding)
+    except UnicodeEncodeError:
+        return False
+    return True
+
+
+def _print_json(data: Any) -> None:
+    """Print data as JSON, with letters escaped where they could not be written."""
+    text = json.dumps(data, indent=2, ensure_ascii=False)
+    click.echo(text if _fits(text, sys.stdout.encoding or "utf-8") else json.dumps(data, indent=2))
 
 
 def _fail(errors: dict[str, str], as_json: bool) -> None:
     """Print the errors and end with status 2."""
     if as_json:
-        click.echo(json.dumps({"errors": errors}, indent=2, ensure_ascii=False))
+        _print_json({"errors": errors})
     else:
         _complain(errors)
     sys.exit(2)

@@ -1,11 +1,15 @@
 """Writes the app as files for a static host: the first visit is answered by these, every later one by the worker."""
 
-import shutil
 from pathlib import Path
 
 from shopcalc import exact, files, phone
 from shopcalc.catalogue import setups
 from shopcalc.render import render
+
+NO_SCRIPTS = (
+    '<noscript><p class="unknown">Scripts are off, and this is a copy without a server: whatever is typed or stands in the address, '
+    "these are the values that a card starts with.</p></noscript>"
+)
 
 
 def write_files(folder: Path) -> int:
@@ -23,11 +27,13 @@ def write_files(folder: Path) -> int:
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_bytes(text.encode())
-    shutil.copytree(files.folder("static"), folder / "static", dirs_exist_ok=True)
-    for path in (folder / "static").iterdir():
-        if files.is_light(path.name):
-            path.write_bytes(files.light_script(path.name).encode())
-    return len(written) + sum(path.is_file() for path in (folder / "static").rglob("*"))
+    static = files.folder("static")
+    copied = [path.relative_to(static) for path in static.rglob("*") if path.is_file()]
+    for each in copied:
+        path = folder / "static" / each
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(files.light_script(str(each)).encode() if files.is_light(str(each)) else (static / each).read_bytes())
+    return len(written) + len(copied)
 
 
 def _page(address: str) -> str:
@@ -37,4 +43,5 @@ def _page(address: str) -> str:
     policy = "; ".join(part for part in phone.POLICY.split("; ") if not part.startswith("frame-ancestors"))
     # a static page cannot see its query: the page's script waits for the worker, which can
     meta = f'<meta name="shopcalc-static" content="yes">\n<meta http-equiv="Content-Security-Policy" content="{policy}">'
-    return render(found["template"], found["view"]).replace('<meta charset="utf-8">', f'<meta charset="utf-8">\n{meta}', 1)
+    page = render(found["template"], found["view"]).replace('<meta charset="utf-8">', f'<meta charset="utf-8">\n{meta}', 1)
+    return page.replace("</header>", f"</header>\n{NO_SCRIPTS}", 1) if address[1:] in setups() else page

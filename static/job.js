@@ -7,9 +7,20 @@ import { LAST, blank, change, everyJob, forget, hush, keepNew, others, read, rec
 const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, NAMELESS = 'Job';
 const page = byId('job'), work = byId('work');
 
+// A static host answers no job: its worker does, which a first visit is still installing.
+async function answering() {
+  const { serviceWorker } = navigator;
+  if (!document.querySelector('meta[name="shopcalc-static"]') || !serviceWorker || serviceWorker.controller) return;
+  await new Promise(done => {
+    serviceWorker.addEventListener('controllerchange', done, { once: true });
+    setTimeout(done, LONGEST_WAIT);
+  });
+}
+
 // A server that works other jobs says so, and is asked again, unless nobody waits for the answer any more.
 async function asked(job, kind = '', asking = new AbortController()) {
   const { signal } = asking, body = JSON.stringify(job);
+  await answering();
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {
     const late = setTimeout(() => asking.abort(), LONGEST_WAIT);
     try {
@@ -83,9 +94,10 @@ async function drawn() {
     // a job that is refused for what was just typed keeps its page, where it can be mended
     if (response.status !== 200 && work.querySelector('[data-set]')) return say(textOf(text));
     const { id, value: typed, selectionStart: from, selectionEnd: to } = document.activeElement ?? {};
-    work.dataset.at ??= recall(VIEW) || 'items';
     work.dataset.job = current;
     work.innerHTML = text;
+    const view = recall(VIEW);
+    work.dataset.at ??= byId(`view-${view}`) ? view : 'items';
     for (const link of work.querySelectorAll('a[href*="#item="]')) link.hash = link.hash.replace('=', `=${current}/`);
     markView();
     if (first) turnTo(work.dataset.at);
@@ -218,8 +230,9 @@ async function takeIn(text, from) {
   let job;
   if (new Blob([text]).size > LARGEST) return say(`${from} is larger than a job can be. Nothing was changed.`);
   try { job = JSON.parse(text); } catch { return say(`${from} is cut short, or is no job. Nothing was changed.`); }
-  const response = await asked(job).catch(() => null);
-  if (!response?.headers.get('X-Part')) return say('It cannot be checked without a signal or a copy of this page here. Nothing was changed.');
+  const response = await asked(job).catch(fault => fault);
+  if (response.name === 'AbortError') return say(`${from} takes longer to work out than is waited for. Nothing was changed.`);
+  if (!response.headers?.get('X-Part')) return say('It cannot be checked without a signal or a copy of this page here. Nothing was changed.');
   if (response.status !== 200) {
     say(`${from} was not taken. ${textOf(await response.text())}`);
     return true;

@@ -6,16 +6,23 @@ import { meantIn } from './units.js';
 import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.2.js';
 
 let store = createStore('shopcalc', 'jobs');
-export const others = 'BroadcastChannel' in self ? new BroadcastChannel('shopcalc-jobs') : null;
+export const others = channel();
 // where the job worked on last is remembered
 export const LAST = 'shopcalc.job';
 const LONGEST_WAIT = 5000;
+// What a shop can be set to, of what is chosen and not typed: a job is refused for any other.
+const KNOWN = { tape: ['8', '16', '32', '64', '128'], units: ['in', 'mm'] };
 
 // What the storage would not take, of each job: the edits, which are made again on what is stored once it takes them, the
 // job that a new one began with, and the job as they leave it.
 export const unsaved = new Map();
 // The jobs as they were last seen here, for when the storage gives nothing for a while.
 const seen = new Map();
+
+function channel() {
+  // where storage is forbidden so is talk between tabs, in some browsers
+  try { return new BroadcastChannel('shopcalc-jobs'); } catch { return null; }
+}
 
 export function say(text) {
   const line = byId('job-says') ?? byId('job-added');
@@ -98,7 +105,7 @@ export async function change(id, edit, usual) {
     unsaved.set(id, { edits: [...edits, edit], first, job });
     say(fault.name === 'QuotaExceededError'
       ? 'Not saved: the storage of this device is full. Save the job as a file before you close this page.'
-      : 'Not saved: this browser keeps nothing for this page. Save the job as a file before you close it.');
+      : `Not saved: this browser keeps nothing for this page. ${byId('job-says') ? 'Save the job as a file before you close it.' : 'Allow it to, or use another, to build a job.'}`);
   }
   others?.postMessage(id);
 }
@@ -124,7 +131,10 @@ export function blank(title) {
 }
 
 function shopNow() {
-  try { return Object.fromEntries(JSON.parse(recall('shopcalc.shop.1') || '[]')); } catch { return {}; }
+  try {
+    const kept = JSON.parse(recall('shopcalc.shop.1') || '[]').filter(([name, text]) => typeof text === 'string' && (KNOWN[name]?.includes(text) ?? true));
+    return Object.fromEntries(kept);
+  } catch { return {}; }
 }
 
 // Jobs of one title stand in the order in which they came: the time goes before the rest of the name.

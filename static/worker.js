@@ -43,7 +43,7 @@ async function carryOver(older) {
   const cache = await caches.open(CACHE);
   for (const path of KEPT_LATER) {
     const kept = await older.match(path);
-    if (kept) await cache.put(path, kept).catch(() => {});
+    if (kept && isFile(kept)) await cache.put(path, kept).catch(() => {});
   }
 }
 
@@ -53,8 +53,13 @@ async function keptFile(request, url) {
   if (kept) return kept;
   const answer = await fetch(request);
   // a full storage takes nothing, and the answer is there all the same
-  if (answer.ok) await cache.put(url.pathname, answer.clone()).catch(() => {});
+  if (isFile(answer)) await cache.put(url.pathname, answer.clone()).catch(() => {});
   return answer;
+}
+
+// What a network sends that wants somebody to sign in, or a host for a page that it has not, is none of the files.
+function isFile(answer) {
+  return answer.ok && !answer.redirected && !/html/.test(answer.headers.get('Content-Type'));
 }
 
 async function aboutJob(request, url) {
@@ -65,7 +70,9 @@ function answerHere(request, url) {
   const path = decoded(url.pathname);
   if (path.startsWith('/static/') || path === '/worker.js') return fetch(request);
   // scripts run where a worker runs, so a page may open with its answer and fetch the rest once that is painted
-  return asResponse(answer(path, [...url.searchParams], request.headers.get('HX-Target') || 'opening'));
+  const found = answer(path, [...url.searchParams], request.headers.get('HX-Target') || 'opening');
+  // what is no card may be another page of the same host
+  return found.part === 'missing' ? fetch(request).catch(() => asResponse(found)) : asResponse(found);
 }
 
 function asResponse(found) {

@@ -28,7 +28,7 @@ class Serving:
     def __init__(self, app: App) -> None:
         self._app = app
         self._held: dict[str, threading.Event] = {}
-        self._replaced: dict[str, tuple[str, bytes]] = {}
+        self._replaced: dict[str, tuple[str, str, bytes]] = {}
         self._server = make_server("127.0.0.1", 0, self._answer, server_class=_Server, handler_class=_Quiet)
         self._thread = threading.Thread(target=self._server.serve_forever, kwargs={"poll_interval": 0.02}, daemon=True)
         self._thread.start()
@@ -41,8 +41,8 @@ class Serving:
         if path in self._held:
             self._held[path].wait(timeout=10)
         if path in self._replaced:
-            status, body = self._replaced[path]
-            start(status, [("Content-Type", "text/javascript"), ("Cache-Control", "no-cache")])
+            status, kind, body = self._replaced[path]
+            start(status, [("Content-Type", kind), ("Cache-Control", "no-cache")])
             return [body]
         return self._app(environ, start)
 
@@ -50,9 +50,13 @@ class Serving:
         """Keep everyone who asks for `path` waiting until the event returned is set."""
         return self._held.setdefault(path, threading.Event())
 
-    def replace(self, path: str, text: str, status: str = "200 OK") -> None:
+    def replace(self, path: str, text: str, status: str = "200 OK", kind: str = "text/javascript") -> None:
         """Serve this text at `path` from now on."""
-        self._replaced[path] = (status, text.encode())
+        self._replaced[path] = (status, kind, text.encode())
+
+    def restore(self, path: str) -> None:
+        """Serve the app's own at `path` again."""
+        del self._replaced[path]
 
     def stop(self) -> None:
         """Take the server away: nothing answers at its address any more."""

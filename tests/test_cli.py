@@ -1,6 +1,10 @@
 """The command line."""
 
 import json
+import os
+import shutil
+import subprocess
+import sys
 
 import pytest
 from click.testing import CliRunner, Result
@@ -222,3 +226,43 @@ def test_serve_says_where_it_is(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("waitress.create_server", lambda *args, **more: Served())
 
     assert "http://localhost:8123/" in call("serve", "--port", "0").output
+
+
+@pytest.mark.parametrize("encoding", ["cp1252", "cp437", "ascii", "utf-8"])
+def test_a_card_is_whole_whatever_letters_a_pipe_takes(encoding: str) -> None:
+    """A minus that cannot be written is a hyphen, and no line is left out."""
+    printed = subprocess.run(
+        [sys.executable, "-m", "shopcalc", "card", "dado-stack", "units=mm", "target=19"],
+        env={**os.environ, "PYTHONIOENCODING": encoding}, capture_output=True, check=True,
+    ).stdout.decode(encoding)  # fmt: skip
+    whole = call("card", "dado-stack", "units=mm", "target=19").output
+
+    assert "\u2212" in whole
+    if encoding != "utf-8":
+        whole = whole.replace("\u2212", "-").encode(encoding, "replace").decode(encoding)
+    assert whole.splitlines() == printed.splitlines()
+
+
+def test_a_job_cannot_steer_the_terminal(tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """What a terminal would obey is left out of what is printed of a job from outside."""
+    path = tmp_path / "job.json"
+    job = {**json.loads(files.static_text("boathouse.json")), "title": "Shed\u001b]0;mine\u0007\u001b[2J"}
+    path.write_text(json.dumps(job), "utf-8")
+    printed = call("job", str(path)).output
+
+    assert "Shed" in printed
+    assert not set(printed) & {"\u001b", "\u0007"}
+
+
+def test_a_read_only_installation_can_be_written_twice(tmp_path, monkeypatch: pytest.MonkeyPatch) -> None:  # type: ignore[no-untyped-def]
+    """The files that are written are the writer's own, whatever may be done with those they are copied from."""
+    static = tmp_path / "static"
+    shutil.copytree(files.folder("static"), static)
+    for each in static.rglob("*"):
+        each.chmod(0o444 if each.is_file() else 0o555)
+    static.chmod(0o555)
+    whole = files.folder
+    monkeypatch.setattr(files, "folder", lambda name: static if name == "static" else whole(name))
+    for _ in range(2):
+        assert "files written" in call("export", str(tmp_path / "out")).output
+        assert all(os.stat(each).st_mode & 0o200 for each in (tmp_path / "out").rglob("*"))

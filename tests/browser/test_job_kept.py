@@ -495,3 +495,16 @@ def test_what_is_put_back_has_the_focus(shop: Phone) -> None:
     page.get_by_role("button", name="Put it back").click()
 
     until(page, "document.activeElement.value === 'Side door'")
+
+
+def test_what_is_remembered_and_is_nothing_here_is_left_aside(shop: Phone) -> None:
+    """A view of another version, and a tape that is none, leave a page that works and a new job that can be worked."""
+    page = job_page(shop)
+    page.evaluate("localStorage['shopcalc.view'] = 'elsewhere'")
+    page.evaluate("kept => { localStorage['shopcalc.shop.1'] = kept; }", '[["tape","banana"],["kerf",5],["units","mm"]]')
+    page.reload()
+    page.locator("#job-choice.ready").wait_for(state="attached")
+    page.get_by_role("button", name="New", exact=True).click()
+    page.locator("#items").wait_for()
+
+    wait_until_kept(page, lambda job: job["shop"] == {"units": "mm"})

@@ -105,6 +105,22 @@ def test_the_drawer_of_codes_is_kept_when_it_was_used_once(phone: Phone) -> None
         phone.context.set_offline(False)
 
 
+def test_a_page_in_the_place_of_the_drawer_of_codes_is_not_kept(phone: Phone) -> None:
+    """A network that wants somebody to sign in answers everything with its own page; when it is gone the code is drawn."""
+    phone.excuse("Failed to load module script")
+    phone.serving.replace("/static/vendor/uqr-0.1.2.mjs", "<html><h1>Sign in</h1></html>", kind="text/html")
+    page = with_boathouse(phone)
+    phone.wait_for_copy(page)
+    page.get_by_role("button", name="Show as a code").click()
+    page.get_by_text("needs a signal the first time").wait_for()
+    phone.serving.restore("/static/vendor/uqr-0.1.2.mjs")
+    page.reload()
+    page.locator("#job-choice.ready").wait_for()
+    page.get_by_role("button", name="Show as a code").click()
+
+    page.get_by_role("img", name="Code of the link to this job").wait_for()
+
+
 def test_the_drawer_of_codes_is_carried_into_a_newer_version(phone: Phone) -> None:
     """What was used once needs no signal in the next version either."""
     page = with_boathouse(phone)

@@ -9,9 +9,16 @@ import pytest
 from shopcalc.export import write_files
 
 from ..serving import Serving
+from .jobs import BOATHOUSE
 from .phone import SCREEN, Phone, borrowed, readout, wait_for_card
 
 pytestmark = pytest.mark.browser
+
+LINK = """async job => {
+    const squeezed = new Blob([job]).stream().pipeThrough(new CompressionStream('deflate-raw'));
+    const bytes = new Uint8Array(await new Response(squeezed).arrayBuffer());
+    return '/job#job=' + btoa(String.fromCharCode(...bytes)).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
+}"""
 
 
 def hand_out(folder, environ, start):
@@ -92,3 +99,43 @@ def test_a_card_without_a_query_is_shown_at_once_by_a_static_host(phone):
 
     assert readout(page).locator(".big").is_visible()
     worker.set()
+
+
+def test_the_link_of_a_job_opened_first_on_a_static_host_is_taken_in(phone):
+    """Nobody answers it but the worker, which is waited for; no word of a missing signal is said meanwhile."""
+    with_job = phone.visit("/job")
+    phone.wait_for_copy(with_job)
+    link = with_job.evaluate(LINK, BOATHOUSE)
+    fresh = Phone(phone.context.browser.new_context(base_url=phone.serving.address, **SCREEN), phone.serving)
+    with borrowed(fresh):
+        page = fresh.visit(link)
+        page.locator("#work .items li").first.wait_for(state="attached")
+
+        assert "is kept here as" in page.locator("#job-says").inner_text()
+        assert not page.locator("[data-signal=failed]").is_visible()
+    fresh.close()
+
+
+def test_without_scripts_a_static_card_says_whose_values_it_shows(phone):
+    """Nobody reads the address then, and the starting values must not pass for those of the link."""
+    context = phone.context.browser.new_context(base_url=phone.serving.address, java_script_enabled=False)
+    page = context.new_page()
+    page.goto("/tenon/?stock=2")
+
+    assert "a card starts with" in page.locator("noscript .unknown").first.inner_text()
+    context.close()
+
+
+def test_another_page_of_the_host_is_still_its_own(phone, tmp_path):
+    """The worker answers for cards; what is none is asked of the host, and only without a signal there is no such card."""
+    phone.excuse("the server responded with a status of 404")
+    (tmp_path / "photos").mkdir()
+    (tmp_path / "photos" / "index.html").write_text("<!doctype html><title>Photos</title><h1>My photos</h1>")
+    phone.wait_for_copy(phone.visit("/tenon/"))
+    page = phone.context.new_page()
+    page.goto("/photos/")
+
+    assert page.locator("h1").inner_text() == "My photos"
+    phone.lose_signal()
+    page.goto("/photos/")
+    assert "My photos" not in page.content()
