@@ -4,7 +4,7 @@ import { BUSY, WAIT, during } from './answers.js';
 import { byId, make, show } from './elements.js';
 import { LAST, blank, change, everyJob, forget, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 
-const MOST_TRIES = 20, LONGEST_WAIT = 30000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, NAMELESS = 'Job';
+const MOST_TRIES = 20, LONGEST_WAIT = 30000, LONGEST_PRESS = 3000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, NAMELESS = 'Job';
 const page = byId('job'), work = byId('work');
 
 // A static host answers no job: its worker does, which a first visit is still installing.
@@ -60,6 +60,16 @@ async function choose(id) {
   byId('job-choice').classList.add('ready');
 }
 
+// What is pressed is let go before the page is drawn anew, or it would be pressed in vain: also where nobody tells of it.
+let lifted = Promise.resolve();
+
+function press() {
+  lifted = new Promise(done => {
+    for (const kind of ['pointerup', 'pointercancel']) addEventListener(kind, () => setTimeout(done), { once: true });
+    setTimeout(done, LONGEST_PRESS);
+  });
+}
+
 // Jobs of one title are told apart by a number.
 function named(all) {
   const many = new Map();
@@ -86,6 +96,7 @@ async function drawn() {
   asking = new AbortController();
   try {
     const response = await asked(job, '', asking), text = await response.text();
+    await lifted;
     if (mine !== draws) return;
     const isTooLarge = response.status === TOO_LARGE;
     if (!isTooLarge && !response.headers.get('X-Part')) throw new Error('not an answer');
@@ -154,7 +165,7 @@ async function fieldChanged(event, ended) {
   }
   if (field.dataset.set === 'title') byId('job-choice').selectedOptions[0].textContent = field.value || NAMELESS;
   await draw();
-  hear(found(field.id));
+  hear(saidAt(field.id));
   for (const each of work.querySelectorAll('.refused')) each.remove();
   // a count that is none is told where it was typed; the page is drawn anew by then
   const refused = key === 'quantity' || key === 'count' ? count_refused(entry.value) : '';
@@ -163,7 +174,7 @@ async function fieldChanged(event, ended) {
 
 // What changed out of sight of who listens.
 const hear = text => { byId('job-heard').textContent = text; };
-const found = id => [...byId(id)?.closest('.job-run, .line, .field')?.querySelectorAll('.note.wrong, .check.stop, .correct') ?? []].map(each => each.textContent).join(' ');
+const saidAt = id => [...byId(id)?.closest('.job-run, .line, .field')?.querySelectorAll('.note.wrong, .check.stop, .correct') ?? []].map(each => each.textContent).join(' ');
 
 const isTyping = () => work.contains(document.activeElement) && document.activeElement.matches('textarea, input:not([type=checkbox])');
 const isProse = ({ dataset: { set, key } }) => ['title', 'notes'].includes(set) || key === 'label';
@@ -363,6 +374,7 @@ function startPage() {
       say('That could not be done now. What is kept here is as it was; try again.');
     }
   });
+  page.addEventListener('pointerdown', press);
   page.addEventListener('focusout', () => setTimeout(drawOwed));
   // a count is one thing, and is typed anew
   page.addEventListener('focusin', ({ target }) => { if (target.inputMode === 'numeric') target.select(); });

@@ -3,8 +3,6 @@
 import json
 import os
 import shutil
-import subprocess
-import sys
 
 import pytest
 from click.testing import CliRunner, Result
@@ -231,10 +229,8 @@ def test_serve_says_where_it_is(monkeypatch: pytest.MonkeyPatch) -> None:
 @pytest.mark.parametrize("encoding", ["cp1252", "cp437", "ascii", "utf-8"])
 def test_a_card_is_whole_whatever_letters_a_pipe_takes(encoding: str) -> None:
     """A minus that cannot be written is a hyphen, and no line is left out."""
-    printed = subprocess.run(
-        [sys.executable, "-m", "shopcalc", "card", "dado-stack", "units=mm", "target=19"],
-        env={**os.environ, "PYTHONIOENCODING": encoding}, capture_output=True, check=True,
-    ).stdout.decode(encoding)  # fmt: skip
+    card = CliRunner(charset=encoding).invoke(main, ["card", "dado-stack", "units=mm", "target=19"])
+    printed = card.output_bytes.decode(encoding)
     whole = call("card", "dado-stack", "units=mm", "target=19").output
 
     assert "\u2212" in whole

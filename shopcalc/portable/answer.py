@@ -277,16 +277,18 @@ def result_data(name, bench):
     written = bench["written"][name]
     kind = bench["kinds"][name]
     value = bench["known"][name]
-    row = value if kind == "lengths" else [value] if kind == "length" else []
-    decimals = [nearest_of(each * 1000) / 1000 for each in row]
-    mm = [nearest_of(millimetres(each, bench["world"]["units"]) * 10) / 10 for each in row]
-    if kind != "lengths":
-        decimals = decimals[0] if kind == "length" else None
-        mm = mm[0] if kind == "length" else None
+    units = bench["world"]["units"]
     return {
         "value": plain_of(value, kind, bench["world"]["numbers"]["plain"]),
         "text": written["text"],
         "kind": kind,
-        "decimal": decimals,
-        "mm": mm,
+        "decimal": of_lengths(value, kind, lambda length: nearest_of(length * 1000) / 1000),
+        "mm": of_lengths(value, kind, lambda length: nearest_of(millimetres(length, units) * 10) / 10),
     }
+
+
+def of_lengths(value, kind, measure):
+    """The measure of a length, a row of those of a row, and None of what is neither."""
+    if kind == "lengths":
+        return [measure(length) for length in value]
+    return measure(value) if kind == "length" else None

@@ -168,3 +168,18 @@ def test_done_on_a_run_goes_to_its_tick(shop: Phone) -> None:
     page.locator("#pad").get_by_role("button", name="Done").tap()
 
     until(page, "document.activeElement.matches('.tick input')")
+
+
+def test_a_page_is_not_drawn_anew_under_a_finger(shop: Phone) -> None:
+    """What is typed is worked out as the next thing is pressed: that is let go first, or it would be pressed in vain."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    page.locator("[data-key=quantity]").first.fill("2")
+    box = page.locator("#view-boards").bounding_box()
+    page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
+    page.mouse.down()
+    page.wait_for_timeout(1500)
+    page.mouse.up()
+
+    page.locator("#boards").wait_for()
+    settled(page)

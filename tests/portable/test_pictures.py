@@ -98,10 +98,11 @@ def test_no_picture_without_its_outline() -> None:
 
 
 def test_a_shape_shows_when_its_condition_holds() -> None:
-    """The neighbouring marks are named in a picture only where the number lies between them."""
-    between, on_a_mark = drawn("fractions", entry="0.3"), drawn("fractions", entry="1/4")
+    """A rail that is there is named in the picture, and so is the pane that it makes of one."""
+    none, one = ([each["text"] for each in drawn("frame", mid_rails=count)["words"]] for count in "01")
 
-    assert (3, 1) == (len(between["words"]), len(on_a_mark["words"]))
+    assert (0, 1) == (none.count("mid rail"), one.count("mid rail"))
+    assert (1, 2) == (none.count("pane"), one.count("pane"))
 
 
 def test_a_shape_without_its_values_is_left_out() -> None:
