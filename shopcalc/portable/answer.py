@@ -278,17 +278,18 @@ def result_data(name, bench):
     kind = bench["kinds"][name]
     value = bench["known"][name]
     units = bench["world"]["units"]
+    lengths = value if kind == "lengths" else [value] if kind == "length" else []
     return {
         "value": plain_of(value, kind, bench["world"]["numbers"]["plain"]),
         "text": written["text"],
         "kind": kind,
-        "decimal": of_lengths(value, kind, lambda length: nearest_of(length * 1000) / 1000),
-        "mm": of_lengths(value, kind, lambda length: nearest_of(millimetres(length, units) * 10) / 10),
+        "decimal": row_or_one([nearest_of(each * 1000) / 1000 for each in lengths], kind),
+        "mm": row_or_one([nearest_of(millimetres(each, units) * 10) / 10 for each in lengths], kind),
     }
 
 
-def of_lengths(value, kind, measure):
-    """The measure of a length, a row of those of a row, and None of what is neither."""
+def row_or_one(found, kind):
+    """What was found of a row as a row, of one length by itself, of no length None."""
     if kind == "lengths":
-        return [measure(length) for length in value]
-    return measure(value) if kind == "length" else None
+        return found
+    return found[0] if len(found) > 0 else None
