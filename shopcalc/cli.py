@@ -145,7 +145,7 @@ def _fits(text: str, encoding: str) -> bool:
 
 def _print_json(data: Any) -> None:
     """Print data as JSON, with letters escaped where they could not be written."""
-    text = json.dumps(data, indent=2, ensure_ascii=False)
+    text = CONTROLS.sub(lambda found: f"\\u{ord(found[0]):04x}", json.dumps(data, indent=2, ensure_ascii=False))
     click.echo(text if _fits(text, sys.stdout.encoding or "utf-8") else json.dumps(data, indent=2))
 
 

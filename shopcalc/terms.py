@@ -131,10 +131,10 @@ class choose_blocks(sympy.Function):
     nargs = 3
 
 
-class sums_at_most(sympy.Function):
-    """What the sums of a row cannot be more than: sums_at_most(row, shares), of each share where it is summed in so many."""
+class count_sums(sympy.Function):
+    """How many sums a row makes, counted no further than above `most`: count_sums(row, shares, most), of the larger of two shares or of all."""
 
-    nargs = 2
+    nargs = 3
 
 
 class choices_in(sympy.Function):
@@ -266,7 +266,7 @@ METHODS = {
     choose_pieces: Method(("length", "lengths", "lengths", "length", "number"), "ranking", "nearest to {0}"),
     choose_between: Method(("length", "lengths", "lengths", "length", "length"), "ranking", "nearest to {0}"),
     choose_blocks: Method(("length", "lengths", "number"), "ranking", "nearest to {0}"),
-    sums_at_most: Method(("lengths", "number"), "number", "sums of {0}"),
+    count_sums: Method(("lengths", "number", "number"), "number", "sums of {0}"),
     choices_in: Method(("ranking",), "number", "number of choices"),
     chosen_mains: Method(("ranking", "number"), "lengths", "the larger pieces of the choice ranked {1}, the best being 0"),
     chosen_fills: Method(("ranking", "number"), "lengths", "the smaller pieces of the choice ranked {1}, the best being 0"),

@@ -195,5 +195,9 @@ document.addEventListener('htmx:beforeRequest', ({ detail: { xhr } }) => {
   during(new Promise(done => xhr.addEventListener('loadend', done)));
 });
 document.addEventListener('htmx:beforeSwap', beforeSwap);
+// a caution that stands is said once
+document.addEventListener('htmx:oobBeforeSwap', ({ detail }) => {
+  if (detail.target.id === 'warn' && detail.target.textContent === detail.fragment.textContent) detail.shouldSwap = false;
+});
 document.addEventListener('htmx:afterRequest', afterRequest);
 for (const name of ['htmx:sendError', 'htmx:timeout']) document.addEventListener(name, () => leaving || noAnswer('sheet'));

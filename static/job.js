@@ -7,10 +7,15 @@ import { LAST, blank, change, everyJob, forget, hush, keepNew, others, read, rec
 const MOST_TRIES = 20, LONGEST_WAIT = 30000, LONGEST_PRESS = 3000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, NAMELESS = 'Job';
 const page = byId('job'), work = byId('work');
 
-// A static host answers no job: its worker does, which a first visit is still installing.
-async function answering() {
+// A static host answers no job: its worker does, which a first visit is still installing. It is waited for once, and not by a
+// page that was loaded past it, which it does not take over.
+let taken;
+const answering = () => taken ??= takenOver();
+
+async function takenOver() {
   const { serviceWorker } = navigator;
   if (!document.querySelector('meta[name="shopcalc-static"]') || !serviceWorker || serviceWorker.controller) return;
+  if ((await serviceWorker.getRegistration())?.active?.state === 'activated') return;
   await new Promise(done => {
     serviceWorker.addEventListener('controllerchange', done, { once: true });
     setTimeout(done, LONGEST_WAIT);
@@ -65,7 +70,7 @@ let lifted = Promise.resolve();
 
 function press() {
   lifted = new Promise(done => {
-    for (const kind of ['pointerup', 'pointercancel']) addEventListener(kind, () => setTimeout(done), { once: true });
+    for (const kind of ['pointerup', 'pointercancel']) addEventListener(kind, () => setTimeout(done), { once: true, signal: AbortSignal.timeout(LONGEST_PRESS) });
     setTimeout(done, LONGEST_PRESS);
   });
 }
@@ -107,8 +112,9 @@ async function drawn() {
     const { id, value: typed, selectionStart: from, selectionEnd: to } = document.activeElement ?? {};
     work.dataset.job = current;
     work.innerHTML = text;
-    const view = recall(VIEW);
-    work.dataset.at ??= byId(`view-${view}`) ? view : 'items';
+    // a job that is refused has no views
+    const view = work.dataset.at || recall(VIEW), hasView = byId(`view-${view}`) || !work.querySelector('.views');
+    work.dataset.at = view && hasView ? view : 'items';
     for (const link of work.querySelectorAll('a[href*="#item="]')) link.hash = link.hash.replace('=', `=${current}/`);
     markView();
     if (first) turnTo(work.dataset.at);

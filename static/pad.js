@@ -322,4 +322,5 @@ document.addEventListener('click', ({ target }) => { if (touched && target.match
 document.addEventListener('htmx:afterRequest', followAnswer);
 addEventListener('resize', () => { if (field) keepInSight(); else roomFor(readout()); });
 // of what is there, since an answer is put in the place of another; a frame later, as room that is made changes its height
-new ResizeObserver(() => requestAnimationFrame(() => { if (!field) roomFor(readout()); })).observe(byId('answer') ?? byId('work'));
+const room = new ResizeObserver(() => requestAnimationFrame(() => { if (!field) roomFor(readout()); }));
+for (const id of ['answer', 'work']) if (byId(id)) room.observe(byId(id));

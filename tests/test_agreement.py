@@ -49,6 +49,7 @@ RARE: dict[str, list[dict[str, str]]] = {
     "dado-stack": [
         {"target": "0.751", "clearance": "0", "chippers": "1/8, 5/32, 1/8, 3/32", "shims": "0.004", "under": "0.01", "measured_dado": "47/64"},
         {"shims": ", ".join(f"0.00{size * size}" for size in range(107, 107 + 12))},
+        {"chippers": ", ".join(f"0.0{size * size}" for size in range(307, 307 + 12))},
         {"target": "0.84", "clearance": "0", "arbor": "1", "measured_dado": "0.86"},
     ]
     * 3,

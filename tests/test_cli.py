@@ -239,15 +239,17 @@ def test_a_card_is_whole_whatever_letters_a_pipe_takes(encoding: str) -> None:
     assert whole.splitlines() == printed.splitlines()
 
 
-def test_a_job_cannot_steer_the_terminal(tmp_path) -> None:  # type: ignore[no-untyped-def]
-    """What a terminal would obey is left out of what is printed of a job from outside."""
+@pytest.mark.parametrize("more", [[], ["--json"]], ids=["printed", "as data"])
+def test_a_job_cannot_steer_the_terminal(more: list[str], tmp_path) -> None:  # type: ignore[no-untyped-def]
+    """What a terminal would obey is left out of what is printed of a job from outside, and is escaped in data."""
     path = tmp_path / "job.json"
-    job = {**json.loads(files.static_text("boathouse.json")), "title": "Shed\u001b]0;mine\u0007\u001b[2J"}
+    job = json.loads(files.static_text("boathouse.json"))
+    job["items"][0]["label"] = "Shed\u001b]0;mine\u0007\u009b2J"
     path.write_text(json.dumps(job), "utf-8")
-    printed = call("job", str(path)).output
+    printed = call("job", str(path), *more).output
 
     assert "Shed" in printed
-    assert not set(printed) & {"\u001b", "\u0007"}
+    assert not set(printed) & {"\u001b", "\u0007", "\u009b"}
 
 
 def test_a_read_only_installation_can_be_written_twice(tmp_path, monkeypatch: pytest.MonkeyPatch) -> None:  # type: ignore[no-untyped-def]

@@ -4,7 +4,7 @@ A choice is `{"sum", "mains", "fills"}`; choices come ranked, the best first, ea
 are weighed: of those with one sum only the one of fewest pieces can be best, so one is kept for each sum.
 """
 
-from shopcalc.portable.snap import above, common_part, magnitude, nearest_of, same
+from shopcalc.portable.snap import above, magnitude, nearest_of, same
 
 KEEP = 4  # the best, and the next three
 # sums that agree to this part of an inch are one size; thousandths, 128ths and hundredths of a mm come out whole, far from
@@ -28,22 +28,29 @@ def sums_of(row, most):
     return sums
 
 
-def sums_at_most(row, shares):
-    """What the sums of a row that is summed in so many shares cannot be more than, of each share.
+def count_sums(row, shares, most):
+    """How many sums the pieces of a row make, in the larger of two `shares` of it or in all; above `most` nobody counts on.
 
-    Every piece makes twice as many of them, but no more than there are places in their length on the finest scale that
-    has a mark for each piece: some thirty drills by 64ths have a few hundred sums.
+    Pieces that are alike, or by one scale, make few: some thirty drills by 64ths a few hundred.
     """
-    grain = 0
-    total = 0
-    ways = 1
-    for piece in row:
-        size = nearest_of(piece * SAME_SIZE)
-        grain = common_part(grain, size)
-        total = total + size
-    for _ in range((len(row) + shares - 1) // shares):
-        ways = min(ways * 2, NO_LIMIT)
-    return ways if grain == 0 else min(ways, total // grain + 1)
+    pieces = [nearest_of(length * SAME_SIZE) for length in row]
+    pieces.sort(key=lambda size: 0 - size)
+    half = len(pieces) // shares if shares > 1 else 0
+    return max(count_totals(pieces[0:half], most), count_totals(pieces[half:], most))
+
+
+def count_totals(sizes, most):
+    """How many totals whole sizes make, or some more than `most`."""
+    totals = [0]
+    found = {}
+    found["0"] = True
+    for size in sizes:
+        for total in [before for before in totals]:
+            key = str(total + size)
+            if key not in found and len(totals) <= most:
+                found[key] = True
+                totals.append(total + size)
+    return len(totals)
 
 
 def add_sum(sums, places, total, pieces):

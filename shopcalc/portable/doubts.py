@@ -11,7 +11,8 @@ from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.snap import above, magnitude
 from shopcalc.portable.writing import quoted
 
-APART = 64  # to a part in this of an inch two lengths are one
+APART = 64  # to a part in this of an inch two lengths are one, since what is typed over is rounded to a tape
+MEASURED = 500  # or in this, of a scrap that was measured: a joint is made to it
 
 
 def shown_doubts(worked, shop):
@@ -88,7 +89,8 @@ def differing(each, other, carried):
     if len(sources) == 0 or declared["kind"] != "length" or name not in theirs["known"]:
         return []
     off = magnitude(mine["known"][sources[0]] - theirs["known"][name])
-    if not above(off * APART, 1):
+    given = input_of(each["about"], sources[0])
+    if not above(off * (MEASURED if given is not None and given["reading"] else APART), 1):
         return []
     return [side_of(sources[0], each, mine, off), side_of(name, other, theirs, off)]
 

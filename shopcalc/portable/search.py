@@ -7,7 +7,6 @@ the length itself, and from the linear program of all patterns.
 """
 
 from shopcalc.portable.patterns import SLACK, most_worth, order_sorts, patterns_of, solve_program
-from shopcalc.portable.snap import common_part
 
 ONE_BOARD = 3000000000  # a board weighs more than the lengths of all boards together
 ONE_CENT = 1000  # below a cent the number of boards counts
@@ -133,6 +132,15 @@ def weigh_bounds(state):
             state["least"] = best // ONE_BOARD
     elif state["priced"] and (best // ONE_CENT - prices) * ONE_CENT < state["bound"] - MANY:
         state["cheapest"] = True  # boards that cost the same may still be fewer
+
+
+def common_part(one, other):
+    """The greatest whole number that divides both."""
+    while other > 0:
+        rest = one - one // other * other
+        one = other
+        other = rest
+    return one
 
 
 def set_worths(state, worths):

@@ -53,12 +53,3 @@ def smaller(a, b):
 def magnitude(a):
     """A number without its sign."""
     return 0 - a if a < 0 else a
-
-
-def common_part(one, other):
-    """The greatest whole number that divides both."""
-    while other > 0:
-        rest = one - one // other * other
-        one = other
-        other = rest
-    return one

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from sympy import And, Not, Or
+from sympy import And, Not
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
@@ -12,6 +12,7 @@ from shopcalc.terms import (
     chosen_fills,
     chosen_mains,
     count_in,
+    count_sums,
     inches,
     joined,
     number,
@@ -19,7 +20,6 @@ from shopcalc.terms import (
     row_of,
     smaller,
     starts_of,
-    sums_at_most,
     total_of,
     whole_below,
 )
@@ -83,13 +83,15 @@ under = setup.length(
 
 # What to put on
 
-# before anything is weighed: what is left takes some tenths of a second
-setup.stop(
-    "too_many_sums",
-    Or(sums_at_most(chippers, 1) > 1100, sums_at_most(shims, 1) > 1100),
-    "So many pieces of sizes so unlike make more stacks than can be weighed: leave some out, or round their sizes to thousandths.",
-    change=shims,
-)
+# before anything is weighed; with no more a card takes some tenths of a second
+_MOST_SUMS = 1100
+for _name, _given in (("chippers", chippers), ("shims", shims)):
+    setup.stop(
+        f"too_many_{_name}",
+        count_sums(_given, 1, _MOST_SUMS) > _MOST_SUMS,
+        f"So many {_name} of sizes so unlike make more stacks than can be weighed: leave some out, or round their sizes.",
+        change=_given,
+    )
 
 wanted = setup.size("wanted", "Dado wanted", target + clearance, rounding="none")
 widest = setup.size("widest", "Widest stack there is", outer_pair + total_of(chippers) + total_of(shims), rounding="none")

@@ -1,5 +1,7 @@
 """A grooved stile-and-rail frame, from the opening to every part: door, sash or vent."""
 
+from sympy import And
+
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
 from shopcalc.setups.groove import setup as groove
@@ -198,6 +200,13 @@ setup.caution(
     change=groove_depth,
 )
 setup.caution(
+    "short_rails",
+    rail_length < inches(8),
+    "Rails of {rail_length} bring a hand near the cutter: groove and tenon the ends of a longer piece, and cut the rails off it last.",
+    change=opening_width,
+    source=NO_SOURCE,
+)
+setup.caution(
     "rails_past_boards",
     rail_length > inches(240),
     "No board is long enough for a rail of {rail_length}: was the opening meant in another unit?",
@@ -340,6 +349,8 @@ setup.operation("horns", "glue-up", "Saw the horns off", horn, machine="bench", 
 
 _width, _height = frame_width, frame_height
 _bay_and_rail = bay_height + mid_rail
+# as many names stand in the picture as it has room for
+_roomy = _bay_and_rail >= larger(_width * number("3/20"), _height / 10)
 setup.picture(
     "The frame in its opening, seen from outside: stiles run through, rails stand between them, glass in the bays.",
     box("ghost", -gap_side, -gap_foot, opening_width, opening_height),
@@ -360,8 +371,12 @@ setup.picture(
     label("stile", (_width - stile / 2, _height / 2)),
     label("top rail", (_width / 2, _height - top_rail / 2)),
     label("bottom rail", (_width / 2, bottom_rail / 2)),
-    *(label("mid rail", (_width / 2, bottom_rail + place * _bay_and_rail - mid_rail / 2), when=mid_rails >= place) for place in range(1, 7)),
-    *(label("pane", (_width / 2, bottom_rail + place * _bay_and_rail + bay_height / 2), when=mid_rails >= place) for place in range(7)),
+    label("mid rail", (_width / 2, bottom_rail + bay_height + mid_rail / 2), when=mid_rails >= 1),
+    *(
+        label("mid rail", (_width / 2, bottom_rail + place * _bay_and_rail - mid_rail / 2), when=And(_roomy, mid_rails >= place))
+        for place in range(2, 7)
+    ),
+    *(label("pane", (_width / 2, bottom_rail + place * _bay_and_rail + bay_height / 2), when=And(_roomy, mid_rails >= place)) for place in range(7)),
 )
 _cheek = (stock - groove_found) / 2
 _tongue = groove_depth - end_play

@@ -6,7 +6,7 @@ from sympy import And, Not
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape, area, box, dimension, label, line
-from shopcalc.terms import choices_in, choose_blocks, chosen_mains, count_in, inches, larger, number, smaller, starts_of, sums_at_most, total_of
+from shopcalc.terms import choices_in, choose_blocks, chosen_mains, count_in, count_sums, inches, larger, number, smaller, starts_of, total_of
 
 setup = Setup(
     slug="gauge-stack",
@@ -19,29 +19,32 @@ setup = Setup(
 
 # What is wanted, and what there is
 
+_MOST = 40
+_MOST_SUMS = 2500  # in one half of the pieces: a card in some tenths of a second
+
 height = setup.length("height", "Height wanted", "17/32", "From the table to the top of the cut, as another card or the drawing says.")
 blocks = setup.lengths(
     "blocks",
     "Blocks and shanks",
     "1/16, 1/8, 3/16, 1/4, 3/8, 1/2, 3/4, 1, 3/32, 7/64",
     "Setup blocks, planed strips, shanks of drills laid flat: calipers across each, with commas between. At most forty.",
-    most=40,
+    most=_MOST,
     shop=True,
 )
-most = setup.count("most", "Pieces at most", "3", "Few pieces rock less and hide less dust.", most=40)
+most = setup.count("most", "Pieces at most", "3", "Few pieces rock less and hide less dust.", most=_MOST)
 
 # What to stack
 
-# before anything is weighed: what is left takes some tenths of a second
+# before anything is weighed
 setup.stop(
     "too_many_sums",
-    sums_at_most(blocks, 2) > 2500,
-    "So many pieces of sizes so unlike make more stacks than can be weighed: leave some out, or type drills and blocks as fractions.",
+    count_sums(blocks, 2, _MOST_SUMS) > _MOST_SUMS,
+    "So many pieces of sizes so unlike make more stacks than can be weighed: leave some out, or round their sizes.",
     change=blocks,
 )
 
 _ranked = setup.ranking("ranked", choose_blocks(height, blocks, most))
-_any = setup.ranking("any_number", choose_blocks(height, blocks, 40))
+_any = setup.ranking("any_number", choose_blocks(height, blocks, _MOST))
 reach = setup.setting("reach", "The stack reaches", total_of(chosen_mains(_ranked, 0)))
 stack = setup.setting("stack", "One on another", chosen_mains(_ranked, 0), kind="lengths", rounding="none")
 error = setup.size("error", "Stack less the height", reach - height, rounding="none")

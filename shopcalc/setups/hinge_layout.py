@@ -100,8 +100,8 @@ head_move = setup.correction(
     "head_move",
     "Top hinge on the frame",
     measured_head - gap_head,
-    more="The door hangs {size} low: move the top hinge on the frame {size} up, or leave it and take the marks for the door as it hangs.",
-    less="The door hangs {size} high: move the top hinge on the frame {size} down, or leave it and take the marks for the door as it hangs.",
+    more="The door hangs {size} low: move the top hinge on the frame {size} up, or leave it and take the marks that this card gives for the door as it hangs.",
+    less="The door hangs {size} high: move the top hinge on the frame {size} down, or leave it and take the marks that this card gives for the door as it hangs.",
     far=inches("1/4"),
     look="See that both rows were ticked from the right ends.",
 )

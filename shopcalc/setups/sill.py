@@ -127,10 +127,12 @@ setup.after("back_as_cut", "Back bevel as cut", atand(measured_offset / thicknes
 setup.after(
     "bottom_as_cut", "Bottom face for the bevel as cut", top_face - measured_offset, when=And(setup.near(tilt_move), measured_offset < top_face)
 )
+_bevelled = "Type in how much the faces differ{more}. With its bevel held plumb the scrap shows the slope."
 setup.trial(
-    "On a scrap of the sill's own thickness cut the drip, then bevel the other edge. Type in how much the faces differ and how deep the drip is. "
-    "With its bevel held plumb the scrap shows the slope."
+    "On a scrap of the sill's own thickness cut the drip, then bevel the other edge. " + _bevelled.replace("{more}", " and how deep the drip is"),
+    when=drip_depth > 0,
 )
+setup.trial("Bevel one edge of a scrap of the sill's own thickness. " + _bevelled.replace("{more}", ""), when=overhang <= drip_setback + drip_kerf)
 
 # At the machine
 
@@ -147,23 +149,13 @@ setup.step(
     "The top comes out {top_face} wide."
 )
 setup.step("Set the sill with its back plumb and check the fall: {fall} over the depth of {depth}.")
-setup.step("Before it is fixed pour a cup of water on it: it runs off at the front and drops from the front side of the drip.")
+setup.step("Before it is fixed pour a cup of water on it: it runs off at the front and drops from the front side of the drip.", when=drip_depth > 0)
 
 # What is run
 
 setup.run("mill", thickness, parts=["Sill"])
 setup.run("crosscut", sill_length, parts=["Sill"])
 _top_up = "Top face up, front edge to the fence."
-setup.operation(
-    "back",
-    "rip",
-    "Bevel the back",
-    back_bevel,
-    bottom_face,
-    face=_top_up + " The blade leans away from the fence.",
-    parts=["Sill"],
-    reading=measured_offset,
-)
 setup.operation(
     "drip",
     "groove and rabbet",
@@ -173,6 +165,17 @@ setup.operation(
     face=_top_up,
     reading=measured_drip,
     when=drip_depth > 0,
+)
+# the board is left wider until its drip is cut
+setup.operation(
+    "back",
+    "edge bevel",
+    "Bevel the back",
+    back_bevel,
+    bottom_face,
+    face=_top_up + " The blade leans away from the fence.",
+    parts=["Sill"],
+    reading=measured_offset,
 )
 
 # The pictures

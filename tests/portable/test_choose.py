@@ -7,7 +7,7 @@ from itertools import combinations
 import pytest
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.choose import KEEP, choices_in, choose_between, choose_blocks, choose_pieces, chosen_fills, chosen_mains, sums_at_most, sums_of
+from shopcalc.portable.choose import KEEP, choices_in, choose_between, choose_blocks, choose_pieces, chosen_fills, chosen_mains, count_sums, sums_of
 
 from ..helpers import close, run
 
@@ -41,22 +41,26 @@ def test_the_nearest_comes_first_then_the_next_three() -> None:
 
 
 @pytest.mark.parametrize("seed", range(40))
-def test_there_are_no_more_sums_than_are_reckoned_with(seed: int, phone_brain: MiniRacer) -> None:
-    """Of a row of any sizes, and of each half of it; the same on the phone."""
+def test_sums_are_counted_before_they_are_made(seed: int, phone_brain: MiniRacer) -> None:
+    """Of all of a row, and of the larger half as blocks are summed; the same on the phone. Above the most nobody counts on."""
     rng = random.Random(seed)
-    grain = rng.choice([Fraction(1, 64), Fraction(1, 1000), Fraction(5, 127), Fraction(1, 7919)])
-    row = [grain * rng.randint(1, 60) for _ in range(rng.randint(0, 9))]
-    halves = [sorted(row, reverse=True)[: len(row) // 2], sorted(row, reverse=True)[len(row) // 2 :]]
-    phone = run(phone_brain, "[sums_at_most(given[0], 1), sums_at_most(given[0], 2)]", [float(each) for each in row])
+    row = [Fraction(rng.randint(1, 60), rng.choice([64, 1000, 127])) for _ in range(rng.randint(0, 9))]
+    falling = sorted(row, reverse=True)
+    halves = [falling[: len(row) // 2], falling[len(row) // 2 :]]
+    phone = run(phone_brain, "[count_sums(given[0], 1, 999), count_sums(given[0], 2, 999)]", [float(each) for each in row])
 
-    assert phone == [sums_at_most(row, 1), sums_at_most(row, 2)]
-    assert len(sums_of(row, 99)) <= sums_at_most(row, 1)
-    assert max(len(sums_of(half, 99)) for half in halves) <= sums_at_most(row, 2)
+    assert phone == [count_sums(row, 1, 999), count_sums(row, 2, 999)]
+    assert len(sums_of(row, 99)) == count_sums(row, 1, 999)
+    assert max(len(sums_of(half, 99)) for half in halves) == count_sums(row, 2, 999)
+    assert min(8, len(sums_of(row, 99))) == min(8, count_sums(row, 1, 7))
 
 
-def test_alike_pieces_make_few_sums() -> None:
-    """Thirty drills by 64ths are a few hundred sums, though there are a thousand million ways to take some of them."""
-    assert sums_at_most([Fraction(each, 64) for each in range(4, 34)], 1) == sum(range(4, 34)) + 1
+def test_pieces_by_one_scale_make_few_sums() -> None:
+    """Thirty drills by 64ths are a few hundred sums, though there are a thousand million ways to take some of them; one odd strip doubles them."""
+    drills = [Fraction(each, 64) for each in range(4, 34)]
+
+    assert count_sums(drills, 1, 1000) == sum(range(4, 34)) + 1 - 2 * len([1, 2, 3])
+    assert count_sums([*drills, Fraction(30, 127)], 1, 9999) < 2 * count_sums(drills, 1, 1000) + 1
 
 
 def test_chippers_come_before_shims() -> None:

@@ -121,3 +121,13 @@ def test_the_boathouse_is_of_one_mind_on_both_sides(phone_brain: MiniRacer) -> N
     text = files.static_text("boathouse.json")
 
     assert [] == exact.answer_document("/job", text)["view"]["doubts"] == run(phone_brain, "decideDocument('/job', given[0]).view.doubts", text)
+
+
+def test_a_groove_that_was_measured_is_held_close_to_its_tenon() -> None:
+    """A joint is made to the wood as it is: a 64th that a tape would forgive is asked about, and none that agrees."""
+    groove: dict[str, Any] = {"setup": "groove", "inputs": {"groove_width": "3/8", "measured_groove": "25/64"}}
+    [text] = doubts(groove, {"setup": "tenon", "inputs": {"groove_width": "3/8"}})
+
+    assert "25/64 in" in text
+    assert "tenon: Groove width 3/8 in" in text
+    assert [] == doubts(groove, {"setup": "tenon", "inputs": {"groove_width": "25/64"}})

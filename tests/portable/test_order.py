@@ -167,14 +167,14 @@ def test_one_reading_of_the_boathouse_moves_exactly_what_depends_on_it() -> None
 def test_what_is_square_is_cut_before_what_is_tilted() -> None:
     """A tilt that was proved on scrap is not lost to a square cut of the same stage."""
     items = [
-        {"id": 1, "setup": "sill", "label": "Sill", "quantity": 1, "inputs": {}},
+        {"id": 1, "setup": "ridge-cap", "label": "Cap", "quantity": 1, "inputs": {}},
         {"id": 2, "setup": "slats", "label": "Bench", "quantity": 1, "inputs": {}},
         {"id": 3, "setup": "compound", "label": "Planter", "quantity": 1, "inputs": {}},
     ]
     stages = job_view(job_of(items=items, parts=[]), exact.world())["stages"]
     labels = {stage["stage"]: [run["label"] for run in stage["runs"]] for stage in stages}
 
-    assert labels["rip"][-1] == "Bevel the back"
+    assert labels["rip"][-1].startswith("Bevel")
     assert labels["crosscut"][-1] == "Compound mitre"
 
 
@@ -307,3 +307,10 @@ def test_items_that_came_with_two_readings_are_told_of() -> None:
     assert [] == [row for row in warnings_of_groove("3/8", "0.375") if "came with" in row]
     said = "Sash came with 0.370. One scrap serves all of this run, and it goes by 0.380: type what the last scrap measured."
     assert said in [row["text"] for row in run["warnings"]]
+
+
+def test_a_sill_is_bevelled_when_its_drip_is_cut() -> None:
+    """Both are cut from its front edge, and the board is left wider until then, as its card says."""
+    runs = runs_of(job_of(items=[{"id": 1, "setup": "sill"}]))
+
+    assert ["Drip", "Bevel the back"] == [run["operation"]["label"] for run in runs if run["operation"]["of"] == "sill"][-2:]

@@ -244,3 +244,10 @@ def test_nothing_may_be_nothing_where_that_is_sensible() -> None:
 def test_a_pane_stands_on_the_sill_when_it_hangs_lower_than_the_gap() -> None:
     """Half an inch over a gap of 3/8, and not a quarter."""
     assert [True, False] == ["pane_on_sill" in raised(door(foot="shed", shed_overhang=each)) for each in ("1/2", "1/4")]
+
+
+def test_short_rails_are_made_on_a_longer_piece():
+    """No hand holds a rail of a few inches beside a cutter; one of a foot is no matter."""
+    short, long = (raised(worked("frame", opening_width=width, stile="2")) for width in ("10", "18"))
+
+    assert ("short_rails" in short, "short_rails" in long) == (True, False)

@@ -168,9 +168,9 @@ def test_twenty_blocks_of_no_common_measure_are_weighed():
 
 
 def test_a_whole_index_of_drills_is_weighed():
-    """Twenty-nine drills by 64ths from 1/16 to 1/2: whatever stands in 64ths up to an inch is two of them."""
+    """Twenty-nine drills by 64ths from 1/16 to 1/2, and two strips beside: whatever stands in 64ths up to an inch is two drills."""
     drills = ", ".join(f"{size}/64" for size in range(4, 33))
-    values = results_of("gauge-stack", height="39/64", blocks=drills, most="2")
+    values = results_of("gauge-stack", height="39/64", blocks=f"{drills}, 6 mm, 0.748", most="2")
 
     assert (values["error"], len(values["stack"])) == (0, 2)
 

@@ -98,7 +98,7 @@ def test_the_trial_says_how_far_and_which_way(measured, words):
     """A gap too wide is a door that hangs low."""
     (said,) = ask("hinge-layout", measured_head=measured)["trial"]["corrections"]
 
-    assert said.removesuffix(" or leave it and take the marks for the door as it hangs.") == words
+    assert said.removesuffix(" or leave it and take the marks that this card gives for the door as it hangs.") == words
 
 
 def test_a_reading_goes_on_to_the_other_hinges():

@@ -12,7 +12,7 @@ STOPS = {
     "bevel": {"no_narrow_face", "past_the_saw"},
     "boards": {"too_long", "used_up"},
     "compound": {"too_few_sides"},
-    "dado-stack": {"arbor_too_short", "narrower_than_pair", "too_many_sums"},
+    "dado-stack": {"arbor_too_short", "narrower_than_pair", "too_many_chippers", "too_many_shims"},
     "door-edge": {"fouls", "nothing_left", "too_thick"},
     "frame": {
         "mid_rail_through", "no_cheeks", "no_frame", "no_height", "no_pane_width", "no_shed", "no_tongue", "pane_falls_out",

@@ -122,3 +122,11 @@ def test_the_room_behind_the_drip_is_not_hidden_by_its_own_number():
     pages = [draw_picture(picture, bench, page)[0]["words"] for page, picture in enumerate(bench["about"]["pictures"])]
 
     assert [[word["anchor"] for word in words if word["of"] == "drip_clear"] for words in pages] == [[], ["start"], []]
+
+
+def test_without_a_drip_nobody_is_told_to_cut_one():
+    """Where it has no room the trial and the steps speak of the bevel alone."""
+    data = ask("sill", overhang="1/2")
+
+    assert "drip" not in " ".join([data["trial"]["text"], *data["steps"]]).lower()
+    assert "Bevel one edge of a scrap" in data["trial"]["text"]
