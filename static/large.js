@@ -47,7 +47,10 @@ function draw() {
   }
   // the number is said with the button that gets the focus
   for (const button of buttons.children) button.setAttribute('aria-describedby', 'sheet-label sheet-number');
-  sheet.replaceChildren(make('p', { id: 'sheet-label' }, labelled(from)), number,
+  // a setting that is left beside a stop is not to be set by
+  const stop = document.querySelector('#answer .check.stop')?.cloneNode(true) ?? '';
+  if (stop) for (const each of stop.querySelectorAll('a, .source')) each.remove();
+  sheet.replaceChildren(make('div', {}, make('p', { id: 'sheet-label' }, labelled(from)), stop), number,
     make('p', {}, copy('.big .small, .value .small')), copy('.tape', at ? from : first()), buttons);
   // a tap goes on to the next, and a second tap to the one behind it
   (nameOf(from) === began ? buttons.lastChild : buttons.firstChild).focus();

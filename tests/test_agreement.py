@@ -53,7 +53,11 @@ RARE: dict[str, list[dict[str, str]]] = {
         {"target": "0.84", "clearance": "0", "arbor": "1", "measured_dado": "0.86"},
     ]
     * 3,
-    "gauge-stack": [{"blocks": ", ".join(f"0.{size * size:06}" for size in range(307, 307 + 40))}] * 3,
+    "gauge-stack": [
+        {"blocks": ", ".join(f"0.{size * size:06}" for size in range(307, 307 + 40))},
+        *({"blocks": ", ".join(f"{size}/64" for size in range(4, 44)), "height": height, "most": "40"} for height in ("0.7", "2.3", "14")),
+    ]
+    * 2,
     "frame": [{"foot": "shed", "opening_width": "5 1/2"}] * 3,
     "screw": [{"gauge": "8", "measured_body": "0.169"}] * 3,
 }

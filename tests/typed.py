@@ -93,7 +93,7 @@ def most_of(declared: dict[str, Any]) -> int:
 def row(declared: dict[str, Any], rng: random.Random, temper: str, grain: Fraction, values: list[Fraction], metric: bool) -> str:
     """A row of lengths, many of them alike, some too many."""
     few = min(declared["items"], 6)
-    count = rng.choice([0, 1, declared["items"], declared["items"] + 1]) if temper == "extreme" else rng.randint(0, few)
+    count = rng.choice([0, 1, 10, declared["items"] + 1]) if temper == "extreme" else rng.randint(0, few)
     pieces = [length(declared, rng, temper, grain, values) for _ in range(max(1, count // 2))]
     return rng.choice([", ", ",", "; "]).join(written(rng.choice(pieces), rng, metric) for _ in range(count))
 

@@ -42,15 +42,28 @@ def count_sums(row, shares, most):
 def count_totals(sizes, most):
     """How many totals whole sizes make, or some more than `most`."""
     totals = [0]
-    found = {}
-    found["0"] = True
     for size in sizes:
-        for total in [before for before in totals]:
-            key = str(total + size)
-            if key not in found and len(totals) <= most:
-                found[key] = True
-                totals.append(total + size)
+        if len(totals) <= most:
+            totals = with_and_without(totals, size)
     return len(totals)
+
+
+def with_and_without(totals, size):
+    """Rising totals without and with one size more, each once and rising: a phone looks a key up in a time that grows with their number."""
+    both = []
+    low = 0
+    high = 0
+    while high < len(totals):
+        more = totals[high] + size
+        if low < len(totals) and totals[low] <= more:
+            if totals[low] >= more:
+                high = high + 1
+            both.append(totals[low])
+            low = low + 1
+        else:
+            both.append(more)
+            high = high + 1
+    return both
 
 
 def add_sum(sums, places, total, pieces):

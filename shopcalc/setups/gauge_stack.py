@@ -20,7 +20,7 @@ setup = Setup(
 # What is wanted, and what there is
 
 _MOST = 40
-_MOST_SUMS = 2500  # in one half of the pieces: a card in some tenths of a second
+_MOST_SUMS = 1100  # in one half of the pieces: a card in a tenth of a second
 
 height = setup.length("height", "Height wanted", "17/32", "From the table to the top of the cut, as another card or the drawing says.")
 blocks = setup.lengths(

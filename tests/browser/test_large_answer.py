@@ -216,3 +216,18 @@ def test_the_address_follows_after_a_page_was_loaded_again(page):
     page.locator("#in-stock").fill("1 3/4")
 
     until(page, "new URL(location).searchParams.get('stock') === '1 3/4'")
+
+
+def test_a_setting_beside_a_stop_is_not_shown_without_it(phone):
+    """A door that fouls with the bevel wanted still has its gauge line: as large as the screen it stands under the stop."""
+    page = phone.context.new_page()
+    page.goto("/door-edge?door_width=6&thickness=2+1/4&gap_latch=1/32")
+    page.locator("#rest").wait_for(state="detached")
+    ready(page)
+    readout(page).locator(".big .number").tap(force=True)
+    dialog = page.get_by_role("dialog")
+    dialog.wait_for()
+
+    assert "meets the jamb" in dialog.locator(".check.stop").inner_text()
+    assert dialog.locator(".check a").count() == 0
+    assert dialog.locator(".huge").evaluate("each => parseFloat(each.style.fontSize)") > 80
