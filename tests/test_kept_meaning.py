@@ -11,6 +11,8 @@ from py_mini_racer import MiniRacer
 from shopcalc import files
 from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
 from shopcalc.portable.parsing import read_length, read_temperature
+from shopcalc.portable.work import BARE_UNITS
+from shopcalc.portable.writing import TAPES
 
 from .helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS
 from .typed import GRAINS, entry
@@ -115,3 +117,10 @@ def test_sums_keep_their_meaning(script: MiniRacer) -> None:
 def test_lines_of_a_row_keep_their_meaning(script: MiniRacer) -> None:
     """The unit goes to the length, whatever it is called and however many there are."""
     assert dict(zip(ROWS, meant(script, "in", "pieces", list(ROWS)), strict=True)) == ROWS
+
+
+def test_a_new_job_takes_over_every_tape_and_unit_that_there_is() -> None:
+    """What the script keeps of a remembered shop is what the portable code knows, no more and no less."""
+    script = files.static_text("jobs.js")
+
+    assert f"tape: {TAPES}, units: {BARE_UNITS} }};".replace('"', "'") in script

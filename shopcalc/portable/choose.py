@@ -33,10 +33,18 @@ def count_sums(row, shares, most):
 
     Pieces that are alike, or by one scale, make few: some thirty drills by 64ths a few hundred.
     """
-    pieces = [nearest_of(length * SAME_SIZE) for length in row]
-    pieces.sort(key=lambda size: 0 - size)
-    half = len(pieces) // shares if shares > 1 else 0
-    return max(count_totals(pieces[0:half], most), count_totals(pieces[half:], most))
+    count = 0
+    for share in halves_of(row) if shares > 1 else [row]:
+        count = max(count, count_totals([nearest_of(length * SAME_SIZE) for length in share], most))
+    return count
+
+
+def halves_of(row):
+    """The larger half of a row and the smaller, each with its largest first."""
+    pieces = [length for length in row]
+    pieces.sort(key=lambda length: 0 - length)
+    half = len(pieces) // 2
+    return [pieces[0:half], pieces[half:]]
 
 
 def count_totals(sizes, most):
@@ -105,11 +113,9 @@ def choose_blocks(wanted, row, most):
     The larger half of the row and the smaller are summed apart: twice the sums of ten pieces are far fewer than the
     sums of twenty.
     """
-    pieces = [length for length in row]
-    pieces.sort(key=lambda length: 0 - length)
-    half = len(pieces) // 2
+    halves = halves_of(row)
     limits = {"under": NO_LIMIT, "over": NO_LIMIT, "least": 1, "most": most}
-    return ranked_choices(wanted, sums_of(pieces[0:half], most), sums_of(pieces[half:], most), limits, True)
+    return ranked_choices(wanted, sums_of(halves[0], most), sums_of(halves[1], most), limits, True)
 
 
 def ranked_choices(wanted, main_sums, fill_sums, limits, as_one):

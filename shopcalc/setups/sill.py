@@ -62,9 +62,10 @@ setup.stop(
     "An overhang of {overhang} is the whole of the underside: nothing of the sill lies on the wall.",
     change=overhang,
 )
+_no_room = overhang <= drip_setback + drip_kerf
 setup.stop(
     "drip_on_wall",
-    overhang <= drip_setback + drip_kerf,
+    _no_room,
     "A drip {drip_kerf} wide and {drip_setback} behind the front edge has no room in an overhang of {overhang}: the water would land on the wall or the sash.",
     change=drip_setback,
     spoils=(drip_depth, drip_clear),
@@ -127,12 +128,12 @@ setup.after("back_as_cut", "Back bevel as cut", atand(measured_offset / thicknes
 setup.after(
     "bottom_as_cut", "Bottom face for the bevel as cut", top_face - measured_offset, when=And(setup.near(tilt_move), measured_offset < top_face)
 )
-_bevelled = "Type in how much the faces differ{more}. With its bevel held plumb the scrap shows the slope."
 setup.trial(
-    "On a scrap of the sill's own thickness cut the drip, then bevel the other edge. " + _bevelled.replace("{more}", " and how deep the drip is"),
+    "On a scrap of the sill's own thickness cut the drip, then bevel the other edge. Type in how much the faces differ and how deep the drip is.",
     when=drip_depth > 0,
 )
-setup.trial("Bevel one edge of a scrap of the sill's own thickness. " + _bevelled.replace("{more}", ""), when=overhang <= drip_setback + drip_kerf)
+setup.trial("Bevel one edge of a scrap of the sill's own thickness. Type in how much the faces differ.", when=_no_room)
+setup.trial("With its bevel held plumb the scrap shows the slope.")
 
 # At the machine
 
