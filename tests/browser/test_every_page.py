@@ -1,5 +1,7 @@
 """What holds on every page, with the worker or without one."""
 
+import json
+
 import pytest
 
 from shopcalc.catalogue import setups
@@ -133,3 +135,20 @@ def test_a_wrong_entry_is_marked_without_scripts(phone):
     assert page.locator("#in-stock").get_attribute("aria-invalid") == "true"
     assert "I do not know \u201cbanana\u201d" in page.locator("#note-stock").inner_text()
     assert readout(page).get_by_text("No answer yet").is_visible()
+
+
+@on("without scripts")
+@pytest.mark.parametrize("path", ["/tenon?stock=1", "/frame?stock=1"])
+def test_a_digit_typed_lays_out_its_own_field_and_nothing_else(phone, chromium, path):
+    """A cell of a grid is never laid out alone, however it is contained: the entry stands in a box of its own."""
+    page, _ = phone.open(path)
+    page.locator("#in-stock").focus()
+    page.evaluate("document.body.offsetHeight")
+    chromium.start_tracing(page=page, categories=["devtools.timeline"])
+    page.keyboard.press("1")
+    page.evaluate("document.body.offsetHeight")
+    told = json.loads(chromium.stop_tracing())["traceEvents"]
+    layouts = [each["args"]["beginData"] for each in told if each["name"] == "Layout" and "beginData" in each.get("args", {})]
+
+    assert layouts
+    assert all(each["partialLayout"] for each in layouts), layouts
