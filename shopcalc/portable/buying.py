@@ -94,13 +94,8 @@ def follow_only(choice, tasks, store, cutting):
 
 
 def all_offers(tasks):
-    """What is offered for any of the sections, each board once."""
-    found = []
-    for task in tasks:
-        for offer in task["offers"]:
-            if len([one for one in found if is_same_offer(one, offer)]) == 0:
-                found.append(offer)
-    return merged_sort(found, is_of_earlier_line)
+    """What is offered for any of the sections: the narrowest, which is the last, may be ripped from all of it."""
+    return merged_sort(tasks[-1]["offers"], is_of_earlier_line)
 
 
 def is_of_earlier_line(one, other):
