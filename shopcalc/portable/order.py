@@ -10,15 +10,14 @@ from shopcalc.portable.links import encoded
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.operations import wooden_parts, worked_operations
 from shopcalc.portable.own import own_parts, own_work
+from shopcalc.portable.sequence import in_sequence
 from shopcalc.portable.shop import with_shop_defaults
-from shopcalc.portable.snap import above, same
 from shopcalc.portable.sorting import merged_sort
 from shopcalc.portable.ticks import DONE_BETWEEN, done_text, is_within, mark_done, note_pieces
 from shopcalc.portable.work import read_entry, read_shop
 
 NEAR = 64  # settings within one part in this of an inch could be one
 BETWEEN = "\n"
-BY_HAND = "saw in the hand"
 
 
 def job_shop(job):
@@ -138,7 +137,7 @@ def gather(worked, job, world):
         run["operation"] = run["stints"][0]["operation"]
         run["place"] = places[run["operation"]["key"]]
         take_reading(run, job, world)
-    return merged_sort(runs, is_earlier_run)
+    return in_sequence(runs)
 
 
 def make_stint(each, operation, job):
@@ -215,37 +214,6 @@ def is_earlier_stint(one, other):
     if one["item"]["id"] == other["item"]["id"]:
         return one["name"] < other["name"]
     return one["item"]["id"] < other["item"]["id"]
-
-
-def is_earlier_run(one, other):
-    """The trade's order; in a stage what is square before what is tilted, so that an angle once proved is not lost; then the cards' own order.
-
-    Then like by like, the larger setting first, as a fence is moved in one direction.
-    """
-    mine = one["operation"]
-    theirs = other["operation"]
-    if mine["stage"] != theirs["stage"]:
-        return mine["stage"] < theirs["stage"]
-    if is_tilted(mine) != is_tilted(theirs):
-        return is_tilted(theirs)
-    if one["place"] != other["place"]:
-        return one["place"] < other["place"]
-    if mine["key"] != theirs["key"]:
-        return mine["key"] < theirs["key"]
-    for place in range(min(len(mine["settings"]), len(theirs["settings"]))):
-        here = mine["settings"][place]
-        there = theirs["settings"][place]
-        if here["kind"] != "lengths" and there["kind"] != "lengths" and not same(here["value"], there["value"]):
-            return above(here["value"], there["value"])
-    return one["key"] < other["key"]
-
-
-def is_tilted(operation):
-    """Whether a machine is set to an angle for it; a saw in the hand follows a line."""
-    return (
-        operation["machine"] != BY_HAND
-        and len([setting for setting in operation["settings"] if setting["kind"] == "angle" and not same(setting["value"], 0)]) > 0
-    )
 
 
 def nearly_one(one, other):

@@ -164,35 +164,6 @@ def test_one_reading_of_the_boathouse_moves_exactly_what_depends_on_it() -> None
     }
 
 
-def test_what_is_square_is_cut_before_what_is_tilted() -> None:
-    """A tilt that was proved on scrap is not lost to a square cut of the same stage."""
-    items = [
-        {"id": 1, "setup": "ridge-cap", "label": "Cap", "quantity": 1, "inputs": {}},
-        {"id": 2, "setup": "slats", "label": "Bench", "quantity": 1, "inputs": {}},
-        {"id": 3, "setup": "compound", "label": "Planter", "quantity": 1, "inputs": {}},
-    ]
-    stages = job_view(job_of(items=items, parts=[]), exact.world())["stages"]
-    labels = {stage["stage"]: [run["label"] for run in stage["runs"]] for stage in stages}
-
-    assert labels["rip"][-1].startswith("Bevel")
-    assert labels["crosscut"][-1] == "Compound mitre"
-
-
-def test_a_saw_in_the_hand_follows_the_cards_order() -> None:
-    """No machine loses its angle there: a rafter's notch is measured from the plumb cut, and comes after it."""
-    runs = runs_of(job_of(items=[{"id": 1, "setup": "rafter"}]))
-
-    assert ["Plumb cuts", "Birdsmouth", "Notch for the cap"] == [run["operation"]["label"] for run in runs if run["operation"]["of"] == "rafter"][-3:]
-
-
-def test_a_door_is_hung_when_its_edge_is_bevelled() -> None:
-    """The blade meets the edge before a hinge hangs on the door."""
-    items = [{"id": 1, "setup": "hinge-layout"}, {"id": 2, "setup": "hinge-mortise"}, {"id": 3, "setup": "door-edge"}]
-    labels = [run["operation"]["label"] for run in runs_of(job_of(items=items, parts=[]))]
-
-    assert ["Rout the mortises", "Plane the bevel of the latch edge", "Hang it on the top hinge"] == labels[-3:]
-
-
 @pytest.mark.parametrize("stock", ["1 3/", "5/16"])
 def test_an_item_that_cannot_be_made_has_no_runs_and_no_parts(stock: str) -> None:
     """Whether its stock cannot be read or is thinner than its groove: nothing of it is begun, and every list says so first."""
@@ -239,14 +210,6 @@ def test_a_script_is_told_what_is_left_out() -> None:
     job = job_of(items=[{"id": 1, "setup": "frame", "label": "Side door", "inputs": {"stock": "5/16"}}], parts=[])
 
     assert job_data(job, exact.world())["errors"]["item 1"].startswith("Stop: A groove of 3/8 in leaves stock 5/16 in thick no cheeks.")
-
-
-def test_like_by_like_the_larger_setting_comes_first() -> None:
-    """The fence is moved in one direction: 4 1/2 in is ripped before 3 in."""
-    parts = [{"label": width, "count": 1, "length": "20", "width": width, "thickness": "1"} for width in ("3", "4 1/2", "4")]
-    rips = [run["stints"][0]["item"]["label"] for run in runs_of(job_of(items=[], parts=parts)) if run["operation"]["key"] == "rip"]
-
-    assert ["4 1/2", "4", "3"] == rips
 
 
 def test_a_reading_of_one_figure_flows() -> None:
