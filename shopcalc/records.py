@@ -131,7 +131,13 @@ class Run:
 # Runs that merge across setups when their settings are the same.
 RUNS = {
     "mill": Run("mill", "planer", "Mill to thickness", ("Thickness",), "Flat face down; mark it as the reference face."),
-    "spacer": Run("rip", "table saw", "Rip the spacer block", ("Spacer",), "From a scrap long enough to hold."),
+    "spacer": Run(
+        "rip",
+        "table saw",
+        "Rip the spacer block",
+        ("Spacer",),
+        "From a wide scrap long enough to hold, so that the spacer falls free on the side of the blade away from the fence.",
+    ),
     "rip": Run("rip", "table saw", "Rip to width", ("Fence to blade",), "Jointed edge to the fence."),
     "crosscut": Run(
         "crosscut",

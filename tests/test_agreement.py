@@ -58,7 +58,14 @@ RARE: dict[str, list[dict[str, str]]] = {
         *({"blocks": ", ".join(f"{size}/64" for size in range(4, 44)), "height": height, "most": "40"} for height in ("0.7", "2.3", "14")),
     ]
     * 2,
-    "frame": [{"foot": "shed", "opening_width": "5 1/2"}] * 3,
+    "frame": [
+        {"foot": "shed", "opening_width": "5 1/2"},
+        {"cutter": "1/4", "measured_groove": "0.252"},
+        {"groove_width": "5/16", "cutter": "5/32", "measured_groove": "0.32"},
+        {"opening_height": "7 1/2", "top_rail": "1 1/2", "bottom_rail": "1 1/2", "horn": "0"},
+    ]
+    * 3,
+    "groove": [{"measured_groove": "0.252"}, {"groove_width": "1/4", "cutter": "1/8", "measured_groove": "0.262"}] * 3,
     "screw": [{"gauge": "8", "measured_body": "0.169"}] * 3,
 }
 

@@ -44,7 +44,11 @@ def test_a_card_as_json(client: FlaskClient) -> None:
     assert ("groove", "Centred groove") == (data["setup"], data["title"])
     assert {"value": 0.3125, "text": "5/16"} == data["inputs"]["groove_width"]
     assert {"value": 0.53125, "text": "17/32", "kind": "length", "decimal": 0.531, "mm": 13.5} == data["results"]["fence"]
-    assert {"level": "caution", "name": "narrow_groove", "text": "The groove is narrower than a quarter of the stock, 1 3/8 in."} == data["checks"][0]
+    assert {
+        "level": "caution",
+        "name": "narrow_groove",
+        "text": "The groove is narrower than a quarter of stock 1 3/8 in thick: its tenon is weak.",
+    } == data["checks"][0]
     assert "Set the cutter 1/2 in above the table." in data["steps"]
 
 

@@ -82,10 +82,9 @@ def as_measured(written, length, shop, units):
 
 
 def measured_in_inches(length):
-    """Decimals of an inch: three, or four where a ten-thousandth is told."""
-    if same(nearest_of(length * 1000), length * 1000):
-        return decimal_text(length, 3, False)
-    return decimal_text(length, 4, True)
+    """Decimals of an inch: three, or four where ten-thousandths were typed."""
+    thousandths = same(nearest_of(length * 1000), length * 1000)
+    return decimal_text(length, 4 if same(nearest_of(length * 10000), length * 10000) and not thousandths else 3, False)
 
 
 def measured_in_mm(mm):

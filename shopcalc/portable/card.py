@@ -8,7 +8,7 @@ from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.naming import case_key, line_key
 from shopcalc.portable.pictures import draw_picture
 from shopcalc.portable.sentences import fill, fill_known, in_one_piece, quoted_names, spell, value_text
-from shopcalc.portable.snap import above, same
+from shopcalc.portable.snap import above, at_least, same
 from shopcalc.portable.spoken import spoken
 from shopcalc.portable.tape import draw_run, draw_tape
 from shopcalc.portable.work import all_in, holds
@@ -186,14 +186,16 @@ def correction(name, result, bench):
     metric = bench["shop"]["metric"]
     units = bench["world"]["units"]
     kind = result["kind"]
-    written = write_value(size, kind, FINEST, "nearest", metric, units)
+    # past a sixty-fourth nobody counts in 128ths
+    division = FINEST // 2 if at_least(size * FINEST, 2) else FINEST
+    written = write_value(size, kind, division, "nearest", metric, units)
     if kind == "length":
         nothing = decimal_text(size, 3, False) == "0.000"
         amount = written["decimal"] + " in"
         if metric:
             amount = decimal_text(millimetres(size, units), 2, False) + " mm"
         elif written["ticks"] > 0:
-            amount = amount + " (" + fraction_text(written["ticks"], FINEST) + ("" if written["lean"] == "" else " " + written["lean"]) + ")"
+            amount = amount + " (" + fraction_text(written["ticks"], division) + ("" if written["lean"] == "" else " " + written["lean"]) + ")"
     else:
         nothing = written["text"] == write_value(0, kind, FINEST, "nearest", metric, units)["text"]
         amount = written["text"]

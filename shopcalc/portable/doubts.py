@@ -2,17 +2,18 @@
 
 Cards that lead on to one another carry what is the same for both, and so items are held against each other. Where there
 are several of a card nobody has said which belong together: of the two cards each item of the fewer is held against
-those of the other, and nothing is asked of one that agrees with any of them.
+those of the other, and nothing is asked of one that agrees with any of them, or of two that have nothing alike.
 """
 
 from shopcalc.portable.links import any_in, item_address
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.sentences import unbroken
-from shopcalc.portable.snap import above, magnitude
+from shopcalc.portable.snap import above, at_least, magnitude, smaller
 from shopcalc.portable.writing import quoted
 
 APART = 64  # to a part in this of an inch two lengths are one, since what is typed over is rounded to a tape
 MEASURED = 500  # or in this, of a scrap that was measured: a joint is made to it
+UNLIKE = 2  # parts of an inch: further apart, and one twice the other, two lengths are of two things
 
 
 def shown_doubts(worked, shop):
@@ -60,9 +61,15 @@ def doubts_between(sources, targets, carry):
 
 
 def nearest_doubts(pairs):
-    """What the two say differently that agree in most, or of such are nearest: they are likely meant for one another."""
-    nearest = pairs[0]
-    for each in pairs:
+    """What the two say differently that agree in most, or of such are nearest: they are likely meant for one another.
+
+    Nothing where no two are: a slat and a panel of another width.
+    """
+    likely = [each for each in pairs if each["alike"] or len(each["doubts"]) == 0]
+    if len(likely) == 0:
+        return []
+    nearest = likely[0]
+    for each in likely:
         more = len(each["doubts"]) - len(nearest["doubts"])
         if more < 0 or (more == 0 and above(nearest["off"], each["off"])):
             nearest = each
@@ -70,13 +77,20 @@ def nearest_doubts(pairs):
 
 
 def differences(source, target, carry):
-    """All that two items say differently, and by how much together."""
+    """All that two items say differently, and by how much together; and whether no size of the two is too unlike to be of one thing."""
     found = [differing(source, target, carried) for carried in carry]
     doubts = [doubt for doubt in found if len(doubt) > 0]
     off = 0
+    alike = True
     for doubt in doubts:
         off = off + doubt[0]["off"]
-    return {"off": off, "doubts": doubts}
+        alike = alike and not is_unlike(doubt[0]["value"], doubt[1]["value"])
+    return {"off": off, "doubts": doubts, "alike": alike}
+
+
+def is_unlike(one, other):
+    """Whether two lengths are too far apart to be of one thing."""
+    return above(magnitude(one - other) * UNLIKE, 1) and at_least(magnitude(one - other), smaller(one, other))
 
 
 def differing(each, other, carried):
@@ -100,7 +114,7 @@ def side_of(name, each, bench, off):
     declared = input_of(each["about"], name)
     label = each["about"]["results"][name]["label"] if declared is None else declared["label"]
     text = each["item"]["label"] + ": " + label + " " + unbroken(quoted(bench["written"][name], "length", bench["shop"]["metric"]))
-    return {"text": text, "each": each, "off": off}
+    return {"text": text, "each": each, "off": off, "value": bench["known"][name]}
 
 
 def shown_side(side, shop):

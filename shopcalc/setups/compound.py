@@ -160,6 +160,10 @@ setup.step(
 )
 setup.step("Turn each side end for end, the same face up, and cut to length against a stop block on the gauge.", when=And(lean <= 0, _sawn))
 setup.step(
+    "The length is that of the upper edge, on the outside: mark it on the first side and set the stop by that, a block taller than the sides are thick.",
+    when=And(_leaning, _sawn),
+)
+setup.step(
     "Swing the gauge {mitre_gauge} to the other side of square. Turn each side end for end, the same face up, the inner edge now against the gauge; "
     "cut to length against a stop block on the gauge.",
     when=And(_flat, _sawn),

@@ -158,7 +158,7 @@ setup.step(
     when=_worth_cutting,
 )
 setup.step(
-    "At the saw, unplugged: tilt the blade {bevel} from square, away from the fence. Stop face down, the fence set so that the blade just leaves the line. "
+    "Over the saw only with no glass in the door and no hinges on it, or else with a plane. Unplugged: tilt the blade {bevel} from square, away from the fence. Stop face down, the fence set so that the blade just leaves the line. "
     "Try it on the scrap.",
     when=_worth_cutting,
 )

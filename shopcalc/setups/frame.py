@@ -1,6 +1,6 @@
 """A grooved stile-and-rail frame, from the opening to every part: door, sash or vent."""
 
-from sympy import And
+from sympy import And, Or
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
@@ -72,7 +72,11 @@ groove_found = setup.as_found(
     _groove["measured_groove"],
     groove_width,
     far=inches("1/8"),
-    when=_groove["measured_groove"] >= _groove["cutter"] - inches("1/500"),
+    # nor one that the groove's own card calls a slip
+    when=And(
+        _groove["measured_groove"] >= _groove["cutter"] - inches("1/500"),
+        Or(groove_width - _groove["cutter"] <= inches("1/50"), _groove["measured_groove"] > _groove["cutter"] + inches("1/200")),
+    ),
 )
 setup.include(tenon, {"shoulders": _rails, "cheeks": _rails}, stock=stock, groove_width=groove_found, groove_depth=groove_depth, end_play=end_play)
 
@@ -207,6 +211,13 @@ setup.caution(
     source=NO_SOURCE,
 )
 setup.caution(
+    "short_stiles",
+    stile_length < inches(8),
+    "Stiles of {stile_length} bring a hand near the cutter: groove a longer piece, and cut the stiles off it last.",
+    change=opening_height,
+    source=NO_SOURCE,
+)
+setup.caution(
     "rails_past_boards",
     rail_length > inches(240),
     "No board is long enough for a rail of {rail_length}: was the opening meant in another unit?",
@@ -261,7 +272,7 @@ setup.step(
 )
 setup.step("Cut the tenons: the tenon's card stands below. Shoulder to shoulder every rail is {rail_shoulder}.")
 setup.step(
-    "Bottom rail only, tenons cut: saw its outside away over the whole width, down to the inner wall of the groove. {shed_rail_thickness} is left, "
+    "Bottom rail only, tenons cut and its lower edge planed: saw its outside away over the whole width, down to the inner wall of the groove. {shed_rail_thickness} is left, "
     "and the pane passes outside it. Stop {groove_depth} short of each shoulder, or the tenons come off.",
     when=shed,
 )
@@ -270,7 +281,10 @@ setup.step(
     when=horn > 0,
 )
 setup.step("Dry fit: shoulders close, diagonals agree, and the frame stands in its opening with the gaps wanted. Measure the bays.", when=horn <= 0)
-setup.step("Apart again, drill weep holes through the groove of every rail on which water can stand, sloping out.", when=~shed | (mid_rails >= 1))
+setup.step(
+    "Apart again, drill weep holes through the groove of every rail on which water can stand, sloping out.",
+    when=~shed | (mid_rails >= 1),
+)
 setup.step("Cut the panes {panel_width} by {panel_height}, edges sealed as the maker of the pane says.")
 setup.step(
     "Cut the lowest pane {panel_width} by {shed_panel_height}. Notch its lower corners {notch_width} wide and {notch_height} high: "
@@ -292,7 +306,11 @@ setup.step(
     "Glue-up in that order, the bottom rail last. " + _clamp,
     when=shed,
 )
-setup.step("Saw the horns off, plane to the opening, and ease the edges.", when=horn > 0)
+setup.step("Saw the horns off, plane to the opening, and ease the edges.", when=And(horn > 0, ~shed))
+setup.step("Saw the horns off, plane head and sides to the opening, and ease the edges.", when=And(horn > 0, shed))
+setup.step(
+    "The foot was planed before: now the pane hangs {shed_overhang} below it. Never stand the sash on its foot.", when=And(shed, shed_overhang > 0)
+)
 
 # What is run
 
@@ -342,7 +360,15 @@ setup.operation(
     face="Both lower corners.",
     parts=[_lowest],
 )
-setup.run("glue-up")
+setup.run("glue-up", when=~shed)
+setup.operation(
+    "glue_up_shed",
+    "glue-up",
+    "Glue up a shed foot",
+    machine="bench",
+    face="Dry once first. Reference faces to one side. The bottom rail goes in last, up the grooves from the foot, behind the pane.",
+    when=shed,
+)
 setup.operation("horns", "glue-up", "Saw the horns off", horn, machine="bench", face="Plane to the opening.", parts=["Stile"], when=horn > 0)
 
 # The pictures

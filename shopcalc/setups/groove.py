@@ -65,13 +65,13 @@ setup.caution(
 setup.caution(
     "narrow_groove",
     groove_width < stock / 4,
-    "The groove is narrower than a quarter of the stock, {stock}.",
+    "The groove is narrower than a quarter of stock {stock} thick: its tenon is weak.",
     change=groove_width,
 )
 setup.caution(
     "wide_groove",
     groove_width > stock / 2,
-    "The groove is wider than half of the stock, {stock}.",
+    "The groove is wider than half of stock {stock} thick: its cheeks are weak.",
     change=groove_width,
 )
 setup.caution(
@@ -95,13 +95,14 @@ measured_groove = setup.reading(
 )
 # two thousandths for the calipers
 _as_wide_as_cutter = measured_groove >= cutter - inches("1/500")
+_one_pass_alone = And(groove_width - cutter > inches("1/50"), _as_wide_as_cutter, measured_groove <= cutter + inches("1/200"))
 fence_move = setup.correction(
     "fence_move",
     "Fence",
     (measured_groove - groove_width) / 2,
     more="Too wide: move the fence {size} away from the cutter.",
     less="Too narrow: move the fence {size} toward the cutter.",
-    when=And(groove_width > cutter, _as_wide_as_cutter),
+    when=And(groove_width > cutter, _as_wide_as_cutter, Not(_one_pass_alone)),
     far=inches("1/16"),
 )
 setup.caution(
@@ -111,6 +112,21 @@ setup.caution(
     change=measured_groove,
     source="",
     doubts=measured_groove,
+)
+setup.caution(
+    "one_pass_alone",
+    _one_pass_alone,
+    "{measured_groove} is one pass of the cutter. Turn the scrap end for end, its other face to the fence, cut again and measure that.",
+    change=measured_groove,
+    source="",
+    doubts=measured_groove,
+)
+setup.caution(
+    "fin",
+    And(groove_width > cutter, rib <= 0, setup.near(fence_move), measured_groove > 2 * cutter + inches("1/500")),
+    "Two passes of {cutter} do not meet in a groove of {measured_groove}: a fin stands in its middle until the fence is right, or a pass between takes it.",
+    change=measured_groove,
+    source="",
 )
 cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=And(setup.near(fence_move), measured_groove < stock))
 setup.caution(

@@ -74,16 +74,18 @@ setup.note(
     change=hinges,
     source="HMMA for the 7 ft 6 in, read in a page that quotes it; one for each further 30 in: " + NO_SOURCE,
 )
+# the customs are of doors that one walks through
+_a_door = door_height > inches(60)
 setup.note(
     "unusual_top",
-    Or(top_offset + gap_head < inches("9/2"), top_offset > inches("15/2")),
+    And(_a_door, Or(top_offset + gap_head < inches("9/2"), top_offset > inches("15/2"))),
     "The top hinge is not where the published customs put it: {5 in} below the head of the frame, or {6 in} to {7 in} below the top of the door.",
     change=top_offset,
     source="door makers' practice, ICS, Building Trades Pocketbook, and trade custom: no single standard",
 )
 setup.note(
     "unusual_foot",
-    Or(bottom_offset < inches("19/2"), bottom_offset > inches("23/2")),
+    And(_a_door, Or(bottom_offset < inches("19/2"), bottom_offset > inches("23/2"))),
     "The bottom hinge is not where the published customs put it: {10 in} or {11 in} above the foot; or, on a framed door, its lower end level with the top of the bottom rail.",
     change=bottom_offset,
     source="door makers' practice, ICS, Building Trades Pocketbook, and trade custom: no single standard",

@@ -131,6 +131,12 @@ setup.caution(
     change=board_width,
     source="",
 )
+setup.caution(
+    "board_just_wide",
+    And(board_needed <= board_width, board_width < board_needed + inches("1/8")),
+    "Both need {board_needed} and the board is {board_width} wide: nothing is left for jointing its edge first.",
+    change=board_width,
+)
 setup.note(
     "square_peak",
     And(edge_bevel <= 0, _lapped),
@@ -168,7 +174,16 @@ narrow_as_cut = setup.after(
     "narrow_as_cut", "Narrow board, blade to fence for the bevel as cut", narrow_rip - thickness * tand(measured_bevel), when=_followed
 )
 setup.trial(
-    "Saw the peak edge of one long scrap, cut it in two and hold the halves together over the peak, or a pattern of it: the joint closes along its whole face."
+    "Saw the peak edge of a scrap and cut it in two. Hold the sawn edge of one half against the inside face of the other, over the peak or a pattern of it: "
+    "the joint closes along its whole face.",
+    when=And(_lapped, edge_bevel > 0),
+)
+setup.trial(
+    "Hold two scraps over the peak, or a pattern of it, the edge of one against the face of the other: the joint closes.", when=edge_bevel <= 0
+)
+setup.trial(
+    "Saw the peak edge of a scrap, cut it in two and hold the sawn edges together over the peak, or a pattern of it: the joint closes along its whole face.",
+    when=joint.is_("mitred"),
 )
 
 # At the machine

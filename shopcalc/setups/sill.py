@@ -36,11 +36,12 @@ fall = setup.size("fall", "Fall, back to front", depth * tand(slope))
 bottom_face = setup.setting("bottom_face", "Bottom face: fence to blade at the table", depth / cosd(slope) - thickness * tand(slope))
 back_bevel = setup.setting("back_bevel", "Back bevel", slope, kind="angle")
 drip_depth = setup.setting("drip_depth", "Blade height for the drip, at most", thickness / 3, rounding="down")
+board = setup.size("board", "Board before its edges are cut, at least", top_face + inches("1/8"), rounding="up")
 drip_clear = setup.size("drip_clear", "Drip clear of the wall", overhang - drip_setback - drip_kerf, rounding="down")
 
 # What is cut
 
-setup.part("Sill", 1, sill_length, top_face, thickness)
+setup.part("Sill", 1, sill_length, board, thickness)
 
 # What can go wrong
 
@@ -137,9 +138,9 @@ setup.trial("With its bevel held plumb the scrap shows the slope.")
 
 # At the machine
 
-setup.step("Joint the front edge square to the faces. Leave the board wider than {top_face}. Mark the top face.")
+setup.step("Joint the front edge of a board {board} wide or more square to the faces. Mark the top face.")
 setup.step(
-    "Drip, blade square: set it at most {drip_depth} high, the fence {drip_setback} from its near side. Top face up, front edge against the fence; "
+    "Drip, blade square: set it at most {drip_depth} high, the fence {drip_setback} from its near side, to a tooth that leans that way. Top face up, front edge against the fence; "
     "one pass, or more with the fence moved away from the blade, until the drip is {drip_kerf} wide."
 )
 setup.step("Unplug the saw. Saw blade in, tilted {back_bevel} away from the fence and raised until its teeth just clear stock {thickness} thick.")
@@ -156,6 +157,7 @@ setup.step("Before it is fixed pour a cup of water on it: it runs off at the fro
 
 setup.run("mill", thickness, parts=["Sill"])
 setup.run("crosscut", sill_length, parts=["Sill"])
+setup.operation("front", "rip", "Joint the front edge", machine="bench", face="Square to the faces.", parts=["Sill"])
 _top_up = "Top face up, front edge to the fence."
 setup.operation(
     "drip",
@@ -163,7 +165,8 @@ setup.operation(
     "Drip",
     drip_depth,
     ("Fence to near side of blade", drip_setback),
-    face=_top_up,
+    ("Drip width", drip_kerf),
+    face=_top_up + " Then the fence away from the blade, until the drip is wide enough.",
     reading=measured_drip,
     when=drip_depth > 0,
 )

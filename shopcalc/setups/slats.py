@@ -193,7 +193,9 @@ setup.step(
     "Hook the tape once, at one end of the run, and leave it there. Tick every mark, with a cross on the far side of each, where the slat lies."
 )
 setup.step("Do the same on the other bearers from the same end, or tick one lath and carry it across.")
-setup.step("Rip a block of {spacer} and measure it.", when=_block)
+setup.step(
+    "Rip a block of {spacer} and measure it: from a wide scrap, so that it falls free on the side of the blade away from the fence.", when=_block
+)
 setup.step(
     "A gap of {spacer} is too thin for a block: cards or veneer, measured in one stack, stand in for it.",
     when=And(even_gap > 0, Not(_block)),

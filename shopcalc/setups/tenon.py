@@ -78,8 +78,8 @@ setup.stop(
 )
 setup.caution(
     "thin_tenon",
-    tenon_thickness < inches("1/4"),
-    "A tenon of {tenon_thickness} is thinner than {1/4 in}: it breaks before the glue does.",
+    groove_width < inches("1/4"),
+    "A tenon for a groove of {groove_width}, less than {1/4 in}, breaks before the glue does.",
     change=groove_width,
 )
 setup.caution(
@@ -163,11 +163,14 @@ setup.note(
 setup.trial("Mill a scrap with the rails. Cut both shoulders and type in what is left between the two cuts.")
 setup.trial("Then cut both cheeks in the jig and type in the tenon.", when=_has_cheeks)
 setup.trial("The moves given are half of each error already.")
+setup.trial("Its length is to be {tenon_length}: if it is longer move the fence toward the blade by as much, if shorter away.")
 
 # At the machine
 
 setup.step("Cut every rail to length with square ends. Mark one face of each as the reference face.")
-setup.step("Shoulders. Set the blade {shoulder_height} high, the fence {fence_to_blade} from the near side of the blade.")
+setup.step(
+    "Shoulders. Set the blade {shoulder_height} high, the fence {fence_to_blade} from the near side of the blade, to a tooth that leans that way."
+)
 setup.step(
     "Clamp the gauge block to the fence, its far end well short of the blade. Hold the rail square against the mitre gauge, end on the block, and push rail and gauge past the blade: the rail is clear of the block before the cut."
 )

@@ -210,7 +210,12 @@ setup.step("Lengthwise leave nothing for moisture: along the grain wood hardly m
 
 # What is run
 
-setup.run("spacer", gap_at_fitting, when=swell > 0)
+setup.run(
+    "spacer",
+    gap_at_fitting,
+    face="Not for a panel. From a wide scrap, so that the spacer falls free on the side of the blade away from the fence.",
+    when=swell > 0,
+)
 
 # The pictures
 

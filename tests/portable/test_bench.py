@@ -34,6 +34,13 @@ def test_what_was_measured_is_quoted_as_it_is() -> None:
     assert ("1.400", "25/64") == (written["stock"]["text"], written["groove_width"]["text"])
 
 
+def test_what_was_measured_in_mm_is_quoted_in_thousandths_of_an_inch() -> None:
+    """Ten-thousandths that were typed are kept, and none are made up."""
+    written = bench_of("slats", run="1219 mm", slat="2.4375", slat_length="16.3333", slat_thickness="2/3")["written"]
+
+    assert ["47.992", "2 7/16", "16.3333", "0.667"] == [written[name]["text"] for name in ("run", "slat", "slat_length", "slat_thickness")]
+
+
 def test_what_was_measured_in_mm_is_quoted_as_it_is() -> None:
     """Hundredths that were typed are kept, and of a small play what there is; inches are told to the tenth."""
     written = bench_of("tenon", stock="35", groove_width="8.25", fit="0.002 in", kerf="3/32 in", units="mm")["written"]

@@ -108,6 +108,7 @@ def test_a_trial_ends_in_a_correction() -> None:
     ("measured", "text"),
     [
         ("0.391", "Too wide: move the fence 0.008 in (1/128) away from the cutter."),
+        ("0.419", "Too wide: move the fence 0.022 in (1/64 full) away from the cutter."),
         ("0.367", "Too narrow: move the fence 0.004 in (1/128 scant) toward the cutter."),
         ("0.376", "Too wide: move the fence 0.001 in away from the cutter."),
         ("3/8", "It is right: leave the setting where it is."),

@@ -131,3 +131,21 @@ def test_a_groove_that_was_measured_is_held_close_to_its_tenon() -> None:
     assert "25/64 in" in text
     assert "tenon: Groove width 3/8 in" in text
     assert [] == doubts(groove, {"setup": "tenon", "inputs": {"groove_width": "25/64"}})
+
+
+def test_what_has_nothing_alike_is_of_two_things() -> None:
+    """A bench of slats and a panel, a sill and a cleat: nobody meant one width, or one thickness, for both."""
+    bench: dict[str, Any] = {"setup": "slats", "inputs": {"slat": "2 1/4"}}
+    sill: dict[str, Any] = {"setup": "sill", "inputs": {"thickness": "1 1/2"}}
+
+    assert [] == doubts(bench, {"setup": "wood-movement", "inputs": {"width": "11"}})
+    assert 1 == len(doubts(bench, {"setup": "wood-movement", "inputs": {"width": "2 1/2"}}))
+    assert [] == doubts(sill, {"setup": "bevel", "inputs": {"thickness": "3/4"}})
+    assert 1 == len(doubts(sill, {"setup": "bevel", "inputs": {"thickness": "1 3/8"}}))
+
+
+def test_a_gap_twice_the_other_is_asked_about() -> None:
+    """Small things are alike however much one is of the other."""
+    frame: dict[str, Any] = {"setup": "frame", "inputs": {"gap_side": "1/8"}}
+
+    assert 1 == len(doubts(frame, {"setup": "hinge-mortise", "inputs": {"gap": "1/16"}}))

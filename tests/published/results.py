@@ -184,6 +184,7 @@ CHECKED = {
     },
     "sill": {
         "parts": Checked(_STANDING, "test_sill::test_the_part_is_a_blank_that_holds_the_sill_built"),
+        "board": Checked(_STANDING, "test_sill::test_the_part_is_a_blank_that_holds_the_sill_built"),
         "top_face": Checked(_STANDING, "test_sill::test_the_faces_and_the_fall_are_those_of_the_sill_built"),
         "bottom_face": Checked(_STANDING, "test_sill::test_the_faces_and_the_fall_are_those_of_the_sill_built"),
         "fall": Checked(_STANDING, "test_sill::test_the_faces_and_the_fall_are_those_of_the_sill_built"),

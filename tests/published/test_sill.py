@@ -78,12 +78,13 @@ def test_the_faces_and_the_fall_are_those_of_the_sill_built(depth, slope, thickn
 
 @pytest.mark.parametrize(("depth", "slope", "thickness"), SILLS)
 def test_the_part_is_a_blank_that_holds_the_sill_built(depth, slope, thickness):
-    """Of the parts the sill's width and thickness are the extents of the polygon along its top and square to it (recomputed)."""
-    [part] = results_of("sill", depth=depth, slope=slope, thickness=thickness, sill_length="40 1/4")["parts"]
+    """The extents of the polygon along its top, with an eighth for its edges (common practice), and square to it (recomputed)."""
+    values = results_of("sill", depth=depth, slope=slope, thickness=thickness, sill_length="40 1/4")
+    [part] = values["parts"]
     sill = build(float(depth), slope, float(thickness))
 
-    assert (1, 40.25) == (part["count"], part["length"])
-    assert [part["width"], part["thickness"]] == pytest.approx([np.ptp(sill.section @ sill.down), np.ptp(sill.section @ sill.out)], abs=1e-6)
+    assert (1, 40.25, values["board"]) == (part["count"], part["length"], part["width"])
+    assert [part["width"], part["thickness"]] == pytest.approx([np.ptp(sill.section @ sill.down) + 1 / 8, np.ptp(sill.section @ sill.out)], abs=1e-6)
 
 
 @pytest.mark.parametrize(("depth", "slope", "thickness"), SILLS)

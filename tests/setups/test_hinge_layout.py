@@ -19,6 +19,8 @@ CHECKS = [
     ("past_three", {"door_height": "91"}, {"door_height": "91", "hinges": "4"}),
     ("unusual_top", {"top_offset": "4.374"}, {"top_offset": "4.375"}),
     ("unusual_top", {"top_offset": "7.501"}, {"top_offset": "7.5"}),
+    ("unusual_top", {"top_offset": "3", "door_height": "60.1"}, {"top_offset": "3", "door_height": "60"}),
+    ("unusual_foot", {"bottom_offset": "3", "door_height": "60.1"}, {"bottom_offset": "3", "door_height": "60"}),
     ("unusual_foot", {"bottom_offset": "9.499"}, {"bottom_offset": "9.5"}),
     ("unusual_foot", {"bottom_offset": "11.501"}, {"bottom_offset": "11.5"}),
     ("head_move_far_off", {"measured_head": "0.376"}, {"measured_head": "3/8"}),

@@ -23,6 +23,8 @@ RUN: list[tuple[str, dict[str, str], set[str], set[str]]] = [
     ("ridge-cap", {"pitch_left": "45", "pitch_right": "45"}, set(), {"tilt"}),
     ("sill", {}, {"drip"}, set()),
     ("sill", {"overhang": "3/4"}, set(), {"drip"}),
+    ("frame", {}, {"glue_up"}, {"glue_up_shed"}),
+    ("frame", {"foot": "shed"}, {"glue_up_shed"}, {"glue_up"}),
 ]
 
 
@@ -64,7 +66,7 @@ STAGES = {
         "bevel/bevel", "frame/rip_stile", "frame/rip_top_rail", "frame/rip_mid_rail", "frame/rip_bottom_rail", "ridge-cap/rip_wide_rip",
         "ridge-cap/rip_narrow_rip", "ridge-cap/tilt", "ridge-cap/wide_inside_up", "ridge-cap/wide_outside_up", "ridge-cap/narrow_inside_up",
         "ridge-cap/narrow_outside_up", "ridge-cap/on_edge_inside", "ridge-cap/on_edge_outside", "slats/rip_slat",
-        "slats/spacer_spacer", "wood-movement/spacer_gap_at_fitting",
+        "sill/front", "slats/spacer_spacer", "wood-movement/spacer_gap_at_fitting",
     },
     "crosscut": {
         "compound/tilt", "compound/mitre", "compound/upright", "compound/flat", "frame/crosscut_stile_length", "frame/crosscut_rail_length",
@@ -89,7 +91,7 @@ STAGES = {
         "glazing/pane_width_cut_width", "glazing/pane_height_cut_height",
     },
     "glue-up": {
-        "frame/glue_up", "frame/horns",
+        "frame/glue_up", "frame/glue_up_shed", "frame/horns",
     },
     "hinges": {
         "hinge-layout/door", "hinge-layout/frame", "hinge-mortise/template", "hinge-mortise/rout", "hinge-mortise/shim",

@@ -41,7 +41,7 @@ FIRES = {
     "no_length": ({"end_play": "1/2"}, {"end_play": "0.499"}),
     "no_shoulder": ({"groove_width": "1.375"}, {"groove_width": "1.374"}),
     "fence_in_blade": ({"gauge_block": "1/16", "groove_depth": "3/32"}, {"gauge_block": "1/16", "groove_depth": "0.094"}),
-    "thin_tenon": ({"groove_width": "0.255"}, {"groove_width": "0.256"}),
+    "thin_tenon": ({"groove_width": "0.249"}, {"groove_width": "1/4"}),
     "thin_cheek": ({"stock": "0.868", "fit": "0"}, {"stock": "7/8", "fit": "0"}),
     "loose_fit": ({"fit": "0.032"}, {"fit": "1/32"}),
     "short_block": ({"gauge_block": "0.749"}, {"gauge_block": "3/4"}),

@@ -36,6 +36,28 @@ EDGES: list[tuple[str, str, dict[str, str], dict[str, str]]] = [
     ("tenon", "cheeks_will_not_enter", {"measured_cheeks": "0.376"}, {"measured_cheeks": "3/8"}),
     ("groove", "narrower_than_cutter", {"measured_groove": "0.247"}, {"measured_groove": "0.248"}),
     ("groove", "narrower_than_cutter", {"cutter": "3/8", "measured_groove": "0.372"}, {"cutter": "3/8", "measured_groove": "0.373"}),
+    ("groove", "one_pass_alone", {"measured_groove": "0.255"}, {"measured_groove": "0.256"}),
+    ("groove", "one_pass_alone", {"groove_width": "0.271", "measured_groove": "0.252"}, {"groove_width": "0.27", "measured_groove": "0.252"}),
+    (
+        "groove",
+        "fin",
+        {"groove_width": "1/4", "cutter": "1/8", "measured_groove": "0.253"},
+        {"groove_width": "1/4", "cutter": "1/8", "measured_groove": "0.252"},
+    ),
+    (
+        "groove",
+        "fin",
+        {"groove_width": "1/4", "cutter": "1/8", "measured_groove": "0.262"},
+        {"groove_width": "9/32", "cutter": "1/8", "measured_groove": "0.29"},
+    ),
+    (
+        "frame",
+        "short_stiles",
+        {"opening_height": "8", "horn": "0", "gap_head": "0", "gap_foot": "1/64"},
+        {"opening_height": "8", "horn": "0", "gap_head": "0", "gap_foot": "0"},
+    ),
+    ("ridge-cap", "board_just_wide", {"board_width": "8 1/8"}, {"board_width": "8 1/4"}),
+    ("ridge-cap", "board_just_wide", {"board_width": "8 1/8"}, {"board_width": "8 1/16"}),
     ("groove", "one_pass_off", {"cutter": "3/8", "measured_groove": "0.376"}, {"cutter": "3/8", "measured_groove": "3/8"}),
     ("gauge-stack", "too_tall", {"height": "0.484", "blocks": "1/2"}, {"height": "31/64", "blocks": "1/2"}),
     ("gauge-stack", "past_the_blade", {"height": "3.001"}, {"height": "3"}),
@@ -62,7 +84,11 @@ def test_a_check_holds_up_to_its_edge(slug: str, check: str, holds: dict[str, st
 @pytest.mark.parametrize(
     ("slug", "entries"),
     [
-        *((slug, holds) for slug, check, holds, _ in EDGES if check in ("which_side", "which_face", "narrower_than_cutter", "unlike_stack")),
+        *(
+            (slug, holds)
+            for slug, check, holds, _ in EDGES
+            if check in ("which_side", "which_face", "narrower_than_cutter", "one_pass_alone", "unlike_stack")
+        ),
         *((slug, holds) for slug, check, holds, _ in EDGES if check in ("head_wider", "stack_wider", "none_again")),
         ("compound", {"sides": "3", "lean": "10", "measured_face": "72", "measured_edge": "30"}),
         ("tenon", {"groove_depth": "1/8", "measured_cheeks": "0.376"}),
