@@ -43,6 +43,7 @@ KEPT = (
     "/static/large.js",
     "/static/light.js",
     "/static/pad.js",
+    "/static/taps.js",
     "/static/units.js",
     "/static/memory.js",
     "/static/vendor/htmx-2.0.11.min.js",

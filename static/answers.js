@@ -190,6 +190,8 @@ document.addEventListener('input', ({ target }) => {
   const entries = target.closest('#inputs');
   if (entries) during(askAnswer(entries));
 }, true);
+// all is asked for already: sent by its one field, the page would be loaded anew
+document.addEventListener('submit', event => { if (event.target === form()) event.preventDefault(); });
 document.addEventListener('htmx:beforeRequest', ({ detail: { xhr } }) => {
   askedAt.set(xhr, keys);
   during(new Promise(done => xhr.addEventListener('loadend', done)));

@@ -3,8 +3,9 @@ import { count_refused, enter, fill_in, put_back, take_out } from '/editing.js';
 import { BUSY, WAIT, during } from './answers.js';
 import { byId, make, show } from './elements.js';
 import { LAST, blank, change, everyJob, forget, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
+import { endsHere } from './taps.js';
 
-const MOST_TRIES = 20, LONGEST_WAIT = 30000, LONGEST_PRESS = 3000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, NAMELESS = 'Job';
+const MOST_TRIES = 20, LONGEST_WAIT = 30000, LONGEST_PRESS = 3000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, NAMELESS = 'Job', CARRIES = '#job=';
 const page = byId('job'), work = byId('work');
 
 // A static host answers no job: its worker does, which a first visit is still installing. It is waited for once, and not by a
@@ -52,6 +53,8 @@ async function choose(id) {
   const all = await everyJob();
   current = all.some(([each]) => each === id) ? id : all[0]?.[0] ?? '';
   if (current) remember(LAST, current);
+  // a page that is loaded again has the job that was chosen last
+  if (location.hash && !location.hash.startsWith(CARRIES)) history.replaceState(history.state, '', current ? `#${current}` : '/job');
   byId('job-choice').replaceChildren(...named(all).map(([each, title]) => new Option(title, each, false, each === current)));
   byId('job-choice').parentElement.classList.toggle('none', !all.length);
   byId('job-keep').hidden = work.hidden = !current;
@@ -272,7 +275,7 @@ async function unpacked(code) {
   return text;
 }
 
-const linkTo = async job => `${location.origin}/job#job=${await packed(JSON.stringify(job))}`;
+const linkTo = async job => `${location.origin}/job${CARRIES}${await packed(JSON.stringify(job))}`;
 
 function download(text, name, type) {
   const link = make('a', { href: URL.createObjectURL(new Blob([text], { type })), download: name });
@@ -335,7 +338,8 @@ const DO = {
   csv: async job => {
     const response = await asked(job, '.csv').catch(() => null);
     if (!response) say('There is no answer now, so no file was made. The job is still kept; try again.');
-    else if (response.ok) download(await response.text(), fileName(job, 'csv'), 'text/csv');
+    // a spreadsheet takes it for another alphabet without its mark
+    else if (response.ok) download(`\ufeff${await response.text()}`, fileName(job, 'csv'), 'text/csv');
     else say('There is no cut list of a job that is refused.');
   },
   link: copyLink,
@@ -369,7 +373,10 @@ function startPage() {
     const { do: name, id } = button.dataset;
     hush();
     // a tap also ends an entry
-    if (name === 'remove') return writing.then(() => remove(id));
+    if (name === 'remove') {
+      endsHere(event);
+      return writing.then(() => remove(id));
+    }
     const coming = writing.then(() => read(current)), copy = name === 'link' ? beginCopy(coming) : null;
     const job = await coming;
     if (name === 'print') await drawing;
@@ -404,10 +411,15 @@ function startPage() {
 }
 
 async function fromAddress() {
-  const carried = /^#job=([\w-]+)$/.exec(location.hash);
-  if (!carried) return choose(location.hash.slice(1) || recall(LAST));
+  const { hash } = location, named = hash.slice(1);
+  if (!hash.startsWith(CARRIES)) {
+    await choose(named && await read(named) ? named : recall(LAST));
+    if (named && current !== named) say('The job of this link is not on this device.');
+    return;
+  }
   await choose(recall(LAST));
-  const text = await unpacked(carried[1]).catch(() => '');
+  // what a message puts behind a link is none of it
+  const [code] = /^[\w-]*/.exec(hash.slice(CARRIES.length)), text = await unpacked(code).catch(() => '');
   // a link that could not be looked at stays in the address, to be opened again
   if (await takeIn(text, 'The link') || !text) history.replaceState(null, '', '/job');
 }

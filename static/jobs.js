@@ -30,6 +30,9 @@ export function say(text) {
   line.hidden = !text;
 }
 
+// What is nowhere but on this page is not left without a word.
+const askBeforeLeaving = event => event.preventDefault();
+
 // What was said goes when something else is done, but not that something could not be kept.
 export function hush() {
   if (!unsaved.size) say('');
@@ -90,6 +93,7 @@ export async function change(id, edit, usual) {
     }, store), () => job);
     seen.set(id, job);
     if (unsaved.delete(id)) say('Saved again.');
+    if (!unsaved.size) removeEventListener('beforeunload', askBeforeLeaving);
   } catch (fault) {
     if (gone) {
       unsaved.delete(id);
@@ -103,9 +107,10 @@ export async function change(id, edit, usual) {
       if (job) edited(job, [edit]);
     }
     unsaved.set(id, { edits: [...edits, edit], first, job });
-    say(fault.name === 'QuotaExceededError'
-      ? 'Not saved: the storage of this device is full. Save the job as a file before you close this page.'
-      : `Not saved: this browser keeps nothing for this page. ${byId('job-says') ? 'Save the job as a file before you close it.' : 'Allow it to, or use another, to build a job.'}`);
+    addEventListener('beforeunload', askBeforeLeaving);
+    const isFull = fault.name === 'QuotaExceededError', why = isFull ? 'the storage of this device is full' : 'this browser keeps nothing for this page';
+    const way = isFull ? 'Make room on it, and type on.' : 'Allow it to, or use another, to build a job.';
+    say(`Not saved: ${why}. ${byId('job-says') ? 'Save the job as a file before you close this page.' : way}`);
   }
   others?.postMessage(id);
 }
@@ -165,20 +170,25 @@ export async function forget(id) {
 // On a card: its entries become an item of the job; on the card of an item they stay with it, at every key.
 
 async function offerToAdd() {
-  const button = byId('add-to-job'), form = byId('inputs'), here = await itemHere();
+  const button = byId('add-to-job'), form = byId('inputs'), { hash } = location, here = await itemHere();
   others?.addEventListener('message', ({ data }) => { if (data === here?.job) lookFor(here); });
   // one after another, each as the card stood at its tap or key
   let keeping = Promise.resolve();
-  const keep = () => {
-    const entered = entriesOf(form);
-    keeping = keeping.then(() => here ? keepItem(here, entered) : addItem(entered)).catch(() => {});
-  };
+  const keep = entered => { keeping = keeping.then(() => here ? keepItem(here, entered) : addItem(entered)).catch(() => {}); };
+  // a finger that trembles adds one
+  button.addEventListener('click', ({ detail }) => detail < 2 && keep(entriesOf(form)));
   button.hidden = Boolean(here);
-  button.addEventListener('click', keep);
   // what was added is not what is typed after it
-  form.addEventListener('input', here ? keep : () => hush());
-  if (!here) return;
-  if (typedNames.size) keep();
+  if (!here) return form.addEventListener('input', () => hush());
+  const keepTyped = () => {
+    const entered = typedOf(form);
+    if (entered.entries.length) keep(entered);
+  };
+  form.addEventListener('input', keepTyped);
+  keepTyped();
+  addEventListener('pageshow', ({ persisted }) => persisted && lookFor(here));
+  // the ways about the card would take its item out of the address
+  addEventListener('hashchange', () => history.replaceState(history.state, '', hash));
 }
 
 // Whose card this is, as its address says; none where the job has no such item.
@@ -188,7 +198,8 @@ async function itemHere() {
   const item = kept && item_of(kept, here.number, setupHere());
   if (!item) return null;
   tellWhose(item, kept);
-  return { ...here, inputs: JSON.stringify(item.inputs) };
+  takeEntries(item, kept);
+  return { ...here, inputs: textOf(item) };
 }
 
 // A job's bare numbers need not be of the unit that the fingers are used to.
@@ -210,15 +221,38 @@ function tellWhose(item, job) {
 async function lookFor(here) {
   const kept = await read(here.job), item = kept && item_of(kept, here.number, setupHere());
   if (kept && !item) here.isGone = true;
-  if (item && JSON.stringify(item.inputs) === here.inputs) here.isGone = false;
+  if (!item) return;
+  // one that was taken out is back if it is the same
+  if (here.isGone && textOf(item) !== here.inputs) return;
+  here.isGone = false;
+  here.inputs = textOf(item);
+  takeEntries(item, kept);
+}
+
+// The entries of an item, which a document may leave out.
+const textOf = ({ inputs = {} }) => JSON.stringify(inputs);
+
+// What is not typed here stands as the job has it: an address may be older, and another tab ahead.
+function takeEntries({ inputs = {} }, { shop }) {
+  const form = byId('inputs'), unit = shop.units ?? 'in', isAlike = form.elements.units.value === unit;
+  let isOther = false;
+  for (const [name, text] of Object.entries(inputs)) {
+    const entry = form.elements[name];
+    if (!entry || typedNames.has(name)) continue;
+    const meant = isAlike ? text : meantIn(unit, entry.dataset.kind, text);
+    if (entry.value === meant) continue;
+    entry.value = meant;
+    isOther = true;
+  }
+  if (isOther) form.dispatchEvent(new Event('input', { bubbles: true }));
 }
 
 const setupHere = () => byId('inputs').getAttribute('action').slice(1);
 
 function keepItem(here, entered) {
   return editFromCard(here.job, job => {
-    const inputs = meantFor(job.shop, entered), told = keep_item(job, here.isGone ? 0 : here.number, setupHere(), inputs);
-    if (!told.refused) here.inputs = JSON.stringify(inputs);
+    const told = keep_item(job, here.isGone ? 0 : here.number, setupHere(), meantFor(job.shop, entered));
+    if (!told.refused) here.inputs = textOf(item_of(job, here.number, setupHere()));
     return { ...told, more: told.read && typedReading() ? 'The readings of its runs stay: change them in the order of work.' : '' };
   });
 }
@@ -256,10 +290,20 @@ async function isKept(id) {
 }
 
 // What stands on the card at a tap or a key: an edit that has to be made again later is made with that.
-function entriesOf(form) {
+function allOf(form) {
   const entries = Array.from(new FormData(form), ([name, text]) => ({ name, text, kind: form.elements[name].dataset?.kind }));
-  const isOwn = ({ name, text }) => name !== 'tape' && name !== 'units' && (text || !form.elements[name].closest('.read'));
-  return { unit: form.elements.units.value, entries: entries.filter(isOwn) };
+  return { unit: form.elements.units.value, entries: entries.filter(({ name }) => name !== 'tape' && name !== 'units') };
+}
+
+// A reading that was not taken is none of a card that is added.
+function entriesOf(form) {
+  const { unit, entries } = allOf(form);
+  return { unit, entries: entries.filter(({ name, text }) => text || !form.elements[name].closest('.read')) };
+}
+
+function typedOf(form) {
+  const { unit, entries } = allOf(form);
+  return { unit, entries: entries.filter(({ name }) => typedNames.has(name)) };
 }
 
 // Bare numbers keep their meaning in a job whose bare numbers are of another unit.

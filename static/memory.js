@@ -128,11 +128,13 @@ const touched = new Set([...typedNames].filter(name => form?.elements[name]));
 function rested(event) {
   const { xhr } = event.detail;
   if (!touched.size || isLate(xhr) || (xhr.status !== 200 && xhr.status !== 422)) return;
-  if ([...touched].some(name => name === 'tape' || name === 'units' || 'own' in form.elements[name].dataset)) keepShop(touched);
+  const isShops = [...touched].some(name => name === 'tape' || name === 'units' || 'own' in form.elements[name].dataset), names = new Set(touched);
   touched.clear();
-  if (slug === 'shop') history.replaceState(null, '', '/shop');
   // an item's entries are its job's
-  else if (!('item' in document.documentElement.dataset)) used(slug, String(new URLSearchParams(entries())));
+  if ('item' in document.documentElement.dataset) return;
+  if (isShops) keepShop(names);
+  if (slug === 'shop') history.replaceState(null, '', '/shop');
+  else used(slug, String(new URLSearchParams(entries())));
 }
 
 function startAnew(event) {

@@ -2,6 +2,7 @@
 import { byId, heldBy, make, readout, roomFor } from './elements.js';
 // what is lit is shown over the keys: its listeners go first
 import './light.js';
+import { endsHere } from './taps.js';
 
 const LENGTHS = '[data-kind^="length"]', ROWS = '[data-kind=lengths], [data-kind=pieces], [data-kind=stock], [data-set=lumber]';
 const ONES = { 1: 'one', 3: 'three', 5: 'five', 7: 'seven', 9: 'nine', 11: 'eleven', 13: 'thirteen', 15: 'fifteen' };
@@ -37,7 +38,7 @@ function build() {
   stretch = make('figure', { className: 'picture stretch', ariaHidden: 'true' });
   pad = make('div', { className: 'pad', id: 'pad', hidden: true },
     stretch,
-    group('pad-top', title, heard, key('abc', 'abc: the phone\u2019s own keyboard', turn, { className: 'turn' }), key('Done', '', done, { className: 'done' })),
+    group('pad-top', title, heard, key('abc', 'abc: the phone\u2019s own keyboard', turn, { className: 'turn' }), key('Done', '', event => { done(); endsHere(event); }, { className: 'done' })),
     group('digits', ...Array.from('1234567890./', put)),
     group('parts', ...parts, between()),
     group('sums', sum('+', 'plus'), sum('\u2212', 'minus', ' - '), sum('\u00d7', 'times'), sum('\u00f7', 'divided by', ' / '), sum('(', 'open bracket', '('), sum(')', 'close bracket', ')'), between()),
@@ -245,7 +246,8 @@ function move(sign) {
 function stepped(text, sign, inMm, division) {
   const [, head, , plus, behind, digits, unit] = text.match(/^((.*?)(?:( [+-] )|([,'t]\s*)|^))([\d./ ]+?)(\s*(?:in|"|mm))?$/) ?? [];
   const found = digits?.match(inMm ? /^(\d+(?:\.\d+)?)()()$/ : /^(?:(\d+)(?: (?=\d+\/))?)?(?:(\d+)\/(\d+))?$/);
-  const fits = found && Number(found[3] || 1) > 0 && (!unit || /mm/.test(unit) === inMm);
+  const isBehindFeet = /['t]/.test(behind ?? '');
+  const fits = found && Number(found[3] || 1) > 0 && (!unit || /mm/.test(unit) === inMm) && !(isBehindFeet && inMm);
   if (!text) return sign > 0 ? written(1, inMm ? 1 : division, inMm) : text;
   const inAll = () => `${text} ${sign > 0 ? '+' : '-'} 1${inMm ? '' : '/' + division} ${inMm ? 'mm' : 'in'}`;
   if (!fits) return inAll();
@@ -254,7 +256,7 @@ function stepped(text, sign, inMm, division) {
   const tick = inMm ? 1 : division, size = (top * tick + (plus === ' - ' ? -sign : sign) * under);
   if (size === 0 && plus) return head.slice(0, -3);
   // behind feet there are less than twelve inches
-  if (/['t]/.test(behind ?? '') && size >= 12 * under * tick) return inAll();
+  if (isBehindFeet && size >= 12 * under * tick) return inAll();
   return size < 0 ? text : head + written(size, under * tick, inMm) + (unit ?? '');
 }
 

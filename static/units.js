@@ -12,10 +12,13 @@ export function keepMeaning(now) {
 // An entry as it is written where bare numbers are of another unit.
 export function meantIn(unit, kind, text) {
   if (kind === 'length') return withUnit(text, unit);
-  if (/^(lengths|pieces|stock)$/.test(kind)) return text.split(/[,;]/).map(each => lineMeant(each.trim(), unit)).join(', ');
+  if (/^(lengths|pieces|stock)$/.test(kind)) return (unit === 'mm' ? pointed(text) : text).split(/[,;]/).map(each => lineMeant(each.trim(), unit)).join(', ');
   if (kind === 'temperature' && /^[-\u2212\d\s.\/\u00b0]+$/.test(text)) return `${text.trim()} ${unit === 'mm' ? 'C' : 'F'}`;
   return text;
 }
+
+// A comma for a point, which a metric row refuses, would begin the next length in inches.
+const pointed = text => text.replace(/(^|[^\d,.])(\d+),(\d{1,2})(?!\d|,\d|[./])/g, '$1$2.$3');
 
 // One of a row: a name before its first number, how many or a price behind the length, stay as they are.
 function lineMeant(line, unit) {

@@ -119,6 +119,20 @@ def test_lines_of_a_row_keep_their_meaning(script: MiniRacer) -> None:
     assert dict(zip(ROWS, meant(script, "in", "pieces", list(ROWS)), strict=True)) == ROWS
 
 
+COMMAS = {
+    "3,2, 1,6": "3.2 mm, 1.6 mm",
+    "rail 412,5 x4": "rail 412.5 mm x4",
+    "2400 @ 12,50": "2400 mm @ 12.50",
+    "1,2,3": "1 mm, 2 mm, 3 mm",
+    "36,240": "36 mm, 240 mm",
+}
+
+
+def test_a_comma_for_a_point_makes_no_second_length(script: MiniRacer) -> None:
+    """A metric row with one is refused; in inches its sides would be read as two lengths of the other kind."""
+    assert dict(zip(COMMAS, meant(script, "mm", "pieces", list(COMMAS)), strict=True)) == COMMAS
+
+
 def test_a_new_job_takes_over_every_tape_and_unit_that_there_is() -> None:
     """What the script keeps of a remembered shop is what the portable code knows, no more and no less."""
     script = files.static_text("jobs.js")

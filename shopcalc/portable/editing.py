@@ -105,7 +105,7 @@ def add_item(job, setup, title, inputs):
     if len(job["items"]) >= MOST_ITEMS:
         return {"refused": JOB_IS_FULL}
     alike = [each for each in job["items"] if each["setup"] == setup]
-    again = len([each for each in alike if is_alike_in(each["inputs"], inputs)]) > 0
+    again = len([each for each in alike if is_alike_in(inputs_of(each), inputs)]) > 0
     item = {"id": free_number(job), "setup": setup, "quantity": 1, "inputs": inputs}
     if len(alike) > 0:
         item["label"] = free_label(job, title, len(alike) + 1)
@@ -122,12 +122,24 @@ def free_label(job, title, count):
 
 
 def keep_item(job, number, setup, inputs):
-    """Keep what is typed on the card of an item. Says what to tell: `said` and whether it was `read`, or why not as `refused`."""
+    """Keep the entries that were typed on the card of an item; the others are as another tab may have left them.
+
+    Says what to tell: `said` and whether it was `read`, or why not as `refused`.
+    """
     item = item_of(job, number, setup)
     if item is None:
         return {"refused": CARD_IS_GONE}
-    item["inputs"] = inputs
+    kept = inputs_of(item)
+    for name in inputs:
+        kept[name] = inputs[name]
     return {"said": "Saved to", "read": len(names_of(job["readings"], str(number) + "/")) > 0}
+
+
+def inputs_of(item):
+    """The entries of an item, which a document may leave out."""
+    if "inputs" not in item:
+        item["inputs"] = {}
+    return item["inputs"]
 
 
 def item_of(job, number, setup):

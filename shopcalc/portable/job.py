@@ -7,7 +7,7 @@ on every device; only versions, identifiers and counts are numbers.
 from shopcalc.portable.characters import first_letters, letters_in
 from shopcalc.portable.jobform import JOB_FORMAT, JOB_VERSION, MOST_IDENTIFIER, MOST_ITEMS, MOST_QUANTITY, empty_job, empty_line
 from shopcalc.portable.snap import above, floor_of
-from shopcalc.portable.work import shop_faults
+from shopcalc.portable.work import is_blank, shop_faults
 
 JOB_SIZES = {"kerf": "1/8 in", "trim": "1/2 in", "rough": "1 in"}
 METRIC_JOB_SIZES = {"kerf": "3.18 mm", "trim": "12 mm", "rough": "25 mm"}
@@ -198,7 +198,7 @@ def read_item(given, place, faults, world):
     for name in item["inputs"]:
         if name not in declared:
             fault(faults, inside(place, "inputs"), "The card " + about["slug"] + " has no input “" + name + "”.")
-    if len(item["label"]) == 0:
+    if is_blank(item["label"]):
         item["label"] = about["title"]
     return item
 

@@ -9,7 +9,7 @@ from shopcalc.portable.ticks import changed_since
 from shopcalc.portable.troubles import shown_troubles
 from shopcalc.portable.wood import waste_of, whole_boards
 from shopcalc.portable.woodview import shown_section
-from shopcalc.portable.writing import decimal_text
+from shopcalc.portable.writing import decimal_text, millimetres
 
 
 def job_data(job, world):
@@ -129,13 +129,14 @@ def csv_field(text):
 
 def cut_list_csv(job, world):
     """The cut list as a CSV file (RFC 4180), a line for each part; at the end one for each item that has none since something is wrong with it."""
-    lines = ["Section,Count,Part,Item,Finished,Rough,Finished inches"]
     solved = solve_cuts(job, world)
     shop = job_shop(job)
+    lines = ["Section,Count,Part,Item,Finished,Rough,Finished " + ("mm" if shop["metric"] else "inches")]
     for section in solved["sections"]:
         shown = shown_section(section, solved["rough"], shop, world)
         for place, row in enumerate(shown["rows"]):
-            exact = decimal_text(section["parts"][place]["length"], 4, True)
+            length = section["parts"][place]["length"]
+            exact = decimal_text(millimetres(length, world["units"]), 2, True) if shop["metric"] else decimal_text(length, 4, True)
             fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"], exact]
             lines.append(",".join([csv_field(field) for field in fields]))
     for trouble in shown_troubles(solved, job):

@@ -176,7 +176,7 @@ def said_marks(found, usual, shop, world):
     """The lengths that are found as a metric shop says them, to the hundredth; in inches, or where there are none, what is `usual`."""
     if not shop["metric"] or found["count"] == 0:
         return usual
-    return row_text(found, [decimal_text(millimetres(mark, world["units"]), 2, False) for mark in found["marks"]]) + " mm"
+    return row_text(found, [decimal_text(millimetres(mark, world["units"]), 1, False) for mark in found["marks"]]) + " mm"
 
 
 def is_within(a, b, parts):

@@ -163,7 +163,7 @@ def write_value(x, kind, division, direction, metric, units):
         return plain_value(text + "\u00b0")
     if kind == "percent":
         return plain_value(decimal_text(x, 1, True) + "%")
-    if kind == "count" or kind == "division":
+    if kind == "count":
         return plain_value(decimal_text(x, 0, False))
     return plain_value(decimal_text(x, 3, True))
 

@@ -171,11 +171,12 @@ def test_an_item_that_says_nothing_is_not_given_what_was_used_last(shop: Phone) 
     assert "inputs" not in kept(jobs)[0]["items"][0]
 
 
-def test_a_double_tap_begins_one_job(shop: Phone) -> None:
-    """The second tap adds once more to the job that the first began."""
+def test_two_taps_begin_one_job(shop: Phone) -> None:
+    """The second adds once more to the job that the first began."""
     page = shop.visit("/tenon")
     ready(page)
-    page.get_by_role("button", name="Add to the job").dblclick()
+    for _ in range(2):
+        page.get_by_role("button", name="Add to the job").click()
     page.get_by_text("Added once more").wait_for()
 
     wait_until_kept(page, lambda job: len(job["items"]) == 2)
@@ -508,3 +509,116 @@ def test_what_is_remembered_and_is_nothing_here_is_left_aside(shop: Phone) -> No
     page.locator("#items").wait_for()
 
     wait_until_kept(page, lambda job: job["shop"] == {"units": "mm"})
+
+
+def test_a_way_about_the_card_leaves_its_item_in_the_address(shop: Phone) -> None:
+    """What is typed after a jump and a reload is the item's still."""
+    page = the_doors_card(shop)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    page.locator(".stand", has_text="Side door").wait_for()
+    page.get_by_role("link", name="Cautions").first.click()
+    until(page, "location.hash.startsWith('#item=')")
+    page.locator("#in-stile").fill("4")
+    until(page, "new URL(location).searchParams.get('stile') === '4'")
+    page.reload()
+    wait_for_card(page)
+    page.locator("#in-stile").fill("5")
+
+    wait_until_kept(page, lambda job: job["items"][0]["inputs"]["stile"] == "5")
+
+
+def test_two_cards_of_one_item_keep_what_is_typed_on_either(shop: Phone) -> None:
+    """Each keeps what was typed on it, and shows what was typed on the other."""
+    page = the_doors_card(shop)
+    page.locator(".stand", has_text="Side door").wait_for()
+    other = shop.visit(page.url)
+    other.locator(".stand", has_text="Side door").wait_for()
+    page.locator("#in-stile").fill("5")
+    until(other, "document.getElementById('in-stile').value === '5'")
+    other.locator("#in-top_rail").fill("4")
+
+    wait_until_kept(page, lambda job: [job["items"][0]["inputs"][name] for name in ("stile", "top_rail")] == ["5", "4"])
+
+
+def test_an_older_address_of_an_items_card_brings_nothing_back(shop: Phone) -> None:
+    """The way back leads to an address that says what the entries were: the card shows what they are."""
+    page = the_doors_card(shop)
+    older = page.url
+    page.locator(".stand", has_text="Side door").wait_for()
+    page.locator("#in-stile").fill("5")
+    wait_until_kept(page, lambda job: job["items"][0]["inputs"]["stile"] == "5")
+    page.goto("/")
+    page.goto(older)
+    until(page, "document.getElementById('in-stile')?.value === '5'")
+    until(page, "new URL(location).searchParams.get('stile') === '5'")
+    page.locator("#in-top_rail").fill("4")
+
+    wait_until_kept(page, lambda job: [job["items"][0]["inputs"][name] for name in ("stile", "top_rail")] == ["5", "4"])
+
+
+def test_a_kerf_typed_for_an_item_is_not_the_shops(shop: Phone) -> None:
+    """The blade of somebody else's job is not mine."""
+    page = the_doors_card(shop)
+    page.locator("html[data-memory]").wait_for(state="attached")
+    page.locator("#in-kerf").fill("3/32")
+    until(page, "new URL(location).searchParams.get('kerf') === '3/32'")
+
+    assert page.evaluate("localStorage['shopcalc.shop.1'] ?? ''") == ""
+
+
+def test_the_page_of_the_jobs_loaded_again_has_the_job_that_was_chosen(shop: Phone) -> None:
+    """Whichever its address named when it was opened; and an address of none says so."""
+    page = with_boathouse(shop)
+    page.get_by_role("button", name="New", exact=True).click()
+    until(page, "document.getElementById('job-choice').options.length === 2")
+    names = page.evaluate("Array.from(document.getElementById('job-choice').options, one => [one.value, one.textContent])")
+    first, second = (value for value, _ in names)
+    page = job_page(shop, f"/job#{first}")
+    page.locator("#job-choice").select_option(second)
+    until(page, f"location.hash === '#{second}'")
+    page.reload()
+    until(page, "document.querySelector('#job-choice.ready') !== null")
+    assert page.locator("#job-choice").input_value() == second
+
+    page = job_page(shop, "/job#nothing-of-mine")
+    page.get_by_text("The job of this link is not on this device.").wait_for()
+    assert page.locator("#job-choice").input_value() == second
+
+
+def test_what_is_nowhere_else_is_not_left_without_a_word(shop: Phone) -> None:
+    """A job that the storage does not take is asked about before its page goes, and one that is kept is not."""
+    page = with_boathouse(shop)
+    leaves = "dispatchEvent(new Event('beforeunload', { cancelable: true }))"
+    assert page.evaluate(leaves)
+    page.evaluate("void (IDBObjectStore.prototype.put = () => { throw new DOMException('full', 'QuotaExceededError'); })")
+    turn_to(page, "Items")
+    page.locator("#job-notes").fill("Wet")
+    page.get_by_text("Not saved").wait_for()
+
+    assert not page.evaluate(leaves)
+
+
+def test_a_second_tap_takes_out_no_second_item(shop: Phone) -> None:
+    """The next item has come to lie under the finger by then."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    button = page.get_by_role("button", name="Take out Side door")
+    button.scroll_into_view_if_needed()
+    box = button.bounding_box()
+    at = (box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
+    page.touchscreen.tap(*at)
+    until(page, "document.querySelectorAll('.items li').length === 6")
+    page.touchscreen.tap(*at)
+    page.wait_for_timeout(400)
+
+    assert page.locator(".items li").count() == 6
+
+
+def test_a_trembling_finger_adds_one(shop: Phone) -> None:
+    """Two taps at once on one key are one."""
+    page = shop.visit("/tenon")
+    ready(page)
+    page.get_by_role("button", name="Add to the job").dblclick()
+    page.get_by_text("Added to").wait_for()
+
+    assert [len(job["items"]) for job in kept(page)] == [1]

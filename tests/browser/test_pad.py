@@ -141,7 +141,9 @@ def test_one_tick_more_or_less(open_pad, start, keys, built):
     assert build(open_pad, start, *keys) == built
 
 
-@pytest.mark.parametrize(("start", "built"), [("35", "36"), ("34.9", "35.9"), ("1 3/8 in", "1 3/8 in + 1 mm")])
+@pytest.mark.parametrize(
+    ("start", "built"), [("35", "36"), ("34.9", "35.9"), ("6' 6", "6' 6 + 1 mm"), ("6 ft 6", "6 ft 6 + 1 mm"), ("1 3/8 in", "1 3/8 in + 1 mm")]
+)
 def test_a_metric_tape_has_ticks_of_a_millimetre(phone, start, built):
     """In a metric shop a tick is a millimetre."""
     page = phone.visit("/tenon?units=mm")
@@ -515,3 +517,28 @@ def test_going_back_puts_the_keys_away(page):
     assert page.evaluate("[location.pathname, window.goBack]") == ["/tenon", None]
     page.locator("#in-stock").tap()
     pad(page).wait_for()
+
+
+def test_a_second_tap_on_done_falls_on_nothing(open_pad):
+    """What the pad lay over is not meant: neither another field nor a tick."""
+    box = open_pad.locator(".pad .done").bounding_box()
+    at = (box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
+    open_pad.evaluate("addEventListener('click', ({ target }) => (window.fell ??= []).push(target.className))")
+    open_pad.touchscreen.tap(*at)
+    open_pad.touchscreen.tap(*at)
+    open_pad.wait_for_timeout(300)
+
+    assert open_pad.evaluate("window.fell") == ["done"]
+    assert not pad(open_pad).is_visible()
+
+
+def test_enter_in_the_only_field_loads_nothing_anew(phone):
+    """A form of one field is sent by Enter: its answer is there already, and the focus goes on from it."""
+    page = phone.visit("/fractions")
+    ready(page)
+    page.evaluate("window.stays = true")
+    page.locator("#in-entry").fill("3/8 + 1/4")
+    page.locator("#in-entry").press("Enter")
+    page.wait_for_timeout(300)
+
+    assert page.evaluate("window.stays === true")

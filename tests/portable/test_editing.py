@@ -210,6 +210,17 @@ class TestItems:
             keep_item(job, 1, "groove", GROOVE), [item["inputs"] for item in job["items"]],
         )  # fmt: skip
 
+    def test_a_card_keeps_what_was_typed_on_it_and_no_more(self) -> None:
+        """The other entries are as another tab may have left them; a document may leave all of them out."""
+        job = a_job("groove")
+        keep_item(job, 1, "groove", {"stock": "2"})
+        keep_item(job, 1, "groove", {"cutter": "1/8"})
+        assert {"stock": "2", "cutter": "1/8"} == job["items"][0]["inputs"]
+
+        job["items"][0].pop("inputs")
+        keep_item(job, 1, "groove", {"cutter": "1/8"})
+        assert {"cutter": "1/8"} == job["items"][0]["inputs"]
+
     def test_a_card_whose_item_is_gone_keeps_nothing(self) -> None:
         """Also where another card has its number by now."""
         job = a_job("groove")

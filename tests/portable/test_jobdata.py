@@ -30,6 +30,15 @@ def test_the_csv_is_one_that_a_spreadsheet_reads() -> None:
     assert ["1 3/8 in x 4 1/2 in", "2", "Stile", "Side door", "78 1/2 in", "79 1/2 in", "78.5"] in rows
 
 
+def test_the_csv_of_a_metric_job_adds_up_in_millimetres() -> None:
+    """The column of plain numbers is in the unit of the job."""
+    parts = [{"label": "Rail", "count": 1, "length": "914", "width": "60", "thickness": "18"}]
+    document = {"format": "shopcalc job", "version": 1, "shop": {"units": "mm"}, "parts": parts}
+    rows = list(csv.reader(io.StringIO(exact.answer_document("/job.csv", json.dumps(document))["text"])))
+
+    assert [rows[0][-1], rows[1][-1]] == ["Finished mm", "914"]
+
+
 @pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@sum", "\t=1", "\r=1", 'a "b", c'])
 def test_a_csv_field_is_a_text_whatever_it_holds(text: str) -> None:
     """No field is taken for a formula, and quotes and commas stay inside."""

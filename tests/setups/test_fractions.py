@@ -87,3 +87,11 @@ def test_nothing_is_below_nothing() -> None:
     data = worked("fractions", entry="0")
 
     assert (False, 1 / 64) == ("below" in data["results"], value(data, "above"))
+
+
+def test_a_metric_working_shows_how_many_marks_an_inch_has() -> None:
+    """Whole millimetres are 25.4 to the inch, and not 25."""
+    [sheet] = exact.answer("/fractions", {"entry": "392.1", "units": "mm"})["view"]["sheets"]
+    [below] = [row["numbers"] for row in sheet["working"] if row["name"] == "below"]
+
+    assert "(392.1 mm \N{MULTIPLICATION SIGN} 25.4)" in below

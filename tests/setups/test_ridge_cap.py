@@ -125,7 +125,8 @@ def test_on_edge_the_face_that_keeps_its_width_goes_to_the_fence(typed: dict[str
 
 def test_a_square_peak_is_tried_without_a_bevel() -> None:
     """The trial asks for the peak edge, whether it is bevelled or square; lapped it meets a face, and mitred the other edge."""
-    for typed, words in (({}, "against the inside face"), ({"pitch_left": "60"}, "against the face"), ({"joint": "mitred"}, "hold the sawn edges together")):
+    ways = (({}, "against the inside face"), ({"pitch_left": "60"}, "against the face"), ({"joint": "mitred"}, "hold the sawn edges together"))
+    for typed, words in ways:
         assert words in worked("ridge-cap", **typed)["trial"]["text"]
     assert "Bevel" not in worked("ridge-cap", pitch_left="45", pitch_right="45")["trial"]["text"]
 
