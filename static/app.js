@@ -42,6 +42,10 @@ async function loadHand() {
   document.documentElement.dataset.hand = '';
 }
 
+// Whose item a card is stands behind the #, where the ways about the card put something else.
+const { hash } = location;
+if (hash.startsWith('#item=')) addEventListener('hashchange', () => history.replaceState(history.state, '', hash));
+
 // a page from a static host is not shown until a worker that can read its address answers it
 if (location.search && document.querySelector('meta[name="shopcalc-static"]')) document.documentElement.hidden = true;
 if (document.readyState === 'complete') afterPaint();

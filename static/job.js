@@ -54,7 +54,9 @@ async function choose(id) {
   current = all.some(([each]) => each === id) ? id : all[0]?.[0] ?? '';
   if (current) remember(LAST, current);
   // a page that is loaded again has the job that was chosen last
-  if (location.hash && !location.hash.startsWith(CARRIES)) history.replaceState(history.state, '', current ? `#${current}` : '/job');
+  const { hash } = location;
+  // but an address whose job could not be read may be opened again
+  if (hash && !hash.startsWith(CARRIES) && (all.length || !id)) history.replaceState(history.state, '', current ? `#${current}` : '/job');
   byId('job-choice').replaceChildren(...named(all).map(([each, title]) => new Option(title, each, false, each === current)));
   byId('job-choice').parentElement.classList.toggle('none', !all.length);
   byId('job-keep').hidden = work.hidden = !current;
@@ -413,8 +415,9 @@ function startPage() {
 async function fromAddress() {
   const { hash } = location, named = hash.slice(1);
   if (!hash.startsWith(CARRIES)) {
-    await choose(named && await read(named) ? named : recall(LAST));
-    if (named && current !== named) say('The job of this link is not on this device.');
+    const isHere = !named || Boolean(await read(named));
+    await choose(isHere && named || recall(LAST) || named);
+    if (!isHere && current) say('The job of this link is not on this device.');
     return;
   }
   await choose(recall(LAST));

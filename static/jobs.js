@@ -33,6 +33,13 @@ export function say(text) {
 // What is nowhere but on this page is not left without a word.
 const askBeforeLeaving = event => event.preventDefault();
 
+// Whether a job had edits that waited; it has none any more.
+function settle(id) {
+  const waited = unsaved.delete(id);
+  if (!unsaved.size) removeEventListener('beforeunload', askBeforeLeaving);
+  return waited;
+}
+
 // What was said goes when something else is done, but not that something could not be kept.
 export function hush() {
   if (!unsaved.size) say('');
@@ -92,11 +99,10 @@ export async function change(id, edit, usual) {
       return job;
     }, store), () => job);
     seen.set(id, job);
-    if (unsaved.delete(id)) say('Saved again.');
-    if (!unsaved.size) removeEventListener('beforeunload', askBeforeLeaving);
+    if (settle(id)) say('Saved again.');
   } catch (fault) {
     if (gone) {
-      unsaved.delete(id);
+      settle(id);
       return say('This job was deleted in another tab: nothing is kept of what you type here.');
     }
     late = true;
@@ -162,7 +168,7 @@ export async function forget(id) {
     }
   }
   seen.delete(id);
-  unsaved.delete(id);
+  settle(id);
   others?.postMessage(id);
   return true;
 }
@@ -170,26 +176,36 @@ export async function forget(id) {
 // On a card: its entries become an item of the job; on the card of an item they stay with it, at every key.
 
 async function offerToAdd() {
-  const button = byId('add-to-job'), form = byId('inputs'), { hash } = location, here = await itemHere();
-  others?.addEventListener('message', ({ data }) => { if (data === here?.job) lookFor(here); });
+  const button = byId('add-to-job'), form = byId('inputs');
+  // what comes from the job is not typed
+  form.addEventListener('input', ({ target }) => target === form || owed.add(target.name));
+  const here = await itemHere();
   // one after another, each as the card stood at its tap or key
   let keeping = Promise.resolve();
-  const keep = entered => { keeping = keeping.then(() => here ? keepItem(here, entered) : addItem(entered)).catch(() => {}); };
-  // a finger that trembles adds one
-  button.addEventListener('click', ({ detail }) => detail < 2 && keep(entriesOf(form)));
+  const keep = act => { keeping = keeping.then(act).catch(() => {}); };
   button.hidden = Boolean(here);
-  // what was added is not what is typed after it
-  if (!here) return form.addEventListener('input', () => hush());
-  const keepTyped = () => {
-    const entered = typedOf(form);
-    if (entered.entries.length) keep(entered);
+  if (!here) {
+    // a finger that trembles adds one
+    button.addEventListener('click', ({ detail }) => {
+      const entered = entriesOf(form);
+      if (detail < 2) keep(() => addItem(entered));
+    });
+    // what was added is not what is typed after it
+    return form.addEventListener('input', () => hush());
+  }
+  const keepOwed = () => {
+    const entered = owedOf(form);
+    if (entered.entries.length) keep(() => keepItem(here, entered));
   };
-  form.addEventListener('input', keepTyped);
-  keepTyped();
-  addEventListener('pageshow', ({ persisted }) => persisted && lookFor(here));
-  // the ways about the card would take its item out of the address
-  addEventListener('hashchange', () => history.replaceState(history.state, '', hash));
+  form.addEventListener('input', ({ target }) => target === form || keepOwed());
+  keepOwed();
+  const lookAgain = async () => { if (await lookFor(here)) keepOwed(); };
+  others?.addEventListener('message', ({ data }) => { if (data === here.job) lookAgain(); });
+  addEventListener('pageshow', ({ persisted }) => persisted && lookAgain());
 }
+
+// The names that were typed on an item's card and are not kept yet.
+const owed = new Set(typedNames);
 
 // Whose card this is, as its address says; none where the job has no such item.
 async function itemHere() {
@@ -214,33 +230,36 @@ function tellWhose(item, job) {
   byId('shop-units').addEventListener('input', tell);
   // the starting values would be those of another card
   document.querySelector('[data-anew]').hidden = true;
-  document.documentElement.dataset.item = '';
 }
 
-// An item that was taken out in another tab is gone until the same one is put back: another may be given its number.
+// An item that was taken out in another tab is gone until the same one is put back: another may be given its number. Says whether
+// it has come back just now.
 async function lookFor(here) {
   const kept = await read(here.job), item = kept && item_of(kept, here.number, setupHere());
   if (kept && !item) here.isGone = true;
   if (!item) return;
   // one that was taken out is back if it is the same
   if (here.isGone && textOf(item) !== here.inputs) return;
+  const isBack = here.isGone;
   here.isGone = false;
   here.inputs = textOf(item);
   takeEntries(item, kept);
+  return isBack;
 }
 
 // The entries of an item, which a document may leave out.
 const textOf = ({ inputs = {} }) => JSON.stringify(inputs);
 
-// What is not typed here stands as the job has it: an address may be older, and another tab ahead.
-function takeEntries({ inputs = {} }, { shop }) {
+// What is not being typed here stands as the job has it: an address may be older, and another tab ahead.
+function takeEntries({ inputs = {} }, { shop = {} }) {
   const form = byId('inputs'), unit = shop.units ?? 'in', isAlike = form.elements.units.value === unit;
   let isOther = false;
-  for (const [name, text] of Object.entries(inputs)) {
+  for (const [name, text] of Object.entries({ tape: shop.tape || '32', ...inputs })) {
     const entry = form.elements[name];
-    if (!entry || typedNames.has(name)) continue;
-    const meant = isAlike ? text : meantIn(unit, entry.dataset.kind, text);
-    if (entry.value === meant) continue;
+    if (!entry || owed.has(name)) continue;
+    // an entry of one line holds no other, and a choice only its own options
+    const meant = (isAlike ? text : meantIn(unit, entry.dataset.kind, text)).replace(/\s*[\r\n]+\s*/g, ', ');
+    if (entry.value === meant || (entry.options && !Array.from(entry.options).some(({ value }) => value === meant))) continue;
     entry.value = meant;
     isOther = true;
   }
@@ -249,12 +268,16 @@ function takeEntries({ inputs = {} }, { shop }) {
 
 const setupHere = () => byId('inputs').getAttribute('action').slice(1);
 
-function keepItem(here, entered) {
-  return editFromCard(here.job, job => {
+async function keepItem(here, entered) {
+  const isKept = await editFromCard(here.job, job => {
     const told = keep_item(job, here.isGone ? 0 : here.number, setupHere(), meantFor(job.shop, entered));
     if (!told.refused) here.inputs = textOf(item_of(job, here.number, setupHere()));
     return { ...told, more: told.read && typedReading() ? 'The readings of its runs stay: change them in the order of work.' : '' };
   });
+  if (!isKept) return;
+  const { elements } = byId('inputs');
+  // another key may have come meanwhile
+  for (const { name, text } of entered.entries) if (elements[name].value === text) owed.delete(name);
 }
 
 const typedReading = () => Array.from(byId('inputs').querySelectorAll('.read input')).some(({ name }) => typedNames.has(name));
@@ -264,7 +287,7 @@ async function addItem(entered) {
   return editFromCard(await jobForNew(), job => add_item(job, setup, title, meantFor(job.shop, entered)));
 }
 
-// What a card does to a job, and tells with the way there; what could not be kept has been told by `change`.
+// What a card does to a job, and tells with the way there; what could not be kept has been told by `change`. Says whether it is done.
 async function editFromCard(id, edit) {
   let saved, told;
   await change(id, job => {
@@ -272,11 +295,12 @@ async function editFromCard(id, edit) {
     told = edit(job);
   });
   if (!saved || unsaved.has(id)) return;
-  if (told.refused) return say(told.refused);
+  if (told.refused) return void say(told.refused);
   const line = byId('job-added');
   const way = make('a', { href: `/job#${id}` }, 'See the job');
   line.replaceChildren(`${told.said} “${saved.title}”. ${told.more ?? ''} `, way);
   line.hidden = false;
+  return true;
 }
 
 async function jobForNew() {
@@ -301,9 +325,9 @@ function entriesOf(form) {
   return { unit, entries: entries.filter(({ name, text }) => text || !form.elements[name].closest('.read')) };
 }
 
-function typedOf(form) {
+function owedOf(form) {
   const { unit, entries } = allOf(form);
-  return { unit, entries: entries.filter(({ name }) => typedNames.has(name)) };
+  return { unit, entries: entries.filter(({ name }) => owed.has(name)) };
 }
 
 // Bare numbers keep their meaning in a job whose bare numbers are of another unit.

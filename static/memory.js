@@ -7,6 +7,7 @@ import { keepMeaning, meantIn } from './units.js';
 const SHOP = 'shopcalc.shop.1', LAST = 'shopcalc.last.1', MOST = 4;
 const form = document.getElementById('inputs');
 const slug = location.pathname.replace(/^\/|(\/|\/?index\.html)$/g, '');
+const isItems = location.hash.startsWith('#item=');
 // files from a static host cannot read an address: until a worker does, cards open with their starting values
 const isRead = !document.querySelector('meta[name="shopcalc-static"]') || Boolean(navigator.serviceWorker?.controller);
 
@@ -131,7 +132,7 @@ function rested(event) {
   const isShops = [...touched].some(name => name === 'tape' || name === 'units' || 'own' in form.elements[name].dataset), names = new Set(touched);
   touched.clear();
   // an item's entries are its job's
-  if ('item' in document.documentElement.dataset) return;
+  if (isItems) return;
   if (isShops) keepShop(names);
   if (slug === 'shop') history.replaceState(null, '', '/shop');
   else used(slug, String(new URLSearchParams(entries())));
@@ -151,6 +152,6 @@ if (form) {
   document.addEventListener('htmx:afterRequest', rested);
   document.addEventListener('click', startAnew);
   // the card of a job's item has what the job says, also where that says nothing
-  if (!location.search && !location.hash.startsWith('#item=') && isRead) fillForm();
+  if (!location.search && !isItems && isRead) fillForm();
 }
 document.documentElement.dataset.memory = '';

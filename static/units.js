@@ -18,7 +18,7 @@ export function meantIn(unit, kind, text) {
 }
 
 // A comma for a point, which a metric row refuses, would begin the next length in inches.
-const pointed = text => text.replace(/(^|[^\d,.])(\d+),(\d{1,2})(?!\d|,\d|[./])/g, '$1$2.$3');
+const pointed = text => text.replace(/(^|[^\d,./])(\d+),(\d{1,2})(?!\d|,\d|[./])/g, '$1$2.$3');
 
 // One of a row: a name before its first number, how many or a price behind the length, stay as they are.
 function lineMeant(line, unit) {

@@ -82,9 +82,10 @@ def as_measured(written, length, shop, units):
 
 
 def measured_in_inches(length):
-    """Decimals of an inch: three, or four where ten-thousandths were typed."""
+    """Decimals of an inch: three, or four where ten-thousandths were typed and where a thousandth would be much of it."""
     thousandths = same(nearest_of(length * 1000), length * 1000)
-    return decimal_text(length, 4 if same(nearest_of(length * 10000), length * 10000) and not thousandths else 3, False)
+    finer = above(1, length * 100) or same(nearest_of(length * 10000), length * 10000)
+    return decimal_text(length, 4 if finer and not thousandths else 3, False)
 
 
 def measured_in_mm(mm):

@@ -77,15 +77,13 @@ def nearest_doubts(pairs):
 
 
 def differences(source, target, carry):
-    """All that two items say differently, and by how much together; and whether no size of the two is too unlike to be of one thing."""
-    found = [differing(source, target, carried) for carried in carry]
-    doubts = [doubt for doubt in found if len(doubt) > 0]
+    """All that two items say differently, and by how much together; and whether anything they say is `alike`."""
+    found = [compared(source, target, carried) for carried in carry]
+    doubts = [one["sides"] for one in found if len(one["sides"]) > 0]
     off = 0
-    alike = True
     for doubt in doubts:
         off = off + doubt[0]["off"]
-        alike = alike and not is_unlike(doubt[0]["value"], doubt[1]["value"])
-    return {"off": off, "doubts": doubts, "alike": alike}
+    return {"off": off, "doubts": doubts, "alike": len([one for one in found if one["alike"]]) > 0}
 
 
 def is_unlike(one, other):
@@ -93,20 +91,21 @@ def is_unlike(one, other):
     return above(magnitude(one - other) * UNLIKE, 1) and at_least(magnitude(one - other), smaller(one, other))
 
 
-def differing(each, other, carried):
-    """What the two items say of what one carries to the other, where that is a length and not the same."""
+def compared(each, other, carried):
+    """What the two items say of what one carries to the other as `sides`, where that is a length and not the same; and whether it is `alike`."""
     mine = each["found"]["benches"][0]
     theirs = other["found"]["benches"][0]
     name = carried[0]
     declared = input_of(other["about"], name)
     sources = [source[0] for source in carried[1] if source[0] in mine["known"] and not any_in(source[1], mine["raised"])]
     if len(sources) == 0 or declared["kind"] != "length" or name not in theirs["known"]:
-        return []
+        return {"sides": [], "alike": False}
     off = magnitude(mine["known"][sources[0]] - theirs["known"][name])
     given = input_of(each["about"], sources[0])
+    alike = not is_unlike(mine["known"][sources[0]], theirs["known"][name])
     if not above(off * (MEASURED if given is not None and given["reading"] else APART), 1):
-        return []
-    return [side_of(sources[0], each, mine, off), side_of(name, other, theirs, off)]
+        return {"sides": [], "alike": alike}
+    return {"sides": [side_of(sources[0], each, mine, off), side_of(name, other, theirs, off)], "alike": alike}
 
 
 def side_of(name, each, bench, off):
@@ -114,7 +113,7 @@ def side_of(name, each, bench, off):
     declared = input_of(each["about"], name)
     label = each["about"]["results"][name]["label"] if declared is None else declared["label"]
     text = each["item"]["label"] + ": " + label + " " + unbroken(quoted(bench["written"][name], "length", bench["shop"]["metric"]))
-    return {"text": text, "each": each, "off": off, "value": bench["known"][name]}
+    return {"text": text, "each": each, "off": off}
 
 
 def shown_side(side, shop):

@@ -19,8 +19,9 @@ def in_sequence(runs):
         run["begun"] = False
         run["lines"] = lines_of(run)
         for name in run["lines"]:
-            if name not in lines:
-                lines[name] = {"runs": [], "at": 0}
+            lines[name] = {"runs": [], "at": 0}
+    for run in ordered:
+        for name in run["lines"]:
             lines[name]["runs"].append(run)
     found = []
     for run in ordered:

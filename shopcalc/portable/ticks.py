@@ -7,8 +7,8 @@ how long and wide they were: a rail that is cut anew has not seen the groover. W
 from shopcalc.portable.characters import DIGITS
 from shopcalc.portable.parsing import read_count, read_length
 from shopcalc.portable.passing import how_many, pieces_passing
-from shopcalc.portable.snap import above, magnitude, same
-from shopcalc.portable.writing import decimal_text, millimetres
+from shopcalc.portable.snap import above, magnitude, nearest_of, same
+from shopcalc.portable.writing import decimal_text, digits_text, millimetres
 
 DONE_BETWEEN = "; "
 FEW = 12  # marks that a tick remembers one by one
@@ -173,10 +173,15 @@ def remembered(text, world):
 
 
 def said_marks(found, usual, shop, world):
-    """The lengths that are found as a metric shop says them, to the hundredth; in inches, or where there are none, what is `usual`."""
+    """The lengths that are found as a metric shop says them; in inches, or where there are none, what is `usual`."""
     if not shop["metric"] or found["count"] == 0:
         return usual
-    return row_text(found, [decimal_text(millimetres(mark, world["units"]), 1, False) for mark in found["marks"]]) + " mm"
+    return row_text(found, [in_twentieths(millimetres(mark, world["units"])) for mark in found["marks"]]) + " mm"
+
+
+def in_twentieths(mm):
+    """Millimetres to the twentieth: a thousandth of an inch is half of that, and hundredths of a mm would be made up."""
+    return digits_text(nearest_of(mm * 20) * 5, 2, False)
 
 
 def is_within(a, b, parts):

@@ -1,9 +1,10 @@
 """A grooved stile-and-rail frame, from the opening to every part: door, sash or vent."""
 
-from sympy import And, Or
+from sympy import And, Not
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
+from shopcalc.setups.groove import one_pass_alone
 from shopcalc.setups.groove import setup as groove
 from shopcalc.setups.tenon import setup as tenon
 from shopcalc.terms import even_marks, inches, larger, number, shifted, smaller
@@ -75,7 +76,7 @@ groove_found = setup.as_found(
     # nor one that the groove's own card calls a slip
     when=And(
         _groove["measured_groove"] >= _groove["cutter"] - inches("1/500"),
-        Or(groove_width - _groove["cutter"] <= inches("1/50"), _groove["measured_groove"] > _groove["cutter"] + inches("1/200")),
+        Not(one_pass_alone(_groove["measured_groove"], groove_width, _groove["cutter"])),
     ),
 )
 setup.include(tenon, {"shoulders": _rails, "cheeks": _rails}, stock=stock, groove_width=groove_found, groove_depth=groove_depth, end_play=end_play)
@@ -369,7 +370,11 @@ setup.operation(
     face="Dry once first. Reference faces to one side. The bottom rail goes in last, up the grooves from the foot, behind the pane.",
     when=shed,
 )
-setup.operation("horns", "glue-up", "Saw the horns off", horn, machine="bench", face="Plane to the opening.", parts=["Stile"], when=horn > 0)
+for _name, _face, _way in (
+    ("horns", "Plane to the opening.", ~shed),
+    ("horns_shed", "Plane head and sides to the opening. The pane hangs below the foot: never stand the sash on it.", shed),
+):
+    setup.operation(_name, "glue-up", "Saw the horns off", horn, machine="bench", face=_face, parts=["Stile"], when=And(horn > 0, _way))
 
 # The pictures
 

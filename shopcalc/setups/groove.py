@@ -1,5 +1,7 @@
 """A centred groove, cut in two passes by turning the piece end for end at one fence setting."""
 
+from typing import Any
+
 from sympy import And, Not
 
 from shopcalc.declare import Setup
@@ -95,7 +97,14 @@ measured_groove = setup.reading(
 )
 # two thousandths for the calipers
 _as_wide_as_cutter = measured_groove >= cutter - inches("1/500")
-_one_pass_alone = And(groove_width - cutter > inches("1/50"), _as_wide_as_cutter, measured_groove <= cutter + inches("1/200"))
+
+
+def one_pass_alone(measured: Any, width: Any, kerf: Any) -> Any:
+    """Whether what was measured is one pass of a cutter, where no fence is so far off that two of them could measure so."""
+    return And(width - kerf > inches("1/16"), measured >= kerf - inches("1/500"), measured <= kerf + inches("1/200"))
+
+
+_one_pass_alone = one_pass_alone(measured_groove, groove_width, cutter)
 fence_move = setup.correction(
     "fence_move",
     "Fence",

@@ -230,8 +230,28 @@ _marked = "Marked face down, marked edge to the sacrificial fence, whose pocket 
 setup.run("mill", stock)
 setup.operation("height", "groove and rabbet", "Cutter height, on scrap", blade_height, face=_marked, reading=measured_depth)
 setup.operation("rabbet", "groove and rabbet", "Rabbet", exposed, blade_height, face=_marked, reading=measured_width, when=_one)
-setup.operation("first_pass", "groove and rabbet", "Rabbet, first pass", exposed, blade_height, face=_marked, when=_passes)
-setup.operation("last_pass", "groove and rabbet", "Rabbet, last pass", second_pass, blade_height, face=_marked, reading=measured_width, when=_passes)
+# a last pass is told from its first: passes are run together only where both are the same
+setup.operation(
+    "first_pass",
+    "groove and rabbet",
+    "Rabbet, first pass",
+    exposed,
+    blade_height,
+    ("For the last pass then", second_pass),
+    face=_marked,
+    when=_passes,
+)
+setup.operation(
+    "last_pass",
+    "groove and rabbet",
+    "Rabbet, last pass",
+    second_pass,
+    ("Exposed at the first", exposed),
+    blade_height,
+    face=_marked,
+    reading=measured_width,
+    when=_passes,
+)
 setup.operation(
     "first",
     "groove and rabbet",

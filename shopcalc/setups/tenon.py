@@ -163,7 +163,7 @@ setup.note(
 setup.trial("Mill a scrap with the rails. Cut both shoulders and type in what is left between the two cuts.")
 setup.trial("Then cut both cheeks in the jig and type in the tenon.", when=_has_cheeks)
 setup.trial("The moves given are half of each error already.")
-setup.trial("Its length is to be {tenon_length}: if it is longer move the fence toward the blade by as much, if shorter away.")
+setup.trial("A tenon longer than {tenon_length} wants the fence nearer to the blade by all that it is too long, a shorter one farther away.")
 
 # At the machine
 

@@ -527,17 +527,71 @@ def test_a_way_about_the_card_leaves_its_item_in_the_address(shop: Phone) -> Non
     wait_until_kept(page, lambda job: job["items"][0]["inputs"]["stile"] == "5")
 
 
-def test_two_cards_of_one_item_keep_what_is_typed_on_either(shop: Phone) -> None:
-    """Each keeps what was typed on it, and shows what was typed on the other."""
+def test_two_cards_of_one_item_keep_what_was_typed_last_on_either(shop: Phone) -> None:
+    """Each shows what was typed on the other, and a tab that typed once does not type it again with every key after."""
     page = the_doors_card(shop)
     page.locator(".stand", has_text="Side door").wait_for()
     other = shop.visit(page.url)
     other.locator(".stand", has_text="Side door").wait_for()
     page.locator("#in-stile").fill("5")
     until(other, "document.getElementById('in-stile').value === '5'")
-    other.locator("#in-top_rail").fill("4")
+    other.locator("#in-stile").fill("6")
+    until(page, "document.getElementById('in-stile').value === '6'")
+    page.locator("#in-top_rail").fill("4")
 
-    wait_until_kept(page, lambda job: [job["items"][0]["inputs"][name] for name in ("stile", "top_rail")] == ["5", "4"])
+    wait_until_kept(page, lambda job: [job["items"][0]["inputs"][name] for name in ("stile", "top_rail")] == ["6", "4"])
+
+
+def test_two_cards_of_one_item_do_not_answer_each_other(shop: Phone) -> None:
+    """Also where an entry of an imported job fits no field: what comes from the job is not typed, and not kept again."""
+    page = job_page(shop)
+    items = [{"id": 1, "setup": "dado-stack", "inputs": {"chippers": "1/8\n1/8\n3/32"}}]
+    take(page, "odd.json", json.dumps({"format": "shopcalc job", "version": 1, "title": "Odd", "items": items}))
+    turn_to(page, "Items")
+    address = page.get_by_role("link", name="Its card").get_attribute("href")
+    cards = [shop.visit(address) for _ in range(2)]
+    for card, (name, text) in zip(cards, (("target", "0.7"), ("clearance", "0.004")), strict=True):
+        card.locator(".stand", has_text="in “Odd”").wait_for()
+        card.evaluate("window.heard = 0; new BroadcastChannel('shopcalc-jobs').onmessage = () => { window.heard += 1; }")
+        card.locator(f"#in-{name}").fill(text)
+    wait_until_kept(page, lambda job: job["items"][0]["inputs"].get("clearance") == "0.004")
+    heard = [card.evaluate("window.heard") for card in cards]
+    page.wait_for_timeout(500)
+
+    assert [card.evaluate("window.heard") for card in cards] == heard
+    assert cards[0].locator("#in-chippers").input_value() == "1/8, 1/8, 3/32"
+
+
+def test_what_was_typed_while_an_item_was_out_is_kept_when_it_is_back(shop: Phone) -> None:
+    """The card shows it, so the job has it."""
+    page = the_doors_card(shop)
+    page.locator(".stand", has_text="Side door").wait_for()
+    other = job_page(shop)
+    turn_to(other, "Items")
+    other.get_by_role("button", name="Take out Side door").click()
+    other.get_by_role("button", name="Put it back").wait_for()
+    page.locator("#in-stile").fill("7")
+    page.get_by_text("taken out of its job").wait_for()
+    other.get_by_role("button", name="Put it back").click()
+
+    wait_until_kept(page, lambda job: [item["inputs"].get("stile") for item in job["items"] if item["label"] == "Side door"] == ["7"])
+
+
+def test_a_way_tapped_before_the_scripts_are_there_leaves_the_item_too(shop: Phone) -> None:
+    """And a kerf typed by then is not the shop's."""
+    page = the_doors_card(shop)
+    address = page.url
+    page = shop.context.new_page()
+    page.route("**/static/jobs.js", lambda route: (page.wait_for_timeout(1500), route.continue_()))
+    page.goto(address)
+    wait_for_card(page)
+    page.locator("html[data-memory]").wait_for(state="attached")
+    page.get_by_role("link", name="Cautions").first.click()
+    page.locator("#in-kerf").fill("3/32")
+    page.locator(".stand", has_text="Side door").wait_for()
+
+    wait_until_kept(page, lambda job: job["items"][0]["inputs"].get("kerf") == "3/32")
+    assert page.evaluate("localStorage['shopcalc.shop.1'] ?? ''") == ""
 
 
 def test_an_older_address_of_an_items_card_brings_nothing_back(shop: Phone) -> None:
@@ -596,6 +650,10 @@ def test_what_is_nowhere_else_is_not_left_without_a_word(shop: Phone) -> None:
     page.get_by_text("Not saved").wait_for()
 
     assert not page.evaluate(leaves)
+    page.once("dialog", lambda asked: asked.accept())
+    page.get_by_role("button", name="Delete").click()
+    page.get_by_text("is deleted").wait_for()
+    assert page.evaluate(leaves)
 
 
 def test_a_second_tap_takes_out_no_second_item(shop: Phone) -> None:

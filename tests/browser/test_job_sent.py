@@ -177,6 +177,7 @@ def test_the_cut_list_is_saved_as_csv(shop: Phone) -> None:
     text = Path(saving.value.path()).read_text("utf-8")
 
     assert saving.value.suggested_filename == "boathouse.csv"
+    assert text[0] == "\ufeff"  # by which a spreadsheet tells the alphabet
     assert "Stile,Side door" in text.replace('"', "")
 
 

@@ -41,6 +41,11 @@ def test_what_was_measured_in_mm_is_quoted_in_thousandths_of_an_inch() -> None:
     assert ["47.992", "2 7/16", "16.3333", "0.667"] == [written[name]["text"] for name in ("run", "slat", "slat_length", "slat_thickness")]
 
 
+def test_a_small_play_is_never_quoted_as_none() -> None:
+    """A hundredth of a millimetre is four ten-thousandths of an inch."""
+    assert ["0.0004", "0.0005"] == [bench_of("tenon", fit=fit)["written"]["fit"]["text"] for fit in ("0.01 mm", "0.00045")]
+
+
 def test_what_was_measured_in_mm_is_quoted_as_it_is() -> None:
     """Hundredths that were typed are kept, and of a small play what there is; inches are told to the tenth."""
     written = bench_of("tenon", stock="35", groove_width="8.25", fit="0.002 in", kerf="3/32 in", units="mm")["written"]

@@ -144,6 +144,12 @@ def test_what_has_nothing_alike_is_of_two_things() -> None:
     assert 1 == len(doubts(sill, {"setup": "bevel", "inputs": {"thickness": "1 3/8"}}))
 
 
+def test_one_gross_slip_among_what_agrees_is_asked_about() -> None:
+    """A decimal point that slipped leaves the rest of the joint as it was."""
+    for slip in ({"groove_width": "1"}, {"stock": "13.8"}):
+        assert 1 == len(doubts({"setup": "groove"}, {"setup": "tenon", "inputs": slip}))
+
+
 def test_a_gap_twice_the_other_is_asked_about() -> None:
     """Small things are alike however much one is of the other."""
     frame: dict[str, Any] = {"setup": "frame", "inputs": {"gap_side": "1/8"}}

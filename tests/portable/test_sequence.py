@@ -80,8 +80,8 @@ def test_all_is_cut_at_a_tilt_before_the_next_is_set() -> None:
 
 
 @pytest.mark.parametrize("second", ["30", "45"])
-def test_a_run_that_several_items_share_waits_for_all_of_them(second: str) -> None:
-    """Whatever the tilts, each board is bevelled after the scrap that proves its tilt, and every run is there once."""
+def test_each_board_is_bevelled_after_the_scrap_that_proves_its_tilt(second: str) -> None:
+    """Whatever the tilts; and every run is there once."""
     runs = made_of({"setup": "ridge-cap"}, {"setup": "ridge-cap", "inputs": {"pitch_left": second}}, {"setup": "ridge-cap"})
     order = [(run["operation"]["name"], run["operation"]["settings"][0]["mark"]) for run in runs]
     bevels = [place for place, (name, _) in enumerate(order) if name.endswith("side_up")]
@@ -91,9 +91,27 @@ def test_a_run_that_several_items_share_waits_for_all_of_them(second: str) -> No
     assert all(order.index(("tilt", order[place][1])) < place for place in bevels)
 
 
+def test_a_run_that_several_items_share_waits_for_all_of_them() -> None:
+    """Two grooves of two stocks have one fence for their ribs: neither rib is there before its groove."""
+    ribs = [{"stock": "1 3/8", "groove_width": "5/8"}, {"stock": "1 7/16", "groove_width": "3/4"}]
+
+    assert labels_of(made_of(*({"setup": "groove", "inputs": rib} for rib in ribs)), "groove and rabbet") == ["Groove", "Groove", "Clear the rib"]
+
+
+def test_a_last_pass_is_run_with_the_stack_and_from_the_fence_of_its_first() -> None:
+    """Two dados of one stack have fences of their own, and two of one move stacks of their own."""
+    last = {"target": "1.035", "chippers": "1/8, 1/8, 1/8, 3/32", "shims": ""}
+    for other in ({"target": "1 1/16"}, last):
+        runs = made_of({"setup": "dado-stack", "inputs": {"target": "1 1/8"}}, {"setup": "dado-stack", "inputs": other})
+
+        assert [len(run["stints"]) for run in runs] == [1, 1, 1, 1]
+        assert labels_of(runs, "groove and rabbet") == ["Dado, first pass", "Dado, last pass"] * 2
+
+
 def test_what_many_cards_run_keeps_its_place_among_them() -> None:
     """Holes are drilled when the frame has been fitted dry, and the fence is moved in one direction for all frames."""
-    runs = made_of({"setup": "frame", "inputs": {"mid_rails": "1"}}, {"setup": "frame", "inputs": {"mid_rails": "1", "stile": "2 1/4"}})
+    frame = {"setup": "frame", "inputs": {"mid_rails": "1", "opening_height": "60"}}
+    runs = made_of(frame, {"setup": "ridge-cap"}, {"setup": "slats", "inputs": {"slat": "4", "count": "3"}})
     rips = [run["operation"]["settings"][0]["value"] for run in runs if run["operation"]["key"] == "rip"]
 
     assert labels_of(runs, "dry fit") == ["Mark the mid rails", "Dry fit", "Weep holes"]

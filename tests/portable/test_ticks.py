@@ -114,7 +114,7 @@ def test_a_metric_shop_is_told_in_millimetres_what_moved() -> None:
     job = job_of(items=[], parts=[rail, wider], ticks=ticks, shop={"units": "mm", "tape": "128"})
     [rip] = [run for stage in job_view(job, exact.world())["stages"] for run in stage["runs"] if "1000000/part/rip" in run["names"]]
 
-    assert rip["changed"][0]["text"].startswith("Rail, Fence to blade: cut at 88.9 mm, now 90.0 mm.")
+    assert rip["changed"][0]["text"].startswith("Rail, Fence to blade: cut at 88.90 mm, now 90.00 mm.")
     assert rip["near"].startswith("Within 0.4 mm of the run at 90.2 mm")
 
 

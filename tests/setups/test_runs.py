@@ -18,13 +18,14 @@ def runs(slug: str, **typed: str) -> dict[str, dict[str, Any]]:
 # card, entries, what is run, what is not
 RUN: list[tuple[str, dict[str, str], set[str], set[str]]] = [
     ("rabbet", {}, {"rabbet"}, {"first_pass", "last_pass"}),
+    ("dado-stack", {}, {"dado"}, {"first_pass", "last_pass"}),
     ("rabbet", {"width": "1 1/2", "head": "3/4"}, {"height", "first_pass", "last_pass"}, {"rabbet"}),
     ("ridge-cap", {}, {"tilt"}, {"on_edge"}),
     ("ridge-cap", {"pitch_left": "45", "pitch_right": "45"}, set(), {"tilt"}),
     ("sill", {}, {"drip"}, set()),
     ("sill", {"overhang": "3/4"}, set(), {"drip"}),
-    ("frame", {}, {"glue_up"}, {"glue_up_shed"}),
-    ("frame", {"foot": "shed"}, {"glue_up_shed"}, {"glue_up"}),
+    ("frame", {"horn": "1/2"}, {"glue_up", "horns"}, {"glue_up_shed", "horns_shed"}),
+    ("frame", {"foot": "shed", "horn": "1/2"}, {"glue_up_shed", "horns_shed"}, {"glue_up", "horns"}),
 ]
 
 
@@ -91,7 +92,7 @@ STAGES = {
         "glazing/pane_width_cut_width", "glazing/pane_height_cut_height",
     },
     "glue-up": {
-        "frame/glue_up", "frame/glue_up_shed", "frame/horns",
+        "frame/glue_up", "frame/glue_up_shed", "frame/horns", "frame/horns_shed",
     },
     "hinges": {
         "hinge-layout/door", "hinge-layout/frame", "hinge-mortise/template", "hinge-mortise/rout", "hinge-mortise/shim",

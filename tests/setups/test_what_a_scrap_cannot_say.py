@@ -37,7 +37,7 @@ EDGES: list[tuple[str, str, dict[str, str], dict[str, str]]] = [
     ("groove", "narrower_than_cutter", {"measured_groove": "0.247"}, {"measured_groove": "0.248"}),
     ("groove", "narrower_than_cutter", {"cutter": "3/8", "measured_groove": "0.372"}, {"cutter": "3/8", "measured_groove": "0.373"}),
     ("groove", "one_pass_alone", {"measured_groove": "0.255"}, {"measured_groove": "0.256"}),
-    ("groove", "one_pass_alone", {"groove_width": "0.271", "measured_groove": "0.252"}, {"groove_width": "0.27", "measured_groove": "0.252"}),
+    ("groove", "one_pass_alone", {"groove_width": "0.313", "measured_groove": "0.252"}, {"groove_width": "5/16", "measured_groove": "0.252"}),
     (
         "groove",
         "fin",
