@@ -34,7 +34,7 @@ export function say(text) {
 const askBeforeLeaving = event => event.preventDefault();
 
 // Whether a job had edits that waited; it has none any more.
-function settle(id) {
+function clearUnsaved(id) {
   const waited = unsaved.delete(id);
   if (!unsaved.size) removeEventListener('beforeunload', askBeforeLeaving);
   return waited;
@@ -99,10 +99,10 @@ export async function change(id, edit, usual) {
       return job;
     }, store), () => job);
     seen.set(id, job);
-    if (settle(id)) say('Saved again.');
+    if (clearUnsaved(id)) say('Saved again.');
   } catch (fault) {
     if (gone) {
-      settle(id);
+      clearUnsaved(id);
       return say('This job was deleted in another tab: nothing is kept of what you type here.');
     }
     late = true;
@@ -168,7 +168,7 @@ export async function forget(id) {
     }
   }
   seen.delete(id);
-  settle(id);
+  clearUnsaved(id);
   others?.postMessage(id);
   return true;
 }

@@ -370,11 +370,16 @@ setup.operation(
     face="Dry once first. Reference faces to one side. The bottom rail goes in last, up the grooves from the foot, behind the pane.",
     when=shed,
 )
-for _name, _face, _way in (
-    ("horns", "Plane to the opening.", ~shed),
-    ("horns_shed", "Plane head and sides to the opening. The pane hangs below the foot: never stand the sash on it.", shed),
+for _name, _label, _face, _way in (
+    ("horns", "Saw the horns off", "Plane to the opening.", ~shed),
+    (
+        "horns_shed",
+        "Saw the horns off, shed foot",
+        "Plane head and sides to the opening. The pane hangs below the foot: never stand the sash on it.",
+        shed,
+    ),
 ):
-    setup.operation(_name, "glue-up", "Saw the horns off", horn, machine="bench", face=_face, parts=["Stile"], when=And(horn > 0, _way))
+    setup.operation(_name, "glue-up", _label, horn, machine="bench", face=_face, parts=["Stile"], when=And(horn > 0, _way))
 
 # The pictures
 
