@@ -12,6 +12,7 @@ export const LAST = 'shopcalc.job';
 const LONGEST_WAIT = 5000;
 // What a shop can be set to, of what is chosen and not typed: a job is refused for any other.
 const KNOWN = { tape: ['8', '16', '32', '64', '128'], units: ['in', 'mm'] };
+const NAMED = { in: 'inches', mm: 'mm' };
 
 // What the storage would not take, of each job: the edits, which are made again on what is stored once it takes them, the
 // job that a new one began with, and the job as they leave it.
@@ -223,7 +224,7 @@ function tellWhose(item, job) {
   const stand = document.querySelector('.stand'), name = item.label || document.querySelector('h1').textContent;
   const tell = () => {
     const unit = byId('shop-units').value, isOther = unit !== (shopNow().units ?? 'in');
-    stand.textContent = `${name}, in “${job.title}”${isOther ? `. Bare numbers here are ${unit === 'mm' ? 'mm' : 'inches'}.` : ''}`;
+    stand.textContent = `${name}, in “${job.title}”${isOther ? `. Bare numbers here are ${NAMED[unit]}.` : ''}`;
   };
   tell();
   document.title = `${name}: ${document.title}`;
@@ -284,7 +285,10 @@ const typedReading = () => Array.from(byId('inputs').querySelectorAll('.read inp
 
 async function addItem(entered) {
   const setup = setupHere(), title = document.querySelector('h1').textContent;
-  return editFromCard(await jobForNew(), job => add_item(job, setup, title, meantFor(job.shop, entered)));
+  return editFromCard(await jobForNew(), job => {
+    const unit = job.shop.units ?? 'in';
+    return { more: unit === entered.unit ? '' : `Bare numbers there are ${NAMED[unit]}.`, ...add_item(job, setup, title, meantFor(job.shop, entered)) };
+  });
 }
 
 // What a card does to a job, and tells with the way there; what could not be kept has been told by `change`. Says whether it is done.

@@ -138,7 +138,7 @@ setup.trial("With its bevel held plumb the scrap shows the slope.")
 
 # At the machine
 
-setup.step("Joint the front edge of a board {board} wide or more square to the faces. Mark the top face.")
+setup.step("Joint the front edge square to the faces, of a board that is {board} wide or more. Mark the top face.")
 setup.step(
     "Drip, blade square: set it at most {drip_depth} high, the fence {drip_setback} from its near side, to a tooth that leans that way. Top face up, front edge against the fence; "
     "one pass, or more with the fence moved away from the blade, until the drip is {drip_kerf} wide."

@@ -680,3 +680,17 @@ def test_a_trembling_finger_adds_one(shop: Phone) -> None:
     page.get_by_text("Added to").wait_for()
 
     assert [len(job["items"]) for job in kept(page)] == [1]
+
+
+def test_a_card_of_another_unit_says_what_bare_numbers_are_in_the_job(shop: Phone) -> None:
+    """The sizes it brings keep their meaning, and what is typed there is of the unit that the job began with."""
+    page = shop.visit("/groove")
+    ready(page)
+    page.get_by_role("button", name="Add to the job").click()
+    page.get_by_text("Added to “My job”. See the job").wait_for()
+    page = shop.visit("/tenon?units=mm&stock=35")
+    ready(page)
+    page.get_by_role("button", name="Add to the job").click()
+    page.get_by_text("Bare numbers there are inches.").wait_for()
+
+    wait_until_kept(page, lambda job: [item["inputs"]["stock"] for item in job["items"]][1:] == ["35 mm"])
