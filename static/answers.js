@@ -178,8 +178,11 @@ function swapPlain(style, target, fragment) {
 
 // a page that is loaded again has nothing large on it
 if (history.state === 'large') history.replaceState(null, '');
+// the way back leads to an address of an earlier key, and the fields stay as they are
 addEventListener('popstate', () => {
+  const entries = form();
   if (waiting) setAddress(waiting);
+  else if (entries && typedNames.size) setAddress(`${entries.getAttribute('action')}?${new URLSearchParams(new FormData(entries))}`);
   waiting = '';
 });
 addEventListener('pagehide', () => { leaving = true; });

@@ -178,7 +178,7 @@ _clamp = "Lower the cutter below the table. Clamp to the saw's fence a sacrifici
 setup.step("Plane every piece together to one thickness of {stock}. Mark the face and the edge that get the rabbet.")
 setup.step(
     _clamp
-    + "Lock it {1/8 in} further over the cutter than it is to stand; then raise the spinning cutter into it to {blade_height}. The pocket leaves room to move the fence either way.",
+    + "Lock it so that {1/8 in} less of the cutter will stand out than is wanted; then raise the spinning cutter into it to {blade_height}. The pocket leaves room to move the fence either way.",
     when=exposed > _pocket,
 )
 # so little stands out that the pocket must be open in front from the first

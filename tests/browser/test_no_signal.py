@@ -145,6 +145,20 @@ def test_temperatures_keep_their_meaning_too(shop):
     until(page, "document.querySelector('#in-temperature_now').value.endsWith(' F')")
 
 
+def test_the_way_back_leads_to_no_older_entries(shop):
+    """A jump on the card and back again: the address says what the fields say, and a reload shows it."""
+    page = shop.visit("/groove")
+    wait_for_card(page)
+    page.locator("html[data-hand]").wait_for(state="attached")
+    page.locator("#in-stock").fill("1 1/2")
+    until(page, "new URL(location).searchParams.get('stock') === '1 1/2'")
+    page.get_by_role("link", name="Order", exact=True).click()
+    page.locator("#in-stock").fill("1 3/4")
+    until(page, "new URL(location).searchParams.get('stock') === '1 3/4'")
+    page.go_back()
+    until(page, "!location.hash && new URL(location).searchParams.get('stock') === '1 3/4'")
+
+
 def test_the_address_bar_is_a_link_to_what_was_typed(shop):
     """The address that follows the form, opened in another page, is the same card."""
     page = shop.visit("/groove")

@@ -174,6 +174,6 @@ def test_the_cutter_is_never_raised_or_moved_where_the_fence_may_be_caught():
     """The pocket is cut with the fence locked, deeper than it will be used by as much as a correction may ask."""
     steps = " ".join(ask("rabbet")["steps"])
 
-    assert "1/8 in further over the cutter than it is to stand; then raise the spinning cutter" in steps
+    assert "1/8 in less of the cutter will stand out than is wanted; then raise the spinning cutter" in steps
     assert "Motor off: draw the fence back so that 3/8 in of the cutter stands out" in steps
     assert ask("rabbet", measured_width="0.51")["trial"]["corrections"] == []
