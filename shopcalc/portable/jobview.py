@@ -11,7 +11,7 @@ from shopcalc.portable.jobform import MOST_ITEMS, is_empty_line
 from shopcalc.portable.links import item_address
 from shopcalc.portable.naming import input_of
 from shopcalc.portable.order import job_shop, nearly_one
-from shopcalc.portable.passing import faces_of, passing_of, pieces_of
+from shopcalc.portable.passing import faces_of, left_to_pass, passing_of, pieces_of
 from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.snap import same
 from shopcalc.portable.ticks import changed_since, spread_of
@@ -179,8 +179,8 @@ def shown_run(run, shop, world):
     operation = run["operation"]
     stints = run["stints"]
     names = " ".join([stint["name"] for stint in stints])
-    done = [stint for stint in stints if stint["done"]]
-    left = [stint for stint in stints if not stint["done"]]
+    left = left_to_pass(stints)
+    is_partly = len(left) > 0 and len(left) < len(pieces_of(stints))
     settings = []
     for setting in operation["settings"]:
         leans = len(setting["lean"]) > 0
@@ -203,8 +203,8 @@ def shown_run(run, shop, world):
         "passing": passing_of(stints),
         "faces": faces_of(stints),
         "done": run["done"],
-        "partly": len(done) > 0 and len(left) > 0,
-        "left": ", ".join([one["text"] for one in pieces_of(left)]) if len(done) > 0 else "",
+        "partly": is_partly,
+        "left": ", ".join([one["text"] for one in left]) if is_partly else "",
         "changed": changed_since(stints, shop, world),
         "spread": spread_of(run, shop, world),
         "has_reading": len(operation["reading"]) > 0,

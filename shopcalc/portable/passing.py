@@ -30,6 +30,19 @@ def pieces_of(stints):
     return rows
 
 
+def left_to_pass(stints):
+    """What has yet to pass at a run: of an item whose other pieces are as large as those that passed, only the pieces that are not."""
+    rows = []
+    for stint in stints:
+        if not stint["done"]:
+            anew = []
+            for piece in stint["resized"]:
+                anew = anew + piece["labels"]
+            all_pass = len(anew) == 0 or stint["is_short"] or len(stint["operation"]["parts"]) == 0
+            rows = rows + [row for row in pieces_of([stint]) if all_pass or row["label"] in anew]
+    return rows
+
+
 def passing_of(stints):
     """What passes at a run, a line for each item."""
     rows = []

@@ -109,7 +109,9 @@ def add_resized(found, row):
     for known in found:
         if known["size"] == row["size"] and known["was"] == row["was"] and same(known["now"]["marks"][0], row["now"]["marks"][0]):
             known["label"] = known["label"] + ", " + row["label"]
+            known["labels"].append(row["label"])
             return
+    row["labels"] = [row["label"]]
     found.append(row)
 
 

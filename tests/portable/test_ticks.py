@@ -165,6 +165,17 @@ def test_pieces_that_are_cut_anew_have_not_passed_what_comes_after() -> None:
     )
 
 
+def test_what_has_passed_as_it_is_has_not_to_pass_again() -> None:
+    """Of a frame whose rails alone are cut anew the stiles are milled and grooved; and a run through which all pass names none."""
+    ticks = all_done(job_of(items=frame_of(), parts=[]))
+    wider = job_of(items=frame_of(opening_width="35 1/2"), parts=[], ticks=ticks)
+    shown = {run["names"]: run["left"] for stage in job_view(wider, exact.world())["stages"] for run in stage["runs"]}
+
+    for name in ("1/frame/mill_stock", "1/groove/groove"):
+        assert shown[name] == "1 Top rail (Door), 1 Bottom rail (Door)"
+    assert shown["1/tenon/shoulders"] == ""
+
+
 def test_the_new_cut_does_not_tick_what_comes_after() -> None:
     """With the new rails cut, the groove is open until they have passed it."""
     wider = frame_of(opening_width="35 1/2")
