@@ -16,6 +16,7 @@ LONGEST_LENGTH = 1200  # inches: 100 ft
 STEEPEST = 2  # rise over run, where a fraction alone may be a pitch: 24 in 12
 COLDEST = -100
 HOTTEST = 250
+ONE_COUNT = "Type one whole number and nothing else."
 
 
 def read_length(text, shop, units, numbers):
@@ -116,12 +117,15 @@ def read_count(text, units, numbers):
     """Read a whole number."""
     state = begin(text, units, numbers, "count")
     token = peek(state)
+    if failed(state) and "," in plain_marks(text):
+        # a count has no decimals to be written with a point
+        return {"ok": False, "message": ONE_COUNT}
     if not failed(state) and token["kind"] == "-":
         fail(state, "This cannot be less than zero.")
     if not failed(state) and (token["kind"] != "number" or not token["whole"]):
         fail(state, "Type a whole number, such as 4.")
     if not failed(state) and peek_after(state, 1)["kind"] != "end":
-        fail(state, "Type one whole number and nothing else.")
+        fail(state, ONE_COUNT)
     if failed(state):
         return refusal(state)
     return {"ok": True, "value": numbers["ratio"](token["top"], 1)}

@@ -270,6 +270,7 @@ def test_counts(typed: str, number: int) -> None:
         "1/2": "Type one whole number and nothing else.",
         "2 + 2": "Type one whole number and nothing else.",
         "4 in": "Type one whole number and nothing else.",
+        "5,5": "Type one whole number and nothing else.",
     }.items(),
 )
 def test_refused_counts(typed: str, message: str) -> None:
