@@ -51,7 +51,8 @@ let places = {};
 
 async function choose(id) {
   const all = await everyJob();
-  current = all.some(([each]) => each === id) ? id : all[0]?.[0] ?? '';
+  const isHere = one => all.some(([each]) => each === one);
+  current = [id, recall(LAST), all[0]?.[0]].find(isHere) ?? '';
   if (current) remember(LAST, current);
   // a page that is loaded again has the job that was chosen last
   const { hash } = location;
@@ -415,12 +416,11 @@ function startPage() {
 async function fromAddress() {
   const { hash } = location, named = hash.slice(1);
   if (!hash.startsWith(CARRIES)) {
-    const isHere = !named || Boolean(await read(named));
-    await choose(isHere && named || recall(LAST) || named);
-    if (!isHere && current) say('The job of this link is not on this device.');
+    await choose(named);
+    if (named && current && current !== named) say('The job of this link is not on this device.');
     return;
   }
-  await choose(recall(LAST));
+  await choose('');
   // what a message puts behind a link is none of it
   const [code] = /^[\w-]*/.exec(hash.slice(CARRIES.length)), text = await unpacked(code).catch(() => '');
   // a link that could not be looked at stays in the address, to be opened again

@@ -13,6 +13,7 @@ const LONGEST_WAIT = 5000;
 // What a shop can be set to, of what is chosen and not typed: a job is refused for any other.
 const KNOWN = { tape: ['8', '16', '32', '64', '128'], units: ['in', 'mm'] };
 const NAMED = { in: 'inches', mm: 'mm' };
+const unitOf = ({ units = 'in' } = {}) => units;
 
 // What the storage would not take, of each job: the edits, which are made again on what is stored once it takes them, the
 // job that a new one began with, and the job as they leave it.
@@ -186,16 +187,17 @@ async function offerToAdd() {
   const keep = act => { keeping = keeping.then(act).catch(() => {}); };
   button.hidden = Boolean(here);
   if (!here) {
-    // a finger that trembles adds one
     button.addEventListener('click', ({ detail }) => {
-      const entered = entriesOf(form);
+      // a reading that was not taken is none of a card that is added
+      const entered = entriesOf(form, ({ name, text }) => text || !form.elements[name].closest('.read'));
+      // a finger that trembles adds one
       if (detail < 2) keep(() => addItem(entered));
     });
     // what was added is not what is typed after it
     return form.addEventListener('input', () => hush());
   }
   const keepOwed = () => {
-    const entered = owedOf(form);
+    const entered = entriesOf(form, ({ name }) => owed.has(name));
     if (entered.entries.length) keep(() => keepItem(here, entered));
   };
   form.addEventListener('input', ({ target }) => target === form || keepOwed());
@@ -223,7 +225,7 @@ async function itemHere() {
 function tellWhose(item, job) {
   const stand = document.querySelector('.stand'), name = item.label || document.querySelector('h1').textContent;
   const tell = () => {
-    const unit = byId('shop-units').value, isOther = unit !== (shopNow().units ?? 'in');
+    const unit = byId('shop-units').value, isOther = unit !== unitOf(shopNow());
     stand.textContent = `${name}, in “${job.title}”${isOther ? `. Bare numbers here are ${NAMED[unit]}.` : ''}`;
   };
   tell();
@@ -252,10 +254,10 @@ async function lookFor(here) {
 const textOf = ({ inputs = {} }) => JSON.stringify(inputs);
 
 // What is not being typed here stands as the job has it: an address may be older, and another tab ahead.
-function takeEntries({ inputs = {} }, { shop = {} }) {
-  const form = byId('inputs'), unit = shop.units ?? 'in', isAlike = form.elements.units.value === unit;
+function takeEntries({ inputs = {} }, { shop }) {
+  const form = byId('inputs'), unit = unitOf(shop), isAlike = form.elements.units.value === unit;
   let isOther = false;
-  for (const [name, text] of Object.entries({ tape: shop.tape || '32', ...inputs })) {
+  for (const [name, text] of Object.entries({ tape: shop?.tape || '32', ...inputs })) {
     const entry = form.elements[name];
     if (!entry || owed.has(name)) continue;
     // an entry of one line holds no other, and a choice only its own options
@@ -286,7 +288,7 @@ const typedReading = () => Array.from(byId('inputs').querySelectorAll('.read inp
 async function addItem(entered) {
   const setup = setupHere(), title = document.querySelector('h1').textContent;
   return editFromCard(await jobForNew(), job => {
-    const unit = job.shop.units ?? 'in';
+    const unit = unitOf(job.shop);
     return { more: unit === entered.unit ? '' : `Bare numbers there are ${NAMED[unit]}.`, ...add_item(job, setup, title, meantFor(job.shop, entered)) };
   });
 }
@@ -318,25 +320,14 @@ async function isKept(id) {
 }
 
 // What stands on the card at a tap or a key: an edit that has to be made again later is made with that.
-function allOf(form) {
+function entriesOf(form, isWanted) {
   const entries = Array.from(new FormData(form), ([name, text]) => ({ name, text, kind: form.elements[name].dataset?.kind }));
-  return { unit: form.elements.units.value, entries: entries.filter(({ name }) => name !== 'tape' && name !== 'units') };
-}
-
-// A reading that was not taken is none of a card that is added.
-function entriesOf(form) {
-  const { unit, entries } = allOf(form);
-  return { unit, entries: entries.filter(({ name, text }) => text || !form.elements[name].closest('.read')) };
-}
-
-function owedOf(form) {
-  const { unit, entries } = allOf(form);
-  return { unit, entries: entries.filter(({ name }) => owed.has(name)) };
+  return { unit: form.elements.units.value, entries: entries.filter(each => each.name !== 'tape' && each.name !== 'units' && isWanted(each)) };
 }
 
 // Bare numbers keep their meaning in a job whose bare numbers are of another unit.
 function meantFor(shop, { unit, entries }) {
-  const isAlike = unit === (shop.units ?? 'in');
+  const isAlike = unit === unitOf(shop);
   return Object.fromEntries(entries.map(({ name, text, kind }) => [name, isAlike ? text : meantIn(unit, kind, text)]));
 }
 

@@ -129,11 +129,8 @@ const touched = new Set([...typedNames].filter(name => form?.elements[name]));
 function rested(event) {
   const { xhr } = event.detail;
   if (!touched.size || isLate(xhr) || (xhr.status !== 200 && xhr.status !== 422)) return;
-  const isShops = [...touched].some(name => name === 'tape' || name === 'units' || 'own' in form.elements[name].dataset), names = new Set(touched);
+  if ([...touched].some(name => name === 'tape' || name === 'units' || 'own' in form.elements[name].dataset)) keepShop(touched);
   touched.clear();
-  // an item's entries are its job's
-  if (isItems) return;
-  if (isShops) keepShop(names);
   if (slug === 'shop') history.replaceState(null, '', '/shop');
   else used(slug, String(new URLSearchParams(entries())));
 }
@@ -149,7 +146,8 @@ function startAnew(event) {
 if (document.getElementById('last') && isRead) fillList();
 if (form) {
   document.addEventListener('input', event => { if (form.elements[event.target.name]) touched.add(event.target.name); });
-  document.addEventListener('htmx:afterRequest', rested);
+  // an item's entries are its job's
+  if (!isItems) document.addEventListener('htmx:afterRequest', rested);
   document.addEventListener('click', startAnew);
   // the card of a job's item has what the job says, also where that says nothing
   if (!location.search && !isItems && isRead) fillForm();

@@ -179,8 +179,9 @@ def shown_run(run, shop, world):
     operation = run["operation"]
     stints = run["stints"]
     names = " ".join([stint["name"] for stint in stints])
+    pieces = pieces_of(stints)
     left = left_to_pass(stints)
-    is_partly = len(left) > 0 and len(left) < len(pieces_of(stints))
+    is_partly = len(left) > 0 and len(left) < len(pieces)
     settings = []
     for setting in operation["settings"]:
         leans = len(setting["lean"]) > 0
@@ -199,7 +200,7 @@ def shown_run(run, shop, world):
         "done_at": stints[0]["done_at"],
         "counts": " ".join([decimal_text(stint["many"], 0, False) for stint in stints]),
         "sizes": " ".join([stint["operation"]["sizes"] for stint in stints]),
-        "pieces": pieces_of(stints),
+        "pieces": pieces,
         "passing": passing_of(stints),
         "faces": faces_of(stints),
         "done": run["done"],

@@ -9,14 +9,13 @@ One grammar everywhere (page, command line, JSON). A reading is returned as
 from shopcalc.portable.characters import SIGNS, UNIT_MARKS, plain_marks, unspaced
 from shopcalc.portable.grammar import RATIO, as_length, parse_mixed, parse_sum
 from shopcalc.portable.snap import above, same
-from shopcalc.portable.tokens import begin, fail, failed, misplaced, peek, peek_after, refusal
+from shopcalc.portable.tokens import ONE_COUNT, begin, fail, failed, misplaced, peek, peek_after, refusal
 from shopcalc.portable.turning import atand
 
 LONGEST_LENGTH = 1200  # inches: 100 ft
 STEEPEST = 2  # rise over run, where a fraction alone may be a pitch: 24 in 12
 COLDEST = -100
 HOTTEST = 250
-ONE_COUNT = "Type one whole number and nothing else."
 
 
 def read_length(text, shop, units, numbers):
@@ -117,9 +116,6 @@ def read_count(text, units, numbers):
     """Read a whole number."""
     state = begin(text, units, numbers, "count")
     token = peek(state)
-    if failed(state) and "," in plain_marks(text):
-        # a count has no decimals to be written with a point
-        return {"ok": False, "message": ONE_COUNT}
     if not failed(state) and token["kind"] == "-":
         fail(state, "This cannot be less than zero.")
     if not failed(state) and (token["kind"] != "number" or not token["whole"]):

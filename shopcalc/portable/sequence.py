@@ -32,12 +32,8 @@ def in_sequence(runs):
 
 def lines_of(run):
     """The lines that a run stands in, one for each of its items: what the item's card runs in this stage, square or tilted, one after the other."""
-    names = []
-    for stint in run["stints"]:
-        operation = stint["operation"]
-        tilt = " tilted " if is_tilted(operation) else " square "
-        names.append(str(operation["stage"]) + tilt + operation["of"] + " " + str(stint["item"]["id"]))
-    return names
+    stage = str(run["operation"]["stage"]) + (" tilted " if is_tilted(run["operation"]) else " square ")
+    return [stage + stint["operation"]["of"] + " " + str(stint["item"]["id"]) for stint in run["stints"]]
 
 
 def run_on(run, lines, found):

@@ -75,7 +75,7 @@ def sizes_text(pieces):
 
 
 def resized_pieces(stint, world):
-    """The pieces that are not as large as those that passed: label, which size, then and now.
+    """The pieces that are not as large as those that passed: labels, which size, then and now.
 
     What is not yet cut to size is long and wide enough for less: for a run that comes before that only more counts.
     """
@@ -90,7 +90,9 @@ def resized_pieces(stint, world):
             size = "length" if nth == 0 else "width"
             before = remembered(was + " in", world)
             if before["count"] == 1 and is_another(before["marks"][0], piece[size], stint["operation"]["key"] in CUT_TO_SIZE):
-                add_resized(found, {"label": piece["label"], "size": size, "was": was, "then": before, "now": {"count": 1, "marks": [piece[size]]}})
+                add_resized(
+                    found, {"labels": [piece["label"]], "size": size, "was": was, "then": before, "now": {"count": 1, "marks": [piece[size]]}}
+                )
     return found
 
 
@@ -100,7 +102,9 @@ def pieces_not_among(then, stint):
     for piece in stint["operation"]["pieces"]:
         if sizes_text([piece]) not in then:
             none = {"count": 0, "marks": []}
-            add_resized(found, {"label": piece["label"], "size": "length", "was": "", "then": none, "now": {"count": 1, "marks": [piece["length"]]}})
+            add_resized(
+                found, {"labels": [piece["label"]], "size": "length", "was": "", "then": none, "now": {"count": 1, "marks": [piece["length"]]}}
+            )
     return found
 
 
@@ -108,10 +112,8 @@ def add_resized(found, row):
     """Add a piece that is resized; those of one item that were as large and are as large now share a line."""
     for known in found:
         if known["size"] == row["size"] and known["was"] == row["was"] and same(known["now"]["marks"][0], row["now"]["marks"][0]):
-            known["label"] = known["label"] + ", " + row["label"]
-            known["labels"].append(row["label"])
+            known["labels"] = known["labels"] + row["labels"]
             return
-    row["labels"] = [row["label"]]
     found.append(row)
 
 
@@ -222,7 +224,7 @@ def changed_since(stints, shop, world):
             told = stint["item"]["label"] + ", " + moved["label"] + ": cut at " + then + ", now " + now + ". "
             rows.append({"text": told + what_to_do(stint, moved, world)})
         for piece in stint["resized"]:
-            told = stint["item"]["label"] + ", " + piece["label"] + ": " + said_resized(piece, shop, world)
+            told = stint["item"]["label"] + ", " + ", ".join(piece["labels"]) + ": " + said_resized(piece, shop, world)
             rows.append({"text": told + " What is cut new has yet to pass here."})
     return rows
 

@@ -23,6 +23,7 @@ LONGEST_ENTRY = 80
 SIDE_BY_SIDE = "Two numbers stand side by side: put + or - between them, or finish the fraction, such as 1 3/8."
 MOST_DIGITS = 9  # before or after the point: both runtimes hold such numbers exactly; what follows is below all that is compared
 
+ONE_COUNT = "Type one whole number and nothing else."
 EXAMPLES = {
     "length": "Type a length, such as 3 5/8 in or 92 mm.",
     "angle": "Type an angle, such as 10 or 5 in 12.",
@@ -138,14 +139,14 @@ def tokenize(state, chars):
         elif one in LETTERS:
             at = token_word(state, chars, at, spaced)
         else:
-            fail(state, unknown_character(one))
+            fail(state, unknown_character(one, state["what"]))
         spaced = False
 
 
-def unknown_character(one):
-    """What to say of a character that no measurement has."""
+def unknown_character(one, what):
+    """What to say of a character that no measurement has; a count has no decimals to write with a point."""
     if one == ",":
-        return "Write decimals with a point, not a comma."
+        return ONE_COUNT if what == "count" else "Write decimals with a point, not a comma."
     if one in UNSEEN:
         return "A character in there cannot be seen: type it anew."
     return "I cannot read \u201c" + one + "\u201d in a measurement."

@@ -272,10 +272,11 @@ setup.step("Run the scrap and measure. Wanted: {wanted}. Correct the fence, then
 # What is run
 
 _flat = "Held down all the way, to the fence or the mitre gauge."
-# a last pass is told from its first: passes are run together only where both are the same
-_then = ("For the last pass then", second_pass)
 setup.operation("dado", "groove and rabbet", "Dado", width, stack, face=_flat, reading=measured_dado, when=_one)
-setup.operation("first_pass", "groove and rabbet", "Dado, first pass", width, stack, _then, face=_flat, when=passes > 1)
+# a last pass is told from its first: passes are run together only where both are the same
+setup.operation(
+    "first_pass", "groove and rabbet", "Dado, first pass", width, stack, ("For the last pass then", second_pass), face=_flat, when=passes > 1
+)
 setup.operation("last_pass", "groove and rabbet", "Dado, last pass", second_pass, stack, face=_flat, reading=measured_dado, when=passes > 1)
 
 # The pictures: outer blades of half the pair each, chippers and shims between them, the dado below

@@ -1,10 +1,10 @@
 """A grooved stile-and-rail frame, from the opening to every part: door, sash or vent."""
 
-from sympy import And, Not
+from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
-from shopcalc.setups.groove import one_pass_alone
+from shopcalc.setups.groove import is_followed
 from shopcalc.setups.groove import setup as groove
 from shopcalc.setups.tenon import setup as tenon
 from shopcalc.terms import even_marks, inches, larger, number, shifted, smaller
@@ -73,11 +73,7 @@ groove_found = setup.as_found(
     _groove["measured_groove"],
     groove_width,
     far=inches("1/8"),
-    # nor one that the groove's own card calls a slip
-    when=And(
-        _groove["measured_groove"] >= _groove["cutter"] - inches("1/500"),
-        Not(one_pass_alone(_groove["measured_groove"], groove_width, _groove["cutter"])),
-    ),
+    when=is_followed(_groove["measured_groove"], groove_width, _groove["cutter"]),
 )
 setup.include(tenon, {"shoulders": _rails, "cheeks": _rails}, stock=stock, groove_width=groove_found, groove_depth=groove_depth, end_play=end_play)
 
@@ -282,10 +278,7 @@ setup.step(
     when=horn > 0,
 )
 setup.step("Dry fit: shoulders close, diagonals agree, and the frame stands in its opening with the gaps wanted. Measure the bays.", when=horn <= 0)
-setup.step(
-    "Apart again, drill weep holes through the groove of every rail on which water can stand, sloping out.",
-    when=~shed | (mid_rails >= 1),
-)
+setup.step("Apart again, drill weep holes through the groove of every rail on which water can stand, sloping out.", when=~shed | (mid_rails >= 1))
 setup.step("Cut the panes {panel_width} by {panel_height}, edges sealed as the maker of the pane says.")
 setup.step(
     "Cut the lowest pane {panel_width} by {shed_panel_height}. Notch its lower corners {notch_width} wide and {notch_height} high: "

@@ -95,28 +95,35 @@ setup.caution(
 measured_groove = setup.reading(
     "measured_groove", "Groove as it measures", "Inside jaws of the calipers in the trial groove, near the middle of its length."
 )
-# two thousandths for the calipers
-_as_wide_as_cutter = measured_groove >= cutter - inches("1/500")
 
 
-def one_pass_alone(measured: Any, width: Any, kerf: Any) -> Any:
+def as_wide_as(kerf: Any, measured: Any) -> Any:
+    """Whether a cut may be of this cutter: two thousandths are for the calipers."""
+    return measured >= kerf - inches("1/500")
+
+
+def is_one_pass(measured: Any, width: Any, kerf: Any) -> Any:
     """Whether what was measured is one pass of a cutter, where no fence is so far off that two of them could measure so."""
-    return And(width - kerf > inches("1/16"), measured >= kerf - inches("1/500"), measured <= kerf + inches("1/200"))
+    return And(width - kerf > inches("1/16"), as_wide_as(kerf, measured), measured <= kerf + inches("1/200"))
 
 
-_one_pass_alone = one_pass_alone(measured_groove, groove_width, cutter)
+def is_followed(measured: Any, width: Any, kerf: Any) -> Any:
+    """Whether a trial groove is one that a fence or a tenon may follow."""
+    return And(as_wide_as(kerf, measured), Not(is_one_pass(measured, width, kerf)))
+
+
 fence_move = setup.correction(
     "fence_move",
     "Fence",
     (measured_groove - groove_width) / 2,
     more="Too wide: move the fence {size} away from the cutter.",
     less="Too narrow: move the fence {size} toward the cutter.",
-    when=And(groove_width > cutter, _as_wide_as_cutter, Not(_one_pass_alone)),
+    when=And(groove_width > cutter, is_followed(measured_groove, groove_width, cutter)),
     far=inches("1/16"),
 )
 setup.caution(
     "narrower_than_cutter",
-    Not(_as_wide_as_cutter),
+    Not(as_wide_as(cutter, measured_groove)),
     "No cut is narrower than its cutter, {cutter}: measure both again, the groove and the slot that the cutter leaves in scrap.",
     change=measured_groove,
     source="",
@@ -124,7 +131,7 @@ setup.caution(
 )
 setup.caution(
     "one_pass_alone",
-    _one_pass_alone,
+    is_one_pass(measured_groove, groove_width, cutter),
     "{measured_groove} is one pass of the cutter. Turn the scrap end for end, its other face to the fence, cut again and measure that.",
     change=measured_groove,
     source="",
