@@ -41,7 +41,10 @@ def test_a_way_on_names_the_checks_that_doubt_a_reading() -> None:
 
     assert [
         "groove_width",
-        [["measured_groove", ["fence_move_far_off", "narrower_than_cutter", "one_pass_alone", "one_pass_far_off"]], ["groove_width", []]],
+        [
+            ["measured_groove", ["fence_move_far_off", "narrower_than_cutter", "one_pass_alone", "one_pass_off", "one_pass_far_off"]],
+            ["groove_width", []],
+        ],
     ] == way["carry"][1]
 
 

@@ -47,12 +47,12 @@ def starting_text(declared, shop, world):
 
 
 def metric_start(text, owned, world):
-    """A length in inches as one would have it in millimetres: whole ones, halves of small ones, tenths of fits; what the shop owns as it is."""
+    """A length in inches as one would have it in mm: whole ones, halves of small ones, tenths and twentieths of fits; what the shop owns as it is."""
     mm = millimetres(read_length(text, read_shop({}), world["units"], world["numbers"])["value"], world["units"])
     if owned:
         return decimal_text(mm, 2, True)
-    parts = 10 if above(3, mm) else 2 if above(30, mm) else 1
-    return digits_text(nearest_of(mm * parts) * (10 // parts), 1, True)
+    parts = 20 if above(1, 2 * mm) else 10 if above(3, mm) else 2 if above(30, mm) else 1
+    return digits_text(nearest_of(mm * parts) * (100 // parts), 2, True)
 
 
 def unit_said(text):

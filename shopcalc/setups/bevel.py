@@ -4,6 +4,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import arc, area, box, dimension, label, line, slim_turn, turn
+from shopcalc.reference.saws import TEN_INCH_BLADE
 from shopcalc.terms import atand, cosd, degrees, inches, larger, number, pick, sind, tand
 
 setup = Setup(
@@ -65,7 +66,7 @@ setup.caution(
 )
 setup.caution(
     "too_much_blade",
-    blade_travel > inches("25/8"),
+    blade_travel > inches(TEN_INCH_BLADE),
     "This bevel takes {blade_travel} of blade; a 10 in blade stands about {3 1/8 in} out of the table.",
     change=thickness,
 )

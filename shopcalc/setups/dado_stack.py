@@ -117,6 +117,13 @@ passes = setup.size("passes", "Passes", pick((1, _one), otherwise=whole_below(wa
 chippers_used = setup.size("chippers_used", "Chippers in it", _chippers, kind="lengths", rounding="none", when=count_in(_chippers) > 0)
 shims_used = setup.size("shims_used", "Shims in it", _shims, kind="lengths", rounding="none", when=count_in(_shims) > 0)
 
+# a stack that is too wide can be built narrower, and the fence moved by what it lacks
+_loose = And(_one, width - wanted > inches("0.005"))
+_narrow = setup.ranking("narrow", pick((choose_between(wanted - outer_pair, chippers, shims, wanted - outer_pair, 0), _loose), otherwise=_in_one))
+narrower = setup.size("narrower", "Narrower stack, and the fence moved", _stack_of(_narrow, 0), kind="lengths", rounding="none", when=_loose)
+narrower_width = setup.size("narrower_width", "Narrower stack, as wide as it cuts", total_of(narrower), rounding="none")
+narrower_pass = setup.size("narrower_pass", "With it, fence away from the cutter, in all", wanted - narrower_width)
+
 second = setup.size("second", "Next best", _stack_of(_in_one, 1), kind="lengths", rounding="none", when=choices_in(_in_one) > 1)
 second_width = setup.size("second_width", "Next best, as wide as it cuts", total_of(second), rounding="none")
 third = setup.size("third", "Third", _stack_of(_in_one, 2), kind="lengths", rounding="none", when=choices_in(_in_one) > 2)
@@ -158,8 +165,8 @@ setup.note(
 )
 setup.caution(
     "loose",
-    error > inches("0.005"),
-    "The nearest stack is {error} too wide: a loose joint. Get another shim or chipper, or stack it narrower and cut in two passes.",
+    _loose,
+    "The nearest stack is {error} too wide: a loose joint. Get another shim or chipper, or stack {narrower} and cut in more passes than one.",
     change=shims,
 )
 setup.caution(
@@ -261,6 +268,9 @@ setup.step(
 setup.step("Throat plate for a dado head in. Turn the stack once by hand: nothing may touch.")
 setup.step("Cut the scrap and measure. Wanted: {wanted}.", when=_one)
 setup.step("One pass: piece against fence or mitre gauge, held down all the way.", when=_one)
+_instead = "Or, for a dado that fits: {narrower} on the arbor, {narrower_width} wide. Run scrap and pieces, move the fence {narrower_pass} away from the cutter"
+setup.step(_instead + ", and run them again.", when=narrower_pass < narrower_width)
+setup.step(_instead + " in all, by less than {narrower_width} at a time, and run them after each move.", when=narrower_pass >= narrower_width)
 setup.step("First pass on the scrap and on every piece: it cuts the side of the dado that is nearer to the fence.", when=passes > 1)
 setup.step("Move the fence {second_pass} away from the cutter.", when=second_pass < width)
 setup.step(

@@ -165,8 +165,8 @@ setup.stop(
 )
 setup.stop(
     "no_shed",
-    shed & (rail_shoulder <= 2 * groove_depth),
-    "The ends of the bottom rail that stay whole meet in the middle: no pane runs down between them.",
+    shed & (rail_shoulder <= 2 * (groove_depth + panel_clearance)),
+    "The notches in the corners of the lowest pane meet: nothing of it runs down between the ends of the bottom rail that stay whole.",
     change=groove_depth,
     spoils=_panes,
 )
@@ -187,6 +187,20 @@ setup.caution(
     groove_depth - panel_clearance < inches("1/4"),
     "Less than {1/4 in} of the pane stands in the groove: as it moves it can come out. Make the groove deeper.",
     change=groove_depth,
+)
+setup.caution(
+    "no_room_for_pane",
+    panel_clearance <= 0,
+    "A pane that reaches the bottom of its groove has no room to grow: it bows, or breaks the joint. Its own card says how much it needs.",
+    change=panel_clearance,
+    source=NO_SOURCE,
+)
+setup.caution(
+    "no_gap",
+    smaller(gap_side, gap_head, gap_foot) <= 0,
+    "With no gap the frame is as large as its opening on a side: paint or one damp season jams it there.",
+    change=gap_side,
+    source=NO_SOURCE,
 )
 setup.caution(
     "thin_mid_rail",

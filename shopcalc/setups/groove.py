@@ -4,7 +4,7 @@ from typing import Any
 
 from sympy import And, Not
 
-from shopcalc.declare import Setup
+from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import area, box, dimension, label, line
 from shopcalc.terms import inches, larger, number, pick, smaller
 
@@ -77,6 +77,13 @@ setup.caution(
     change=groove_width,
 )
 setup.caution(
+    "fence_at_cutter",
+    fence < inches("1/8"),
+    "The fence stands {fence} from the cutter: as it is locked or pressed on it can touch the teeth. Clamp a wooden face to it.",
+    change=groove_width,
+    source=NO_SOURCE,
+)
+setup.caution(
     "narrow_cutter",
     Not(_one_move),
     "A rib of {rib} is wider than two more passes of this cutter are sure to clear: use a wider one, or move the fence by less than {cutter} at a time.",
@@ -107,9 +114,14 @@ def is_one_pass(measured: Any, width: Any, kerf: Any) -> Any:
     return And(width - kerf > inches("1/16"), as_wide_as(kerf, measured), measured <= kerf + inches("1/200"))
 
 
+def is_turned(measured: Any, width: Any, kerf: Any) -> Any:
+    """Whether what was measured is two passes, where the work gets only one: it is no wider for a fence that is off."""
+    return And(width <= kerf, measured > kerf + inches("1/200"))
+
+
 def is_followed(measured: Any, width: Any, kerf: Any) -> Any:
     """Whether a trial groove is one that a fence or a tenon may follow."""
-    return And(as_wide_as(kerf, measured), Not(is_one_pass(measured, width, kerf)))
+    return And(as_wide_as(kerf, measured), Not(is_one_pass(measured, width, kerf)), Not(is_turned(measured, width, kerf)))
 
 
 fence_move = setup.correction(
@@ -147,11 +159,12 @@ setup.caution(
 cheek_as_cut = setup.after("cheek_as_cut", "Cheek as cut", (stock - measured_groove) / 2, when=And(setup.near(fence_move), measured_groove < stock))
 setup.caution(
     "one_pass_off",
-    And(groove_width <= cutter, measured_groove > cutter, measured_groove - groove_width <= inches("1/16")),
-    "The width does not say which way the fence is off. Cut a scrap once only and move the fence by half the difference of its cheeks, "
-    "away from the cutter if the cheek at the fence is the thinner.",
+    And(is_turned(measured_groove, groove_width, cutter), measured_groove - groove_width <= inches("1/16")),
+    "Both ways it is wider than the one pass that the pieces get, and does not say which way the fence is off. Cut a scrap once only, type in its width, "
+    "and move the fence by half the difference of its cheeks, away from the cutter if the cheek at the fence is the thinner.",
     change=measured_groove,
     source="",
+    doubts=measured_groove,
 )
 setup.caution(
     "one_pass_far_off",

@@ -228,12 +228,13 @@ setup.step("Router on the template, bit just touching the wood: that is zero. Se
 _rout_in = "Rout in from the open face, then clockwise round the inside of the template, seen from above."
 setup.step("Rout a scrap with the template's fence against its face. Hang the hinge on the scraps, measure, correct.", when=_routed)
 setup.step(
-    "Moving part: template's fence against its face, opening on the knife lines. " + _rout_in,
+    "Moving part: template's fence against its face, each end of the opening {template_offset} outside its knife line. " + _rout_in,
     when=And(_routed, depth_moving > 0),
 )
 setup.step("Fixed part: the same, fence against the face that comes flush with it.", when=And(_routed, depth_fixed > 0, depth_moving > 0))
 setup.step(
-    "Fixed part: template's fence against the face that comes flush with the moving part, opening on the knife lines. " + _rout_in,
+    "Fixed part: template's fence against the face that comes flush with the moving part, each end of the opening {template_offset} outside its knife line. "
+    + _rout_in,
     when=_only_fixed,
 )
 setup.step("Square the corners with a chisel: the bit leaves a radius of {corner_radius}. Or take a hinge whose corners have it.", when=_routed)

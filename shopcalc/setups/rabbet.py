@@ -36,6 +36,8 @@ _dado = method.is_("dado")
 _two = method.is_("two cuts")
 _one = And(_dado, width <= head)
 _passes = And(_dado, width > head)
+# what may stand out of a pocket that is cut with an eighth less of it, a sixteenth at least
+_pocket = inches("3/16")
 
 exposed = setup.setting("exposed", "Cutter exposed beside the sacrificial fence", smaller(width, head), when=_dado)
 blade_height = setup.setting("blade_height", "Cutter height", depth, when=_dado)
@@ -66,6 +68,13 @@ setup.caution(
     "The fence stands {first_fence} from the blade: as it is locked or pressed on it can touch the teeth. Choose the dado head, whose fence is there to be cut, "
     "or a thinner blade.",
     change=method,
+)
+setup.caution(
+    "tall_fence_at_blade",
+    And(_two, lip > 0, second_fence < inches("1/8")),
+    "For the second cut the tall fence stands {second_fence} from the blade: as it is pressed on it can touch the teeth. "
+    "Choose the dado head, or leave a thicker lip.",
+    change=depth,
 )
 setup.caution("thin_lip", lip < inches("1/4"), "A lip of {lip} is thinner than {1/4 in}: it splits off along the corner.", change=depth)
 setup.caution("deep_rabbet", depth > 2 * stock / 3, "The rabbet is deeper than two thirds of the stock, {stock}.", change=depth)
@@ -116,7 +125,17 @@ setup.correction(
     measured_width - exposed,
     more="Too wide: motor off, move the fence {size} further over the cutter, into the pocket.",
     less="Too narrow: motor off, move the fence {size} back off the cutter.",
-    when=_one,
+    when=And(_one, exposed > _pocket),
+    far=inches("1/8"),
+)
+# so little stands out that the pocket's wall lies on the cutter
+setup.correction(
+    "pocket_move",
+    "Sacrificial fence",
+    measured_width - exposed,
+    more="Too wide: lower the cutter, move the fence {size} further over it, and raise the spinning cutter into it again.",
+    less="Too narrow: motor off, move the fence {size} back off the cutter.",
+    when=And(_one, exposed <= _pocket),
     far=inches("1/8"),
 )
 # a slip of the calipers is told as one, and is no wider head
@@ -172,7 +191,6 @@ setup.trial("Cut the whole rabbet in a scrap planed with the stock. Type in its 
 
 # At the machine
 
-_pocket = inches("3/16")
 _clamp = "Lower the cutter below the table. Clamp to the saw's fence a sacrificial one of wood, thicker than what it will cover of the cutter. "
 
 setup.step("Plane every piece together to one thickness of {stock}. Mark the face and the edge that get the rabbet.")

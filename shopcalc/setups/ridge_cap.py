@@ -6,6 +6,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, slant, turn
+from shopcalc.reference.saws import TEN_INCH_BLADE
 from shopcalc.terms import cosd, degrees, inches, larger, pick, sind, smaller, tand
 
 setup = Setup(
@@ -109,6 +110,12 @@ setup.caution(
     _bearing < inches(2),
     "Less than {2 in} between fence and blade for the narrow board leaves no room for a hand: a push block on every pass.",
     change=cover,
+)
+setup.caution(
+    "too_much_blade",
+    And(edge_bevel > 0, edge_bevel <= degrees(45), thickness > inches(TEN_INCH_BLADE) * cosd(edge_bevel)),
+    "Through {thickness} at a bevel of {edge_bevel} a 10 in blade does not reach: it stands about {3 1/8 in} out of the table. Plane the bevel.",
+    change=thickness,
 )
 # common practice, as of the other cards: a 10 in blade, upright
 setup.caution(

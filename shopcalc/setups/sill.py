@@ -6,6 +6,7 @@ from sympy import And
 
 from shopcalc.declare import NO_SOURCE, Setup
 from shopcalc.drawing import Point, area, box, dimension, label, line, slant, turn
+from shopcalc.reference.saws import TEN_INCH_BLADE
 from shopcalc.terms import atand, cosd, degrees, inches, number, sind, tand
 
 setup = Setup(
@@ -92,6 +93,24 @@ setup.caution(
 setup.caution(
     "too_flat", slope < degrees(5), "A slope of less than 5\u00b0 holds water in every hollow of the grain; about 10\u00b0 is usual.", change=slope
 )
+setup.caution(
+    "narrow_bearing",
+    bottom_face < thickness,
+    "The bottom face, {bottom_face}, is less than the thickness of {thickness}: it rocks on the table beside a tilted blade. Plane the bevel.",
+    change=depth,
+)
+setup.caution(
+    "close_to_fence",
+    bottom_face < inches(2),
+    "{bottom_face} between fence and blade leaves no room for a hand: a push block on every pass.",
+    change=depth,
+)
+setup.caution(
+    "too_much_blade",
+    And(slope <= degrees(45), thickness > inches(TEN_INCH_BLADE) * cosd(slope)),
+    "Through {thickness} at this slope a 10 in blade does not reach: it stands about {3 1/8 in} out of the table. Plane the bevel.",
+    change=thickness,
+)
 setup.note(
     "steep",
     slope > degrees(20),
@@ -151,7 +170,7 @@ setup.step(
     "The top comes out {top_face} wide."
 )
 setup.step("Set the sill with its back plumb and check the fall: {fall} over the depth of {depth}.")
-setup.step("Before it is fixed pour a cup of water on it: it runs off at the front and drops from the front side of the drip.", when=drip_depth > 0)
+setup.step("Before it is fixed pour a cup of water on it: it drops from the front edge, and none creeps back past the drip.", when=drip_depth > 0)
 
 # What is run
 

@@ -81,10 +81,13 @@ left_over = setup.size(
 end_share = setup.size("end_share", "Left over, at each end", left_over / 2, when=left_over > 0)
 end_gap = setup.size("end_gap", "Open at each end", pick((left_over / 2, _slat_ends), (gap + left_over / 2, _by_spacer), otherwise=_shared_out))
 
+# one slat has its mark, and nothing to keep clear of
+_spaced = And(even_gap > 0, slats > 1)
+
 # What to set: where the number of slats is asked for it stands first
 
 to_cut = setup.setting("to_cut", "Slats to cut", slats, kind="count", when=Not(_by_count))
-spacer = setup.setting("spacer", "Spacer block", even_gap, when=even_gap > 0)
+spacer = setup.setting("spacer", "Spacer block", even_gap, when=_spaced)
 marks = setup.setting(
     "marks",
     "Where each slat begins",
@@ -101,7 +104,7 @@ evened_gap = setup.size(
 )
 gap_one_fewer = setup.size("gap_one_fewer", "Even gap with one slat fewer", (run - (slats - 1) * slat) / (gaps - 1), when=And(slats > 1, gaps > 1))
 gap_one_more = setup.size("gap_one_more", "Even gap with one slat more", (run - (slats + 1) * slat) / (gaps + 1), when=run >= (slats + 1) * slat)
-drift = setup.size("drift", "Far end out, stepped with a spacer 1/64 in off", gaps * inches("1/64"), when=gaps > 1)
+drift = setup.size("drift", "Far end out, stepped with a spacer 1/64 in off", (slats - 1) * inches("1/64"), when=slats > 2)
 
 # What is cut
 
@@ -164,11 +167,11 @@ spacer_move = setup.correction(
     measured_spacer - even_gap,
     more="Spacer too thick: take {size} off it.",
     less="Spacer too thin: add {size} of card or veneer to it.",
-    when=even_gap > 0,
+    when=_spaced,
     far=inches("1/8"),
     look="Make another rather than mend it.",
 )
-creep = setup.after("creep", "Stepped along with this block, the far end is out by", gaps * abs(measured_spacer - even_gap), when=even_gap > 0)
+creep = setup.after("creep", "Stepped along with this block, the far end is out by", (slats - 1) * abs(measured_spacer - even_gap), when=_spaced)
 setup.caution(
     "other_spacer",
     And(_by_spacer, abs(measured_spacer - gap) > inches("1/500")),
@@ -176,10 +179,10 @@ setup.caution(
     change=gap,
     source="",
 )
-_block = even_gap >= inches("1/8")
+_block = And(_spaced, even_gap >= inches("1/8"))
 setup.trial("Rip the spacer block from a scrap as thick as the slats, long enough to hold.", when=_block)
-setup.trial("Measure the cards or the veneer in one stack.", when=And(even_gap > 0, Not(_block)))
-setup.trial("Type in what it measures across: the card says what to do, and how far out the far end would be by that alone.", when=even_gap > 0)
+setup.trial("Measure the cards or the veneer in one stack.", when=And(_spaced, even_gap < inches("1/8")))
+setup.trial("Type in what it measures across: the card says what to do, and how far out the far end would be by that alone.", when=_spaced)
 
 # At the bench
 
@@ -198,11 +201,15 @@ setup.step(
 )
 setup.step(
     "A gap of {spacer} is too thin for a block: cards or veneer, measured in one stack, stand in for it.",
-    when=And(even_gap > 0, Not(_block)),
+    when=And(_spaced, even_gap < inches("1/8")),
 )
 setup.step("First slat: its near edge {end_gap} from the end of the run.", when=end_gap > 0)
-setup.step("First slat flush with the end of the run, last slat flush with the other: fix these two.", when=end_gap <= 0)
-setup.step("Each slat to its own mark; the spacer only keeps it parallel.", when=And(even_gap > 0, gaps > 1))
+setup.step("First slat flush with the end of the run, last slat flush with the other: fix these two.", when=And(end_gap <= 0, run > slats * slat))
+setup.step(
+    "First slat flush with one end of the run: the last comes out flush with the other.", when=And(end_gap <= 0, run <= slats * slat, slats > 1)
+)
+setup.step("Each slat to its own mark; the spacer only keeps it parallel.", when=_spaced)
+setup.step("Each slat hard against the one before.", when=And(even_gap <= 0, slats > 1))
 setup.step("Before the screws go in, look from the far end: the last slat stops {end_gap} short of it.", when=end_gap > 0)
 setup.step("Screw in the middle of each slat, so that it can swell both ways.")
 

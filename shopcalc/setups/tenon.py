@@ -112,6 +112,13 @@ setup.note(
     "A kerf of {kerf} is no narrower than the tenon is long, {tenon_length}: the shoulder cuts leave the tenon finished, and no cheek is cut.",
     change=groove_depth,
 )
+setup.note(
+    "no_room_for_glue",
+    And(end_play <= 0, groove_depth > 0),
+    "No room at the bottom: glue has nowhere to go, and the end can touch before the shoulder closes. Leave {1/32 in} or so.",
+    change=end_play,
+    source=NO_SOURCE,
+)
 setup.note("press_fit", fit <= 0, "No play at all is a press fit, and glue swells it: leave a few thousandths.", change=fit, source=NO_SOURCE)
 
 # The trial cut
@@ -180,7 +187,11 @@ setup.step(
     "Cheeks. Take the gauge block off. Set the blade {cheek_height} high, just to the shoulder cut, the jig's face {jig_to_blade} from the near side of the blade: the waste is outside."
 )
 setup.step("Clamp the rail on end in the jig, reference face to it; cut, turn the other face to the jig, cut again.", when=_has_cheeks)
-setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.")
+setup.step("Try a rail in its groove by hand: it goes home with a push, and the shoulder closes before the end touches.", when=end_play > 0)
+setup.step(
+    "Try a rail in its groove by hand: it goes home with a push, and the shoulder closes. If it does not, its end touches: shorten it.",
+    when=end_play <= 0,
+)
 
 # What is run
 

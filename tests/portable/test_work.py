@@ -162,7 +162,7 @@ def test_rows_sums_and_angles_start_the_same_in_a_metric_shop(slug: str, name: s
 @pytest.mark.parametrize(
     ("slug", "name", "text"),
     [
-        ("groove", "stock", "35"), ("groove", "groove_width", "9.5"), ("tenon", "fit", "0.2"),
+        ("groove", "stock", "35"), ("groove", "groove_width", "9.5"), ("tenon", "fit", "0.15"), ("dado-stack", "under", "0.05"),
         ("tenon", "kerf", "3.18"), ("dado-stack", "outer_pair", "6.35"), ("rafter", "span", "2438"),
         ("wood-movement", "temperature_now", "21"),
     ],

@@ -79,6 +79,19 @@ def test_no_other_stack_comes_nearer(seed):
         assert all(taken.count(piece) <= owned.count(piece) for piece in taken)
 
 
+@pytest.mark.parametrize(("target", "thin"), [("23/32", ()), ("0.47", ()), ("0.3", ()), ("0.7", ("0.012", "0.02")), ("0.33", ("0.012", "0.02"))])
+def test_of_the_narrower_stacks_the_widest_is_told_with_what_it_lacks(target, thin):
+    """Where the nearest is loose: narrower, narrower_width and, up to the far wall of the dado, narrower_pass."""
+    some, shims, wanted = [Fraction(1, 8)] * 4, [Fraction(piece) for piece in thin], Fraction(target)
+    values = results_of("dado-stack", **asked(some, shims, wanted, Fraction(0)))
+    sizes = [PAIR + one + two for one, _ in every_set(some) for two, _ in every_set(shims)]
+    widest = max(size for size in sizes if size <= wanted)
+
+    assert exactly(values["width"]) - wanted > Fraction("0.005")
+    assert sum(exactly(piece) for piece in values["narrower"]) == exactly(values["narrower_width"]) == widest
+    assert exactly(values["narrower_pass"]) + widest == wanted
+
+
 @pytest.mark.parametrize("seed", range(8))
 def test_an_integer_program_finds_nothing_nearer(seed):
     """With ten chippers and ten shims, a million stacks: width, and the fewest pieces that make it."""

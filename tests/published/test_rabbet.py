@@ -138,14 +138,15 @@ def test_a_last_pass_that_is_off_is_put_right_by_the_correction(error):
     assert exactly(values["second_pass_again"]) + error + head == width
 
 
+@pytest.mark.parametrize(("width", "move"), [(Fraction(1, 2), "exposed_move"), (Fraction(3, 16), "pocket_move")])
 @pytest.mark.parametrize("error", ERRORS)
-def test_a_dado_head_that_is_off_is_put_right_by_the_corrections(error):
+def test_a_dado_head_that_is_off_is_put_right_by_the_corrections(error, width, move):
     """A fence and a cutter that stand off cut a trial; moved by what the card says to it, they cut the rabbet wanted (recomputed)."""
-    stock, width, depth = Fraction(3, 4), Fraction(1, 2), Fraction(3, 8)
+    stock, depth = Fraction(3, 4), Fraction(3, 8)
     exposed, height = width + error, depth - error
     wide, deep = measured(one_pass(stock, exposed, height))
     values = results_of("rabbet", width=width, depth=depth, stock=stock, method="dado", measured_width=wide, measured_depth=deep)
-    moved = one_pass(stock, exposed - exactly(values["exposed_move"]), height - exactly(values["height_move"]))
+    moved = one_pass(stock, exposed - exactly(values[move]), height - exactly(values["height_move"]))
 
     assert measured(moved) == (width, depth)
     assert exactly(values["lip_as_cut"]) == stock - height

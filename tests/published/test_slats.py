@@ -170,13 +170,14 @@ def test_a_slat_more_or_fewer_is_shared_out_anew(run, slat, ends, count):
 @pytest.mark.parametrize("error", [Fraction(text) for text in ("-1/64", "-0.007", "0.004", "1/64")])
 @pytest.mark.parametrize("ends", ENDS)
 def test_a_block_that_is_out_runs_away_when_it_is_stepped(ends, error):
-    """Slats stepped along with the block end out by creep, by drift where it is 1/64 out; spacer_move puts the block right."""
+    """Stepped along from the first slat, at its mark, they end out by creep, by drift where the block is 1/64 out; spacer_move mends it."""
     run, slat, count = Fraction(31), Fraction(3, 2), 14
     gap = evened(run, slat, ends, count)
     values = results_of("slats", **entries(run, slat, ends, by="count", count=count, measured_spacer=gap + error))
     block = gap + error
-    _, end = laid(block if ends == "gap" else Fraction(0), slat, block, count)
-    out = abs(end + (block if ends == "gap" else 0) - run)
+    open_end = gap if ends == "gap" else Fraction(0)
+    _, end = laid(open_end, slat, block, count)
+    out = abs(end + open_end - run)
 
     assert exactly(values["creep"]) == out
     assert exactly(values["drift"]) * abs(error) * 64 == out

@@ -152,6 +152,8 @@ CHECKS = {
     "no_cheeks": {"groove_width": "2"},
     "mid_rail_through": {"mid_rail": "1"},
     "no_shed": {"foot": "shed", "stile": "15"},
+    "no_room_for_pane": {"panel_clearance": "0"},
+    "no_gap": {"gap_head": "0"},
     "thin_mid_rail": {"mid_rail": "1 5/16"},
     "little_hold": {"panel_clearance": "5/16"},
     "groove_too_deep": {"top_rail": "7/8"},
@@ -175,6 +177,13 @@ def test_checks_speak_when_they_should(name: str) -> None:
     """Each check holds for its own mistake and not for the door as it is."""
     assert name not in raised(door())
     assert name in raised(door(**CHECKS[name]))
+
+
+def test_a_lowest_pane_whose_notches_meet_is_none() -> None:
+    """Two notches of an inch, and a pane an eighth short of the bottom on both sides: of 1 1/4 in between the shoulders nothing is left."""
+    shed = {"foot": "shed", "gap_side": "0", "stile": "2"}
+
+    assert ["no_shed" in raised(worked("frame", opening_width=width, **shed)) for width in ("5 1/4", "5 17/64")] == [True, False]
 
 
 def test_a_tall_frame_is_told_of_its_tenons() -> None:

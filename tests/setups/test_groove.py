@@ -1,5 +1,7 @@
 """The centred groove."""
 
+from fractions import Fraction
+
 import pytest
 
 from shopcalc.portable.links import shown_onwards
@@ -45,6 +47,7 @@ FIRES = {
     "cutter_too_wide": ({"cutter": "13/32"}, {"cutter": "3/8"}),
     "no_cheeks": ({"groove_width": "1 3/8"}, {"groove_width": "1 11/32"}),
     "thin_cheek": ({"stock": "27/32"}, {"stock": "7/8"}),
+    "fence_at_cutter": ({"stock": "39/64"}, {"stock": "5/8"}),
     "narrow_groove": ({"stock": "1 9/16"}, {"stock": "1 1/2"}),
     "wide_groove": ({"stock": "23/32"}, {"stock": "3/4"}),
     "past_the_blade": ({"groove_depth": "2.001"}, {"groove_depth": "2"}),
@@ -111,19 +114,28 @@ def test_the_trial_does_not_halve_an_error_of_one_pass() -> None:
 
 def test_one_pass_does_not_say_which_way_the_fence_is_off() -> None:
     """A cutter as wide as the groove cuts its own width wherever the fence stands: no move is given, but the cheeks are to be measured."""
-    data = worked("groove", cutter="3/8", measured_groove="0.38")
+    data = worked("groove", cutter="3/8", measured_groove="0.381")
 
     assert set() == {"fence_move", "cheek_as_cut"} & set(data["results"])
     assert "one_pass_off" in raised(data)
-    assert "one_pass_off" not in raised(worked("groove", cutter="3/8", measured_groove="3/8"))
+    assert "one_pass_off" not in raised(worked("groove", cutter="3/8", measured_groove="0.38"))
 
 
 def test_one_pass_that_is_far_off_goes_on_to_no_tenon() -> None:
-    """A width that no cutter of this size cuts is a slip: it is told so, and the tenon is asked for the groove as planned."""
-    ways = [shown_onwards(bench_of("groove", cutter="3/8", measured_groove=measured))[0]["address"] for measured in ("0.40", "0.45")]
+    """Turned end for end a scrap is wider than the pieces get, which are cut once: the tenon is for one pass, or for the groove as planned."""
+    ways = [shown_onwards(bench_of("groove", cutter="3/8", measured_groove=measured))[0]["address"] for measured in ("0.379", "0.40", "0.45")]
 
-    assert [True, False] == ["groove_width=0.40" in each for each in ways]
-    assert [False, True] == ["groove_width=3" in each for each in ways]
+    assert [True, False, False] == ["groove_width=0." in each for each in ways]
+    assert [False, True, True] == ["groove_width=3" in each for each in ways]
+
+
+@pytest.mark.parametrize("measured", ["0.40", "0.33"])
+def test_a_frame_does_not_follow_a_groove_that_is_turned_for_one_pass(measured: str) -> None:
+    """Its tenons are for the one pass that the pieces get: made for the turned scrap they would not enter."""
+    width = "3/8" if measured == "0.40" else "1/4"
+    results = worked("frame", groove_width=width, cutter=width, measured_groove=measured)["results"]
+
+    assert results["groove_found"]["value"] == float(Fraction(width))
 
 
 def test_one_pass_is_no_word_of_two() -> None:

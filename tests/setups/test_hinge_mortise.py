@@ -193,3 +193,11 @@ def test_where_nothing_is_cut_no_template_is_made():
     """On the surface there is no template, no corner to square and no mortise to measure; nor with a bit that fits no bushing."""
     assert not {"template_offset", "template_length", "template_width", "corner_radius"} & set(texts_of("hinge-mortise", gap="7/32"))
     assert not any("Router" in step or "template" in step for step in ask("hinge-mortise", bit="1", collar="3/4")["steps"])
+
+
+def test_the_template_is_laid_outside_the_knife_lines():
+    """The cut stays an eighth inside the opening all round: on the lines the mortise would come out that much off."""
+    said = [step for entries in ({}, {"cut_in": "fixed part"}) for step in ask("hinge-mortise", **entries)["steps"] if "knife line." in step]
+
+    assert len(said) == 2
+    assert all("each end of the opening 1/8 in outside its knife line" in step for step in said)

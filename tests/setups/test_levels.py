@@ -49,7 +49,7 @@ NOTES = {
     "ridge-cap": {"alike", "square_peak", "which_side"},
     "sill": {"steep"},
     "slats": {"not_even", "one_more_is_nearer", "one_slat"},
-    "tenon": {"cheeks_will_not_enter", "kerf_takes_it", "press_fit", "will_not_enter"},
+    "tenon": {"cheeks_will_not_enter", "kerf_takes_it", "no_room_for_glue", "press_fit", "will_not_enter"},
     "wood-movement": {
         "cold_dry", "cold_now", "cold_wet", "dries_late", "from_memory", "only_shrinks", "only_swells", "recomputed", "saturated", "tight",
     },

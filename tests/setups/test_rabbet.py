@@ -12,6 +12,8 @@ CHECKS = [
     ("no_lip", {"depth": "3/4"}, {"depth": "47/64"}),
     ("blade_in_fence", {"method": "two cuts", "width": "1/8"}, {"method": "two cuts", "width": "9/64"}),
     ("blade_in_fence", {"method": "two cuts", "width": "1/16"}, {"method": "dado", "width": "1/16"}),
+    ("tall_fence_at_blade", {"method": "two cuts", "depth": "41/64"}, {"method": "two cuts", "depth": "5/8"}),
+    ("tall_fence_at_blade", {"method": "two cuts", "depth": "41/64"}, {"method": "dado", "depth": "41/64"}),
     ("thin_lip", {"depth": "33/64"}, {"depth": "1/2"}),
     ("deep_rabbet", {"depth": "33/64"}, {"depth": "1/2"}),
     ("wide_for_dado", {"width": "49/64"}, {"width": "3/4"}),

@@ -53,6 +53,7 @@ FIRES = {
     "cover_too_small": ({"pitch_left": "45", "pitch_right": "45", "cover": "3/4"}, {"pitch_left": "45", "pitch_right": "45", "cover": "0.76"}),
     "steep_bevel": ({"pitch_left": "22", "pitch_right": "22"}, {"pitch_left": "22.5", "pitch_right": "22.5"}),
     "past_the_saw": ({"pitch_left": "46", "pitch_right": "46", "joint": "mitred"}, {"pitch_left": "45", "pitch_right": "45", "joint": "mitred"}),
+    "too_much_blade": ({"thickness": "2.71", "cover": "12"}, {"thickness": "2.7", "cover": "12"}),
     "wall_left": ({"pitch_left": "75.1"}, {"pitch_left": "75"}),
     "wall_right": ({"pitch_right": "90"}, {"pitch_right": "75"}),
     "board_too_narrow": ({"board_width": "8.124"}, {"board_width": "8 1/8"}),

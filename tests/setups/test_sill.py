@@ -11,6 +11,9 @@ from ..published.asking import ask, results_of, texts_of
 CHECKS = [
     ("past_the_saw", {"slope": "45.1"}, {"slope": "45"}),
     ("no_bottom", {"slope": "45", "depth": "1", "thickness": "1 1/2"}, {"slope": "45", "depth": "1 1/8", "thickness": "1 1/2"}),
+    ("narrow_bearing", {"depth": "1 23/32", "overhang": "1"}, {"depth": "1 3/4", "overhang": "1"}),
+    ("close_to_fence", {"depth": "2 7/32"}, {"depth": "2 1/4"}),
+    ("too_much_blade", {"thickness": "3.08", "depth": "8"}, {"thickness": "3.07", "depth": "8"}),
     ("no_bearing", {"overhang": "5 3/8"}, {"overhang": "5 1/4"}),
     ("drip_on_wall", {"overhang": "3/4"}, {"overhang": "49/64"}),
     ("drip_close", {"overhang": "63/64"}, {"overhang": "1"}),

@@ -162,8 +162,10 @@ def test_a_block_far_out_is_not_corrected():
     [
         ({}, ["Rip 6 slats", "a block of 9/16 in scant", "flush with the end", "the spacer only keeps it parallel"], ["short of it", "Rip the slat"]),
         ({"ends": "gap"}, ["its near edge 13/32 in scant from the end", "stops 13/32 in scant short"], ["flush with"]),
-        ({"count": "1"}, ["Rip the slat and measure it: 2 1/4 in", "its near edge 7 in from the end"], ["a block of", "the block only", "1 slats"]),
-        ({"run": "13 1/2"}, ["flush with the end"], ["a block of", "the block only"]),
+        ({"count": "1"}, ["Rip the slat and measure it: 2 1/4 in", "its near edge 7 in from the end"], ["a block of", "the spacer only", "1 slats"]),
+        ({"count": "1", "ends": "gap"}, ["its near edge 7 in from the end"], ["a block of", "the spacer only", "hard against"]),
+        ({"gap": "0", "run": "14 1/4", **SPACER}, ["its near edge 3/8 in from the end", "hard against the one before"], ["flush", "a block of"]),
+        ({"run": "13 1/2"}, ["the last comes out flush", "hard against the one before"], ["a block of", "the spacer only", "fix these two"]),
         ({"units": "mm"}, ["the spacer only keeps it parallel"], ["1/64"]),
     ],
 )

@@ -45,6 +45,7 @@ FIRES = {
     "thin_cheek": ({"stock": "0.868", "fit": "0"}, {"stock": "7/8", "fit": "0"}),
     "loose_fit": ({"fit": "0.032"}, {"fit": "1/32"}),
     "short_block": ({"gauge_block": "0.749"}, {"gauge_block": "3/4"}),
+    "no_room_for_glue": ({"end_play": "0"}, {"end_play": "0.001"}),
     "press_fit": ({"fit": "0"}, {"fit": "0.001"}),
     "will_not_enter": ({"measured_tenon": "0.376"}, {"measured_tenon": "3/8"}),
     "blade_move_far_off": ({"measured_tenon": "0.495"}, {"measured_tenon": "0.494"}),

@@ -58,7 +58,7 @@ EDGES: list[tuple[str, str, dict[str, str], dict[str, str]]] = [
     ),
     ("ridge-cap", "board_just_wide", {"board_width": "8 1/8"}, {"board_width": "8 1/4"}),
     ("ridge-cap", "board_just_wide", {"board_width": "8 1/8"}, {"board_width": "8 1/16"}),
-    ("groove", "one_pass_off", {"cutter": "3/8", "measured_groove": "0.376"}, {"cutter": "3/8", "measured_groove": "3/8"}),
+    ("groove", "one_pass_off", {"cutter": "3/8", "measured_groove": "0.3801"}, {"cutter": "3/8", "measured_groove": "0.38"}),
     ("gauge-stack", "too_tall", {"height": "0.484", "blocks": "1/2"}, {"height": "31/64", "blocks": "1/2"}),
     ("gauge-stack", "past_the_blade", {"height": "3.001"}, {"height": "3"}),
     ("dado-stack", "unlike_stack", {"measured_dado": "0.7853"}, {"measured_dado": "0.7852"}),
