@@ -27,12 +27,12 @@ def serve(host: str, port: int) -> None:
     """Serve the app in a browser."""
     from waitress import create_server
 
-    from shopcalc.web import LARGEST_JOB, create_app
+    from shopcalc.web import LARGEST_JOB, THREADS, create_app
 
     app = create_app()
     try:
         # what is too large is refused before it is taken in
-        server = create_server(app, host=host, port=port, threads=8, max_request_body_size=LARGEST_JOB)
+        server = create_server(app, host=host, port=port, threads=THREADS, max_request_body_size=LARGEST_JOB)
     except (OSError, ValueError) as problem:
         # waitress has a ValueError for a host that it cannot look up
         reason = problem.strerror or problem if isinstance(problem, OSError) else "no such address"

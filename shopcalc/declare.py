@@ -168,9 +168,9 @@ class Setup:
         """Lengths to buy as `96 @ 12.50, 120`, at most `most`; `none` says whether there may be none."""
         return self._input(Input(name, "stock", label, start, help, zero=none, items=most))
 
-    def percent(self, name: str, label: str, start: str, help: str, zero: bool = False, most: Any = 100, when: Any = None) -> sympy.Symbol:
+    def percent(self, name: str, label: str, start: str, help: str, when: Any = None) -> sympy.Symbol:
         """A part of a hundred; 12 % is the number 12; `when` as for a length."""
-        return self._input(Input(name, "percent", label, start, help, zero=zero, most=most, when=when))
+        return self._input(Input(name, "percent", label, start, help, most=100, when=when))
 
     def temperature(self, name: str, label: str, start: str, help: str, when: Any = None) -> sympy.Symbol:
         """A temperature in degrees Fahrenheit, typed in those or in Celsius; `when` as for a length."""
@@ -293,7 +293,7 @@ class Setup:
         self.caution(f"{name}_far_off", relation, text, change=reading, source="", doubts=reading)
 
     def ranking(self, name: str, formula: Any) -> sympy.Symbol:
-        """A ranking of choices, made by `choose_pieces` or its kin in `terms.py`, from which results are taken; it is not shown itself."""
+        """A ranking of choices, made by `choose_between` or its kin in `terms.py`, from which results are taken; it is not shown itself."""
         return self._result(Result(name, name, sympy.sympify(formula), "ranking", "inner"))
 
     def layout(self, name: str, label: str, formula: Any) -> sympy.Symbol:
@@ -331,9 +331,9 @@ class Setup:
 
     # What can go wrong.
 
-    def stop(self, name: str, relation: Any, text: str, change: Any = None, spoils: Sequence[Any] | None = None, source: str = "") -> None:
+    def stop(self, name: str, relation: Any, text: str, change: Any = None, spoils: Sequence[Any] | None = None) -> None:
         """Impossible while the relation holds: the results it `spoils` (all of them, unless named) and what follows from them are not shown."""
-        self._check(name, "stop", relation, text, change, spoils, source)
+        self._check(name, "stop", relation, text, change, spoils, "")
 
     def caution(self, name: str, relation: Any, text: str, change: Any = None, source: str = NO_SOURCE, doubts: Any = None) -> None:
         """Possible but weak or unsafe while the relation holds. Of the reading it `doubts` it says that it is a slip, which no way on carries."""

@@ -8,7 +8,7 @@ from shopcalc.render import render
 
 NO_SCRIPTS = (
     '<noscript><p class="unknown">Scripts are off, and this is a copy without a server: whatever is typed or stands in the address, '
-    "these are the values that a card starts with.</p></noscript>"
+    "these are the values that everything starts with.</p></noscript>"
 )
 
 
@@ -44,4 +44,4 @@ def _page(address: str) -> str:
     # a static page cannot see its query: the page's script waits for the worker, which can
     meta = f'<meta name="shopcalc-static" content="yes">\n<meta http-equiv="Content-Security-Policy" content="{policy}">'
     page = render(found["template"], found["view"]).replace('<meta charset="utf-8">', f'<meta charset="utf-8">\n{meta}', 1)
-    return page.replace("</header>", f"</header>\n{NO_SCRIPTS}", 1) if address[1:] in setups() else page
+    return page.replace("</header>", f"</header>\n{NO_SCRIPTS}", 1) if 'id="inputs"' in page else page

@@ -10,6 +10,18 @@ except ImportError:  # there is no wheel for every machine: then the phone is se
 
 PACKAGE = Path(__file__).parent
 
+# Said by us: what a machine maps a name to may be anything, and pages take no script that is called something else.
+MEDIA_TYPES = {
+    ".css": "text/css",
+    ".js": "text/javascript",
+    ".json": "application/json",
+    ".mjs": "text/javascript",
+    ".png": "image/png",
+    ".svg": "image/svg+xml",
+    ".md": "text/plain",
+    ".txt": "text/plain",
+}
+
 
 def folder(name: str) -> Path:
     """The folder `static` or `templates`. Raises FileNotFoundError if the installation has lost it."""
@@ -37,8 +49,13 @@ def lighter(text: str, media_type: str) -> str:
 
 @cache
 def light_script(name: str) -> str:
-    """One of our own static files, as it is sent. Raises KeyError for a kind that is sent as it is written."""
-    return lighter(static_text(name), {".js": "text/javascript", ".css": "text/css"}[Path(name).suffix])
+    """One of our own scripts or style sheets, as it is sent."""
+    return lighter(static_text(name), MEDIA_TYPES[Path(name).suffix])
+
+
+def media_type(name: str) -> str:
+    """What a static file is sent as."""
+    return MEDIA_TYPES.get(Path(name).suffix, "application/octet-stream")
 
 
 def is_light(name: str) -> bool:

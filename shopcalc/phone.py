@@ -20,6 +20,7 @@ from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
 from shopcalc.describe import describe_runs
 from shopcalc.packing import KEYS, USUAL, setups_script, text_literal
+from shopcalc.portable.answer import WHAT_IT_IS
 from shopcalc.records import STAGES, STANDS
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.reference.lumber import dressed_sizes
@@ -66,7 +67,7 @@ POLICY = (
 MANIFEST: dict[str, Any] = {
     "name": "shopcalc",
     "short_name": "shopcalc",
-    "description": "Machine settings for joinery, in the fraction on your tape. Works with no signal.",
+    "description": WHAT_IT_IS,
     "id": "/",
     "start_url": "/",
     "scope": "/",

@@ -7,8 +7,8 @@ from collections.abc import Collection, Mapping
 import sympy
 
 from shopcalc.numbers import NUMBERS
-from shopcalc.portable.work import read_entry, starting_text
-from shopcalc.portable.writing import TAPES
+from shopcalc.portable.work import SHOP_NAMES, read_entry, starting_text
+from shopcalc.portable.writing import TAPES, USUAL_TAPE
 from shopcalc.records import ROUNDINGS, STANDS, Input, Result
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.terms import constant_of, forbidden
@@ -16,7 +16,7 @@ from shopcalc.units import INNER, KIND_UNITS, KINDS, UnitsError, dimension_of, l
 
 # Names of the query that belong to the shop and not to a setup, and the one plain word that every object in JavaScript has
 # of its own. Words of that language itself may be names: in formulas on the phone values have short names.
-RESERVED = {"tape", "units", "constructor"}
+RESERVED = {*SHOP_NAMES, "constructor"}
 
 # What a form in the browser and the list of its fields have of their own: a field of that name would hide it, or be hidden.
 FORM_WORDS = {"elements", "length", "item"}
@@ -69,7 +69,7 @@ def fault_of_start(declared: Input) -> str:
     started = []
     world = {"numbers": NUMBERS, "units": length_factors()}
     for metric in (False, True):
-        shop = {"metric": metric, "division": 32}
+        shop = {"metric": metric, "division": USUAL_TAPE}
         text = starting_text(about, shop, world)  # type: ignore[no-untyped-call]
         got = read_entry(about, text, shop, world)  # type: ignore[no-untyped-call]
         if not got["ok"]:

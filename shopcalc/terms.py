@@ -113,14 +113,8 @@ class count_in(sympy.Function):
     nargs = 1
 
 
-class choose_pieces(sympy.Function):
-    """The pieces nearest to a size, ranked: choose_pieces(wanted, mains, fills, under, most)."""
-
-    nargs = 5
-
-
 class choose_between(sympy.Function):
-    """The pieces between two that are always there: choose_between(wanted, mains, fills, under, over). There may be none."""
+    """The pieces between two that come nearest to a size, ranked; there may be none: choose_between(wanted, mains, fills, under, over)."""
 
     nargs = 5
 
@@ -203,12 +197,6 @@ class left_out(sympy.Function):
     nargs = 2
 
 
-class count_of_parts(sympy.Function):
-    """How many parts there are."""
-
-    nargs = 1
-
-
 class longest_part(sympy.Function):
     """The length of the longest part."""
 
@@ -263,7 +251,6 @@ METHODS = {
     row_of: Method(("length",), "lengths", "{0}"),
     total_of: Method(("lengths",), "length", "sum of ({0})"),
     count_in: Method(("lengths",), "number", "number of ({0})"),
-    choose_pieces: Method(("length", "lengths", "lengths", "length", "number"), "ranking", "nearest to {0}"),
     choose_between: Method(("length", "lengths", "lengths", "length", "length"), "ranking", "nearest to {0}"),
     choose_blocks: Method(("length", "lengths", "number"), "ranking", "nearest to {0}"),
     count_sums: Method(("lengths", "number", "number"), "number", "sums of {0}"),
@@ -278,7 +265,6 @@ METHODS = {
     boards_waste: Method(("layout",), "length", "boards used less the parts"),
     boards_used: Method(("layout",), "length", "length of the boards used"),
     left_out: Method(("pieces", "layout"), "pieces", "those of {0} that no board takes"),
-    count_of_parts: Method(("pieces",), "number", "number of {0}"),
     longest_part: Method(("pieces",), "length", "longest of {0}"),
     longest_board: Method(("lengths", "stock"), "length", "longest of {0} and {1}"),
     settled_moisture: Method(("temperature", "number"), "number", "moisture of wood at rest in air of {0} and {1}"),

@@ -18,8 +18,9 @@ from shopcalc.render import render
 
 LARGEST_JOB = 1_000_000  # bytes; the page refuses a larger one too
 # a job made to be slow takes seconds, at worst most of a minute: the other threads go on answering cards
+THREADS = 8  # that answer requests
 LAYING_AT_ONCE = BoundedSemaphore(2)
-AT_THE_BENCH = BoundedSemaphore(4)  # with those who wait: of the eight threads four are left for the other cards
+AT_THE_BENCH = BoundedSemaphore(THREADS // 2)  # with those who wait: the other half of the threads is left for the other cards
 PATIENCE = 0.5  # seconds until one who comes then is told to ask again; who waited longer would hold a thread
 
 
@@ -104,8 +105,8 @@ def manifest() -> Response:
 def static(name: str) -> Response:
     """A static file; our own scripts and style sheet without what only a reader needs."""
     if files.is_light(name):
-        return tagged(Response(files.light_script(name), mimetype="text/css" if name.endswith(".css") else "text/javascript"))
-    response = send_from_directory(files.folder("static"), name)
+        return tagged(Response(files.light_script(name), mimetype=files.media_type(name)))
+    response = send_from_directory(files.folder("static"), name, mimetype=files.media_type(name))
     response.set_etag(str(response.get_etag()[0]), weak=True)  # a server in front that packs it keeps a weak one
     return response
 

@@ -75,7 +75,6 @@ function answer(path, pairs, part) {
   return rendered(decide(path, pairs, part));
 }
 
-const DEEPEST = 20;
 
 // Whether brackets are nested past what a job can hold; shopcalc/exact.py does the same.
 function isDeep(text) {

@@ -1,4 +1,6 @@
 // Elements that the scripts of a page find and make.
+export const SHOP = 'shopcalc.shop.1', USUAL_TAPE = '32';
+export const isStatic = Boolean(document.querySelector('meta[name="shopcalc-static"]'));
 export const byId = id => document.getElementById(id);
 export const readout = () => document.querySelector('#answer .readout, #work .views');
 export const show = (name, on) => document.querySelectorAll(`[data-signal="${name}"]`).forEach(each => { each.hidden = !on; });

@@ -1,11 +1,11 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
 import { count_refused, enter, fill_in, put_back, take_out } from '/editing.js';
 import { BUSY, WAIT, during } from './answers.js';
-import { byId, make, show } from './elements.js';
+import { byId, isStatic, make, show } from './elements.js';
 import { LAST, blank, change, everyJob, forget, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
 import { endsHere } from './taps.js';
 
-const MOST_TRIES = 20, LONGEST_WAIT = 30000, LONGEST_PRESS = 3000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1e6, TOO_LARGE = 413, NAMELESS = 'Job', CARRIES = '#job=';
+const MOST_TRIES = 20, LONGEST_WAIT = 30000, LONGEST_PRESS = 3000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1000000, TOO_LARGE = 413, NAMELESS = 'Job', CARRIES = '#job=';
 const page = byId('job'), work = byId('work');
 
 // A static host answers no job: its worker does, which a first visit is still installing. It is waited for once, and not by a
@@ -15,7 +15,7 @@ const answering = () => taken ??= takenOver();
 
 async function takenOver() {
   const { serviceWorker } = navigator;
-  if (!document.querySelector('meta[name="shopcalc-static"]') || !serviceWorker || serviceWorker.controller) return;
+  if (!isStatic || !serviceWorker || serviceWorker.controller) return;
   if ((await serviceWorker.getRegistration())?.active?.state === 'activated') return;
   await new Promise(done => {
     serviceWorker.addEventListener('controllerchange', done, { once: true });

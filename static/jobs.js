@@ -1,7 +1,7 @@
 // Keeps the jobs on this device, for the page of the jobs and for the cards that put their entries there.
 import { add_item, fill_in, item_of, keep_item } from '/editing.js';
 import { typedNames } from './answers.js';
-import { byId, make } from './elements.js';
+import { SHOP, USUAL_TAPE, byId, make } from './elements.js';
 import { meantIn } from './units.js';
 import { createStore, del, entries, get, update } from './vendor/idb-keyval-6.2.2.js';
 
@@ -145,7 +145,7 @@ export function blank(title) {
 
 function shopNow() {
   try {
-    const kept = JSON.parse(recall('shopcalc.shop.1') || '[]').filter(([name, text]) => typeof text === 'string' && (KNOWN[name]?.includes(text) ?? true));
+    const kept = JSON.parse(recall(SHOP) || '[]').filter(([name, text]) => typeof text === 'string' && (KNOWN[name]?.includes(text) ?? true));
     return Object.fromEntries(kept);
   } catch { return {}; }
 }
@@ -257,7 +257,7 @@ const textOf = ({ inputs = {} }) => JSON.stringify(inputs);
 function takeEntries({ inputs = {} }, { shop }) {
   const form = byId('inputs'), unit = unitOf(shop), isAlike = form.elements.units.value === unit;
   let isOther = false;
-  for (const [name, text] of Object.entries({ tape: shop?.tape || '32', ...inputs })) {
+  for (const [name, text] of Object.entries({ tape: shop?.tape || USUAL_TAPE, ...inputs })) {
     const entry = form.elements[name];
     if (!entry || owed.has(name)) continue;
     // an entry of one line holds no other, and a choice only its own options

@@ -1,15 +1,15 @@
 // What this device remembers, and no other: the shop's own things, and what each card was last asked, the last used
 // first. Loaded once the page is painted. What was kept is text that somebody typed: it goes into entries and addresses.
 import { isLate, typedNames } from './answers.js';
-import { show } from './elements.js';
+import { SHOP, USUAL_TAPE, isStatic, show } from './elements.js';
 import { keepMeaning, meantIn } from './units.js';
 
-const SHOP = 'shopcalc.shop.1', LAST = 'shopcalc.last.1', MOST = 4;
+const LAST = 'shopcalc.last.1', MOST = 4;
 const form = document.getElementById('inputs');
 const slug = location.pathname.replace(/^\/|(\/|\/?index\.html)$/g, '');
 const isItems = location.hash.startsWith('#item=');
 // files from a static host cannot read an address: until a worker does, cards open with their starting values
-const isRead = !document.querySelector('meta[name="shopcalc-static"]') || Boolean(navigator.serviceWorker?.controller);
+const isRead = !isStatic || Boolean(navigator.serviceWorker?.controller);
 
 function kept(name) {
   try {
@@ -40,7 +40,7 @@ function used(card, query) {
 function shopQuery(own) {
   const shop = new Map(kept(SHOP)), query = new URLSearchParams();
   for (const name of own) if (shop.has(name)) query.set(name, shop.get(name));
-  if (shop.has('tape') && shop.get('tape') !== '32') query.set('tape', shop.get('tape'));
+  if (shop.has('tape') && shop.get('tape') !== USUAL_TAPE) query.set('tape', shop.get('tape'));
   if (unitOf(shop) === 'mm') query.set('units', 'mm');
   return query;
 }

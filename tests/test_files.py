@@ -25,3 +25,10 @@ def test_templates_are_known_by_their_names() -> None:
 def test_static_text() -> None:
     """A static file is read as text."""
     assert files.static_text("numbers.js").startswith("//")
+
+
+def test_every_kind_of_static_file_has_its_name() -> None:
+    """None is sent as bytes that nobody knows."""
+    kinds = {path.suffix for path in files.folder("static").rglob("*") if path.is_file()}
+
+    assert set() == kinds - set(files.MEDIA_TYPES)

@@ -12,7 +12,8 @@ from shopcalc import files
 from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
 from shopcalc.portable.parsing import read_length, read_temperature
 from shopcalc.portable.work import BARE_UNITS
-from shopcalc.portable.writing import TAPES
+from shopcalc.portable.writing import TAPES, USUAL_TAPE
+from shopcalc.web import LARGEST_JOB
 
 from .helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS
 from .typed import GRAINS, entry
@@ -138,3 +139,16 @@ def test_a_new_job_takes_over_every_tape_and_unit_that_there_is() -> None:
     script = files.static_text("jobs.js")
 
     assert f"tape: {TAPES}, units: {BARE_UNITS} }};".replace('"', "'") in script
+
+
+def test_the_scripts_leave_unsaid_the_tape_that_is_usual() -> None:
+    """An address without a tape means the same to the pages and to what answers it."""
+    assert f"USUAL_TAPE = '{USUAL_TAPE}'" in files.static_text("elements.js")
+    assert not [
+        name for name in ("memory.js", "jobs.js", "job.js") if f"'{USUAL_TAPE}'" in files.static_text(name).replace(str(TAPES).replace('"', "'"), "")
+    ]
+
+
+def test_the_page_takes_in_as_large_a_job_as_the_server() -> None:
+    """A larger one is refused where it is opened, and not after it has been sent."""
+    assert f"LARGEST = {LARGEST_JOB}," in files.static_text("job.js")

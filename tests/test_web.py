@@ -2,6 +2,7 @@
 
 import gzip
 import json
+import mimetypes
 
 import pytest
 from flask.testing import FlaskClient
@@ -186,6 +187,20 @@ def test_a_job_may_begin_with_a_byte_order_mark(client: FlaskClient) -> None:
     plain, marked = (client.post("/job.json", data=(mark + job).encode()) for mark in ("", "\ufeff"))
 
     assert (200, plain.get_json()) == (marked.status_code, marked.get_json())
+
+
+@pytest.mark.parametrize(
+    ("address", "kind"),
+    [("/static/vendor/htmx-2.0.11.min.js", "text/javascript"), ("/static/vendor/uqr-0.1.2.mjs", "text/javascript"), ("/static/style.css", "text/css"),
+    ("/static/icons/icon.svg", "image/svg+xml"), ("/static/icons/icon-192.png", "image/png"), ("/static/boathouse.json", "application/json")],
+)  # fmt: skip
+def test_a_file_is_called_what_it_is_whatever_the_machine_calls_it(
+    address: str, kind: str, client: FlaskClient, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Some systems have it on record that scripts are plain text, and a browser takes none that is called so."""
+    monkeypatch.setattr(mimetypes, "guess_type", lambda *_: ("text/plain", None))
+
+    assert kind == client.get(address).mimetype
 
 
 @pytest.mark.parametrize("address", ["/worker.js", "/static/app.js", "/static/vendor/htmx-2.0.11.min.js", "/manifest.webmanifest"])

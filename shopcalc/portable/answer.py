@@ -16,11 +16,11 @@ from shopcalc.portable.laying import laid_layouts, layout_data, shown_boards
 from shopcalc.portable.links import encoded, shop_query, with_parts, with_shop
 from shopcalc.portable.shop import shop_fields
 from shopcalc.portable.snap import nearest_of
-from shopcalc.portable.work import read_shop, shop_faults
+from shopcalc.portable.work import SHOP_NAMES, read_shop, shop_faults
 from shopcalc.portable.writing import millimetres
 
 PARTS = ["answer", "sheet", "rest"]
-SHOP_NAMES = ["tape", "units"]
+WHAT_IT_IS = "Machine settings for joinery, in the fraction on your tape. Works with no signal."
 
 
 def respond(world, path, query, part):
@@ -87,7 +87,7 @@ def page_view(title, job, world):
 
 def list_view(world, shop):
     """The list of setups, by where one stands."""
-    view = page_view("shopcalc", "Machine settings for joinery, in the fraction on your tape. Works with no signal.", world)
+    view = page_view("shopcalc", WHAT_IT_IS, world)
     view["home"] = with_shop("/", shop)
     view["stands"] = []
     for stand in world["stands"]:

@@ -175,7 +175,7 @@ def shown_corrections(bench):
         result = about["results"][name]
         if result["role"] != "correction" or name not in bench["known"]:
             continue
-        shown.append(correction(name, result, bench))
+        shown.append({"text": correction(name, result, bench)})
     return shown
 
 
@@ -200,13 +200,7 @@ def correction(name, result, bench):
         nothing = written["text"] == write_value(0, kind, FINEST, "nearest", metric, units)["text"]
         amount = written["text"]
     words = result["more"] if above(value, 0) else result["less"]
-    return {
-        "name": name,
-        "label": result["label"],
-        "nothing": nothing,
-        "amount": amount,
-        "text": "It is right: leave the setting where it is." if nothing else words.replace("{size}", amount),
-    }
+    return "It is right: leave the setting where it is." if nothing else words.replace("{size}", amount)
 
 
 def shown_working(bench):

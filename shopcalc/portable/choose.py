@@ -89,19 +89,11 @@ def size_key(total):
     return "s" + str(nearest_of(total * SAME_SIZE))
 
 
-def choose_pieces(wanted, mains, fills, under, most):
-    """The choices that come nearest to `wanted`, ranked: no more than `under` below it.
-
-    Mains come before fills and few pieces before many where two make the same size.
-    """
-    limits = {"under": under, "over": NO_LIMIT, "least": 1, "most": most}
-    return ranked_choices(wanted, sums_of(mains, most), sums_of(fills, most), limits, False)
-
-
 def choose_between(wanted, mains, fills, under, over):
-    """The same for pieces between two that are always there, so that no piece at all may be best.
+    """The choices that come nearest to `wanted`, ranked, for pieces between two that are always there: no piece at all may be best.
 
-    None is more than `under` below `wanted`, nor more than `over` above it.
+    None is more than `under` below `wanted`, nor more than `over` above it. Mains come before fills and few pieces before
+    many where two make the same size.
     """
     limits = {"under": under, "over": over, "least": 0, "most": NO_LIMIT}
     return ranked_choices(wanted, sums_of(mains, NO_LIMIT), sums_of(fills, NO_LIMIT), limits, False)

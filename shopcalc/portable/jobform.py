@@ -5,6 +5,7 @@ Its texts are the person's own. What is made here begins empty, and is made anew
 
 JOB_FORMAT = "shopcalc job"
 JOB_VERSION = 1
+DEEPEST = 20  # brackets within brackets that are still looked at: a job has four
 MOST_ITEMS = 200
 JOB_IS_FULL = "A job holds at most " + str(MOST_ITEMS) + " items."
 MOST_QUANTITY = 999

@@ -170,7 +170,7 @@ def shown_stages(runs, shop, world):
     for place, name in enumerate(world["stages"]):
         rows = [shown_run(run, shop, world) for run in runs if run["operation"]["stage"] == place]
         if len(rows) > 0:
-            stages.append({"stage": name, "runs": rows, "slug": name.replace(" ", "-")})
+            stages.append({"stage": name, "runs": rows})
     return stages
 
 

@@ -88,11 +88,6 @@ def left_out(parts, layout):
     return found
 
 
-def count_of_parts(parts):
-    """How many single parts there are."""
-    return len(each_part(parts, "length"))
-
-
 def longest_part(parts):
     """The length of the longest part."""
     longest = 0

@@ -2,7 +2,7 @@
 
 from shopcalc.portable.bench import FINEST
 from shopcalc.portable.snap import nearest_of, same
-from shopcalc.portable.writing import decimal_text, fraction_text, millimetres
+from shopcalc.portable.writing import USUAL_TAPE, decimal_text, fraction_text, millimetres
 
 UNRESERVED = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-._~"
 HEXADECIMAL = "0123456789ABCDEF"
@@ -46,7 +46,7 @@ def any_in(names, raised):
 def shop_query(shop):
     """The shop's settings as parts of an address; what is usual goes unsaid."""
     parts = []
-    if shop["division"] != 32:
+    if shop["division"] != USUAL_TAPE:
         parts.append("tape=" + str(shop["division"]))
     if shop["metric"]:
         parts.append("units=mm")

@@ -7,7 +7,7 @@ from shopcalc.portable.characters import DIGITS, SIGNS, SPACES, VULGAR, characte
 from shopcalc.portable.grammar import parse_mixed
 from shopcalc.portable.parsing import read_count, read_length
 from shopcalc.portable.snap import above, same
-from shopcalc.portable.tokens import SIDE_BY_SIDE, begin, failed, misplaced, peek, refusal
+from shopcalc.portable.tokens import NOTHING, SIDE_BY_SIDE, begin, failed, misplaced, peek, refusal
 
 LONGEST_ROW = 4000
 LONGEST_LABEL = 40
@@ -231,7 +231,7 @@ def read_above_zero(text, shop, units, numbers):
     got = read_length(text, shop, units, numbers)
     if not got["ok"] and got["message"] == SIDE_BY_SIDE:
         return {"ok": False, "message": "Two numbers stand side by side: put a comma between them, or finish the fraction, such as 1 3/8."}
-    return {"ok": False, "message": "This cannot be zero."} if got["ok"] and same(got["value"], 0) else got
+    return {"ok": False, "message": NOTHING} if got["ok"] and same(got["value"], 0) else got
 
 
 def read_price(text, units, numbers):

@@ -4,7 +4,7 @@ The phone is sent formulas in this order and without their keys, and in them eac
 that is a tenth of everything it downloads.
 """
 
-LETTERS_IN_ORDER = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ"
+from shopcalc.portable.characters import LETTERS
 
 
 def value_names(about):
@@ -28,10 +28,10 @@ def input_of(about, name):
 
 def short_name(place):
     """The short name of the value at a place: a letter, or two."""
-    count = len(LETTERS_IN_ORDER)
+    count = len(LETTERS)
     first = place // count
-    last = LETTERS_IN_ORDER[place - first * count]
-    return last if first == 0 else LETTERS_IN_ORDER[first - 1] + last
+    last = LETTERS[place - first * count]
+    return last if first == 0 else LETTERS[first - 1] + last
 
 
 def formula_keys(about):

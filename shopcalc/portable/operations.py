@@ -45,7 +45,7 @@ def worked_operation(declared, place, bench):
     for name in about["results"]:
         result = about["results"][name]
         if result["role"] == "correction" and name in bench["known"] and reading in quoted_names(", ".join(result["working"])):
-            corrections.append(correction(name, result, bench)["text"])
+            corrections.append(correction(name, result, bench))
     return [
         {
             "key": declared["run"] if len(declared["run"]) > 0 else about["slug"] + "/" + declared["name"],

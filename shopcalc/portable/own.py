@@ -11,6 +11,7 @@ from shopcalc.portable.operations import length_setting
 from shopcalc.portable.parsing import read_length
 from shopcalc.portable.snap import above, at_least
 from shopcalc.portable.ticks import note_pieces
+from shopcalc.portable.tokens import BELOW_NOTHING
 from shopcalc.portable.work import read_shop
 from shopcalc.portable.writing import quoted_length
 
@@ -24,7 +25,7 @@ def read_setting(text, zero, job, world, errors, place):
     got = read_length(text, read_shop(job["shop"]), world["units"], world["numbers"])
     if got["ok"] and (above(got["value"], 0) or (zero and at_least(got["value"], 0))):
         return got["value"]
-    too_little = "This cannot be less than zero." if zero else "This cannot be zero or less."
+    too_little = BELOW_NOTHING if zero else "This cannot be zero or less."
     errors[place] = got["message"] if not got["ok"] else too_little
     return 0
 

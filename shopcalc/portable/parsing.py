@@ -9,7 +9,7 @@ One grammar everywhere (page, command line, JSON). A reading is returned as
 from shopcalc.portable.characters import SIGNS, UNIT_MARKS, plain_marks, unspaced
 from shopcalc.portable.grammar import RATIO, as_length, parse_mixed, parse_sum
 from shopcalc.portable.snap import above, same
-from shopcalc.portable.tokens import ONE_COUNT, begin, fail, failed, misplaced, peek, peek_after, refusal
+from shopcalc.portable.tokens import BELOW_NOTHING, EXAMPLES, ONE_COUNT, begin, fail, failed, misplaced, peek, peek_after, refusal
 from shopcalc.portable.turning import atand
 
 LONGEST_LENGTH = 1200  # inches: 100 ft
@@ -117,9 +117,9 @@ def read_count(text, units, numbers):
     state = begin(text, units, numbers, "count")
     token = peek(state)
     if not failed(state) and token["kind"] == "-":
-        fail(state, "This cannot be less than zero.")
+        fail(state, BELOW_NOTHING)
     if not failed(state) and (token["kind"] != "number" or not token["whole"]):
-        fail(state, "Type a whole number, such as 4.")
+        fail(state, EXAMPLES["count"])
     if not failed(state) and peek_after(state, 1)["kind"] != "end":
         fail(state, ONE_COUNT)
     if failed(state):
@@ -131,7 +131,7 @@ def read_percent(text, units, numbers):
     """Read a part of a hundred: `12`, `12 1/2 %`."""
     state = begin(text, units, numbers, "percent")
     if not failed(state) and peek(state)["kind"] == "-":
-        fail(state, "This cannot be less than zero.")
+        fail(state, BELOW_NOTHING)
     if not failed(state) and peek(state)["kind"] != "number" and peek(state)["kind"] != "vulgar":
         misplaced(state)
     value = 0 if failed(state) else parse_mixed(state)

@@ -4,7 +4,7 @@ Inputs that a setup marks so have one meaning in every card, and one name.
 """
 
 from shopcalc.portable.form import input_fields
-from shopcalc.portable.work import read_entries
+from shopcalc.portable.work import SHOP_NAMES, read_entries
 
 
 def shop_declared(world):
@@ -31,7 +31,7 @@ def with_shop_defaults(about, query, kept):
     filled = {}
     for name in query:
         filled[name] = query[name]
-    for name in ["tape", "units"]:
+    for name in SHOP_NAMES:
         if name not in query and name in kept:
             filled[name] = kept[name]
     for declared in about["inputs"]:

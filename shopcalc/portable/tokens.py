@@ -23,6 +23,8 @@ LONGEST_ENTRY = 80
 SIDE_BY_SIDE = "Two numbers stand side by side: put + or - between them, or finish the fraction, such as 1 3/8."
 MOST_DIGITS = 9  # before or after the point: both runtimes hold such numbers exactly; what follows is below all that is compared
 
+BELOW_NOTHING = "This cannot be less than zero."
+NOTHING = "This cannot be zero."
 ONE_COUNT = "Type one whole number and nothing else."
 EXAMPLES = {
     "length": "Type a length, such as 3 5/8 in or 92 mm.",

@@ -10,16 +10,18 @@ from shopcalc.portable.naming import applies_key, check_key, used_key
 from shopcalc.portable.parsing import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
 from shopcalc.portable.sentences import quoted_names
 from shopcalc.portable.snap import above, nearest_of, same
-from shopcalc.portable.writing import TAPES, decimal_text, digits_text, millimetres, quoted, write_value
+from shopcalc.portable.tokens import BELOW_NOTHING, NOTHING
+from shopcalc.portable.writing import TAPES, USUAL_TAPE, decimal_text, digits_text, millimetres, quoted, write_value
 
 BARE_UNITS = ["in", "mm"]
+SHOP_NAMES = ["tape", "units"]  # of an address, beside those of a card
 
 
 def read_shop(query):
     """What the shop is set to: the tape's division, and whether bare numbers are mm."""
     tape = query["tape"] if "tape" in query else ""
     return {
-        "division": int(tape) if tape in TAPES else 32,
+        "division": int(tape) if tape in TAPES else USUAL_TAPE,
         "metric": "units" in query and query["units"] == "mm",
     }
 
@@ -97,9 +99,9 @@ def read_entry(declared, text, shop, world):
 def within_limits(declared, value, shop, world):
     """A value that may stand, or the reason why it may not."""
     if above(0, value):
-        return {"ok": False, "message": "This cannot be less than zero."}
+        return {"ok": False, "message": BELOW_NOTHING}
     if same(value, 0) and not declared["zero"]:
-        return {"ok": False, "message": "This cannot be zero."}
+        return {"ok": False, "message": NOTHING}
     most = declared["most"]
     if len(most) == 2:
         limit = world["numbers"]["ratio"](most[0], most[1])

@@ -6,6 +6,7 @@ Everything is done in whole numbers of the last place shown, so both runtimes wr
 from shopcalc.portable.snap import above, ceiling_of, floor_of, magnitude, nearest_of, same
 
 DIVISIONS = [8, 16, 32, 64, 128]
+USUAL_TAPE = 32
 TAPES = [str(division) for division in DIVISIONS]
 ROWS = ["lengths", "pieces", "stock"]
 MINUS = "\u2212"

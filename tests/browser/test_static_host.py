@@ -122,7 +122,7 @@ def test_without_scripts_a_static_card_says_whose_values_it_shows(phone):
     page = context.new_page()
     page.goto("/tenon/?stock=2")
 
-    assert "a card starts with" in page.locator("noscript .unknown").first.inner_text()
+    assert "everything starts with" in page.locator("noscript .unknown").first.inner_text()
     context.close()
 
 

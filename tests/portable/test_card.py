@@ -143,7 +143,7 @@ def test_a_correction_of_any_kind_knows_when_there_is_nothing_to_correct(kind: s
     """What is written as nothing is right, in percent and pieces as in degrees."""
     bench = {"known": {"move": exactly(move)}, "shop": INCH_SHOP, "world": {"units": UNITS}}
 
-    assert text == correction("move", {"kind": kind, "label": "Move", "more": "{size} more.", "less": "{size} less."}, bench)["text"]
+    assert text == correction("move", {"kind": kind, "label": "Move", "more": "{size} more.", "less": "{size} less."}, bench)
 
 
 def test_the_working_shows_formula_numbers_and_result() -> None:

@@ -7,9 +7,11 @@ from itertools import combinations
 import pytest
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.choose import KEEP, choices_in, choose_between, choose_blocks, choose_pieces, chosen_fills, chosen_mains, count_sums, sums_of
+from shopcalc.portable.choose import KEEP, choices_in, choose_between, choose_blocks, chosen_fills, chosen_mains, count_sums, sums_of
 
 from ..helpers import close, run
+
+FAR = Fraction(99)
 
 
 def f(*texts: str) -> list[Fraction]:
@@ -32,7 +34,7 @@ def test_no_more_pieces_than_allowed() -> None:
 
 def test_the_nearest_comes_first_then_the_next_three() -> None:
     """Choices are ranked by how far off they are, and each is of another size."""
-    ranked = choose_pieces(Fraction("0.5"), f("1/8", "1/8", "1/4", "1/16"), f("0.004", "0.008"), Fraction("0.002"), 99)
+    ranked = choose_between(Fraction("0.5"), f("1/8", "1/8", "1/4", "1/16"), f("0.004", "0.008"), Fraction("0.002"), FAR)
 
     assert [Fraction(text) for text in ("0.5", "0.504", "0.508", "0.512")] == [one["sum"] for one in ranked]
     assert (KEEP, f("1/4", "1/8", "1/8")) == (choices_in(ranked), chosen_mains(ranked, 0))
@@ -65,23 +67,23 @@ def test_pieces_by_one_scale_make_few_sums() -> None:
 
 def test_chippers_come_before_shims() -> None:
     """The same size from a main alone is better than from a fill."""
-    best = choose_pieces(Fraction("1/16"), f("1/16"), f("1/16"), Fraction(0), 9)[0]
+    best = choose_between(Fraction("1/16"), f("1/16"), f("1/16"), Fraction(0), FAR)[0]
 
     assert (f("1/16"), []) == (best["mains"], best["fills"])
 
 
 def test_none_is_too_small() -> None:
     """Nothing under the size by more than is allowed is offered, however near it is."""
-    ranked = choose_pieces(Fraction("0.5"), f("0.497", "0.51"), [], Fraction("0.002"), 9)
+    ranked = choose_between(Fraction("0.5"), f("0.497", "0.51"), [], Fraction("0.002"), FAR)
 
     assert f("0.51") == [one["sum"] for one in ranked][:1]
-    assert f("0.497", "0.51") == [one["sum"] for one in choose_pieces(Fraction("0.5"), f("0.497", "0.51"), [], Fraction("0.003"), 9)][:2]
+    assert f("0.497", "0.51") == [one["sum"] for one in choose_between(Fraction("0.5"), f("0.497", "0.51"), [], Fraction("0.003"), FAR)][:2]
 
 
 def brute_force(wanted: Fraction, mains: list[Fraction], fills: list[Fraction], under: Fraction) -> Fraction:
     """How far off the best of all subsets is."""
     pieces = [*mains, *fills]
-    sums = [sum(some, Fraction(0)) for count in range(1, len(pieces) + 1) for some in combinations(pieces, count)]
+    sums = [sum(some, Fraction(0)) for count in range(len(pieces) + 1) for some in combinations(pieces, count)]
     return min((abs(total - wanted) for total in sums if wanted - total <= under), default=Fraction(-1))
 
 
@@ -92,9 +94,9 @@ def test_nothing_nearer_exists(seed: int, phone_brain: MiniRacer) -> None:
     mains = [Fraction(rng.choice([1, 2, 3, 4]), rng.choice([16, 32])) for _ in range(rng.randint(0, 6))]
     fills = [Fraction(rng.randint(1, 31), 1000) for _ in range(rng.randint(0, 5))]
     wanted, under = Fraction(rng.randint(1, 600), 1000), Fraction(rng.choice([0, 2, 9]), 1000)
-    ranked = choose_pieces(wanted, mains, fills, under, 99)
+    ranked = choose_between(wanted, mains, fills, under, FAR)
     phone = run(
-        phone_brain, "choose_pieces(given[0], given[1], given[2], given[3], 99)",
+        phone_brain, "choose_between(given[0], given[1], given[2], given[3], 99)",
         float(wanted), [float(each) for each in mains], [float(each) for each in fills], float(under),
     )  # fmt: skip
 
@@ -106,14 +108,14 @@ def test_nothing_nearer_exists(seed: int, phone_brain: MiniRacer) -> None:
 
 
 def test_between_two_nothing_may_be_best() -> None:
-    """What goes between pieces that are always there may be no piece; without them there is at least one."""
+    """What goes between pieces that are always there may be no piece; of blocks there is at least one."""
     between = choose_between(Fraction("0.001"), f("1/8"), f("0.004"), Fraction(0), Fraction(1))
     less_than_nothing = choose_between(Fraction("-0.001"), f("1/8"), [], Fraction(0), Fraction(1))
-    pieces = choose_pieces(Fraction(0), f("1/8"), [], Fraction(0), 9)
+    blocks = choose_blocks(Fraction(0), f("1/8"), 9)
 
     assert f("0.004", "0.125", "0.129") == [one["sum"] for one in between]
     assert (0, [], []) == tuple(less_than_nothing[0][key] for key in ("sum", "mains", "fills"))
-    assert f("1/8") == [one["sum"] for one in pieces]
+    assert f("1/8") == [one["sum"] for one in blocks]
 
 
 def test_none_is_too_large() -> None:
@@ -125,8 +127,8 @@ def test_none_is_too_large() -> None:
 
 def test_two_shims_a_hair_apart_are_two() -> None:
     """A tenth of a thousandth is kept, and a hundred-thousandth of that is not."""
-    assert f("0.0041", "0.004") == [one["sum"] for one in choose_pieces(Fraction("0.0041"), f("0.004", "0.0041"), [], Fraction(1), 1)]
-    assert f("0.004000001") == [one["sum"] for one in choose_pieces(Fraction("0.0041"), f("0.004", "0.004000001"), [], Fraction(1), 1)]
+    assert f("0.0041", "0.004") == [one["sum"] for one in choose_between(Fraction("0.0041"), f("0.004", "0.0041"), [], FAR, FAR)][:2]
+    assert f("0.004000001") == [one["sum"] for one in choose_between(Fraction("0.0041"), f("0.004", "0.004000001"), [], FAR, FAR)][:1]
 
 
 def fewest_by_sum(pieces: list[Fraction], most: int) -> dict[Fraction, int]:
@@ -152,15 +154,3 @@ def test_no_nearer_blocks_exist(seed: int, phone_brain: MiniRacer) -> None:
     assert [(total, sums[total]) for total in nearest] == [(one["sum"], len(one["mains"])) for one in ranked]
     assert [one["mains"] for one in ranked] == [sorted(one["mains"], reverse=True) for one in ranked]
     assert all(close(one["sum"], other["sum"]) for one, other in zip(ranked, phone, strict=True))
-
-
-@pytest.mark.parametrize("seed", range(40))
-def test_nothing_nearer_exists_with_few_pieces(seed: int) -> None:
-    """A limit on the pieces of both rows together hides nothing that keeps to it."""
-    rng = random.Random(seed)
-    mains = [Fraction(rng.randint(1, 40), 64) for _ in range(rng.randint(0, 5))]
-    fills = [Fraction(rng.randint(1, 60), 1000) for _ in range(rng.randint(0, 6))]
-    wanted, most = Fraction(rng.randint(1, 1500), 1000), rng.randint(1, 5)
-    ranked = choose_pieces(wanted, mains, fills, Fraction(99), most)
-
-    assert sorted(abs(total - wanted) for total in fewest_by_sum([*mains, *fills], most))[:KEEP] == [abs(one["sum"] - wanted) for one in ranked]

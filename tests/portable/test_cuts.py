@@ -16,7 +16,7 @@ from shopcalc.portable.bench import read_and_set
 from shopcalc.portable.cuts import shown_parts, worked_parts
 from shopcalc.portable.work import read_shop
 from shopcalc.render import render
-from shopcalc.terms import choose_pieces, chosen_mains, count_in, even_marks, fahrenheit, number, total_of
+from shopcalc.terms import choose_blocks, chosen_mains, count_in, even_marks, fahrenheit, number, total_of
 
 from ..helpers import fold, phone_answer, phone_respond, unlike
 
@@ -31,10 +31,10 @@ def rack() -> Setup:
     wood = setup.table("wood", "Wood", "What it is made of.", WOODS, moves="number")
     blocks = setup.lengths("blocks", "Blocks", "1, 1/2", "Calipers across each.", most=5, none=True)
     cold = setup.temperature("cold", "Cold", "20", "The coldest night.")
-    damp = setup.percent("damp", "Damp", "8", "A meter.", zero=True)
+    damp = setup.percent("damp", "Damp", "8", "A meter.")
     pitch = setup.setting("pitch", "Pitch", long / (pegs + 1))
     setup.setting("marks", "Marks", even_marks(pitch, pitch, pegs), kind="lengths")
-    ranked = setup.ranking("ranked", choose_pieces(pitch, blocks, blocks, pitch, 5))
+    ranked = setup.ranking("ranked", choose_blocks(pitch, blocks, 5))
     setup.size("stack", "Stack", chosen_mains(ranked, 0), kind="lengths")
     setup.size("high", "Height", total_of(blocks), when=count_in(blocks) > 0)
     setup.size("moves", "Moves", long * wood.columns["moves"] * damp)

@@ -1,6 +1,7 @@
 """The document of a job: what is taken, what is refused, and where the reason points."""
 
 import json
+import re
 from copy import deepcopy
 from typing import Any
 
@@ -10,6 +11,7 @@ from py_mini_racer import MiniRacer
 
 from shopcalc import exact, files
 from shopcalc.portable.job import ITEM_KEYS, JOB_KEYS, LOOSE_KEYS, LUMBER_KEYS, read_job
+from shopcalc.portable.jobform import DEEPEST
 
 from ..helpers import run
 
@@ -159,6 +161,41 @@ def test_an_odd_document_is_refused_or_taken_alike(text: str, phone_brain: MiniR
     server = json.loads(json.dumps(exact.answer_document("/job.json", text)["data"], default=float))
 
     assert server == run(phone_brain, "decideDocument('/job.json', given[0]).data", text)
+
+
+@pytest.mark.parametrize(("deep", "why"), [(DEEPEST - 1, "a list"), (DEEPEST, "no JSON")])
+def test_brackets_are_looked_at_so_deep_and_no_deeper(deep: int, why: str, phone_brain: MiniRacer) -> None:
+    """On both sides: with one more, that of the job itself, a text is no JSON to either."""
+    text = '{"format": "shopcalc job", "version": 1, "notes": ' + "[" * deep + "]" * deep + "}"
+    server = exact.answer_document("/job.json", text)["data"]["errors"]
+
+    assert why in " ".join(server.values())
+    assert server == run(phone_brain, "decideDocument('/job.json', given[0]).data.errors", text)
+
+
+FIELDS = ["title", "notes", "label", "reading", "size"]
+
+
+def longest(field: str, letters: int) -> dict[str, Any]:
+    """A job with a text of so many letters in one of its fields."""
+    text = "1" * letters
+    odd = {"title": {"title": text}, "notes": {"notes": text}, "size": {"trim": text}, "reading": {"readings": {"1/groove/groove": text}}}
+    return {**LEAST, "items": [{**ITEM, "label": text}]} if field == "label" else {**LEAST, **odd[field]}
+
+
+@pytest.mark.parametrize("field", FIELDS)
+def test_a_field_of_the_page_takes_as_much_as_the_job(field: str) -> None:
+    """As many letters as the field holds are taken, by the schema too, and one more is refused: nothing can be typed that is refused whole."""
+    page = files.templates()["jobfield" if field == "size" else "work"]
+    mark = {"title": 'id="job-title"', "notes": 'id="job-notes"', "label": 'id="label-{{id}}"', "reading": 'id="reading-{{place}}"'}.get(
+        field, "<input"
+    )
+    most = int(re.search(rf'{re.escape(mark)}[^>]*? maxlength="(\d+)"', page)[1])  # type: ignore[index]
+
+    assert (True, False) == tuple(taken(longest(field, letters))["ok"] for letters in (most, most + 1))
+    jsonschema.validate(longest(field, most), SCHEMA)
+    with pytest.raises(jsonschema.ValidationError):
+        jsonschema.validate(longest(field, most + 1), SCHEMA)
 
 
 @pytest.mark.parametrize(("letters", "taken"), [(400, True), (401, False)])

@@ -10,7 +10,6 @@ from shopcalc.portable.laying import (
     boards_priced,
     boards_used,
     boards_waste,
-    count_of_parts,
     cuts_in_words,
     lay_on_boards,
     left_out,
@@ -53,9 +52,9 @@ def test_parts_without_a_board_keep_their_names() -> None:
     assert [("rail", 1)] == [(each["label"], each["count"]) for each in left_out(PARTS, found)]
 
 
-def test_the_longest_and_how_many() -> None:
-    """The longest part, the longest board of both sorts, and the number of single parts."""
-    assert (40, 5) == (longest_part(PARTS), count_of_parts(PARTS))
+def test_the_longest_of_parts_and_boards() -> None:
+    """The longest part, and the longest board of both sorts."""
+    assert 40 == longest_part(PARTS)
     assert (100, 0) == (longest_board([Fraction(100)], STOCK), longest_board([], []))
 
 
