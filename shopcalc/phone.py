@@ -40,6 +40,7 @@ KEPT = (
     "/static/answers.js",
     "/static/copy.js",
     "/static/elements.js",
+    "/static/head.js",
     "/static/redraw.js",
     "/static/large.js",
     "/static/light.js",

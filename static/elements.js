@@ -10,15 +10,3 @@ export function make(tag, more, ...inside) {
   made.append(...inside);
   return made;
 }
-
-// How much of the screen an answer holds that sticks to the top of it.
-export const heldBy = answer => answer && getComputedStyle(answer).position === 'sticky' ? answer.offsetHeight : 0;
-
-// An answer that would take half the screen, as large lettering makes it, does not stick; below one that does there is
-// room for what is jumped to and for what has the focus.
-export function roomFor(answer) {
-  const root = document.documentElement;
-  root.classList.toggle('tall', Boolean(answer) && answer.offsetHeight > innerHeight * 0.4);
-  const held = heldBy(answer);
-  root.style.scrollPaddingTop = held ? `${held + 8}px` : '';
-}

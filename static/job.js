@@ -156,6 +156,8 @@ function turnTo(view) {
   else scrollTo({ top: at ?? Math.min(scrollY, scrollY + work.getBoundingClientRect().top), behavior: 'instant' });
 }
 
+const chosenName = () => byId('job-choice').selectedOptions[0].textContent;
+
 const textOf = html => new DOMParser().parseFromString(html, 'text/html').body.textContent.trim();
 
 async function fieldChanged(event, ended) {
@@ -165,10 +167,12 @@ async function fieldChanged(event, ended) {
   asking.abort();
   clearTimeout(resting);
   if (work.ariaBusy === 'true') work.ariaBusy = false;
-  const { key } = field.dataset;
   if (ended) hush();
   // an edit that is made again later is made with what stood there now
   const entry = { ...field.dataset, value: field.value, checked: field.checked };
+  // a count is one thing: half of it is none, and one that is none leaves it as it was
+  const refused = isCount(field) ? count_refused(entry.value) : '';
+  if (refused) entry.value = field.defaultValue;
   writing = Promise.allSettled([writing, change(work.dataset.job, job => enter(job, entry))]).then(() => {});
   await writing;
   if (!ended) {
@@ -179,8 +183,7 @@ async function fieldChanged(event, ended) {
   await draw();
   hear(saidAt(field.id));
   for (const each of work.querySelectorAll('.refused')) each.remove();
-  // a count that is none is told where it was typed; the page is drawn anew by then
-  const refused = key === 'quantity' || key === 'count' ? count_refused(entry.value) : '';
+  // it is told where it was typed; the page is drawn anew by then
   if (refused) byId(field.id)?.parentElement.after(make('p', { className: 'note wrong refused', role: 'alert' }, refused));
 }
 
@@ -189,6 +192,7 @@ const hear = text => { byId('job-heard').textContent = text; };
 const saidAt = id => [...byId(id)?.closest('.job-run, .line, .field')?.querySelectorAll('.note.wrong, .check.stop, .correct') ?? []].map(each => each.textContent).join(' ');
 
 const isTyping = () => work.contains(document.activeElement) && document.activeElement.matches('textarea, input:not([type=checkbox])');
+const isCount = ({ dataset: { key } }) => key === 'quantity' || key === 'count';
 const isProse = ({ dataset: { set, key } }) => ['title', 'notes'].includes(set) || key === 'label';
 
 // What is measured is worked out when the fingers rest; with the pad open, when that is closed.
@@ -217,6 +221,7 @@ async function remove(number) {
 
 function offerBack(text) {
   say(text);
+  hear('');
   const undo = make('button', { type: 'button' }, 'Put it back');
   undo.addEventListener('click', putBack);
   byId('job-says').append(undo);
@@ -260,8 +265,11 @@ async function takeIn(text, from) {
     say(`${from} was not taken. ${textOf(await response.text())}`);
     return true;
   }
-  await choose(await keepNew(job));
-  if (!unsaved.size) say(`${from} is kept here as “${byId('job-choice').selectedOptions[0].textContent}”.`);
+  // opened again, a job that has not changed since is no second one
+  fill_in(job);
+  const kept = (await everyJob()).find(([, each]) => JSON.stringify(each) === JSON.stringify(job));
+  await choose(kept ? kept[0] : await keepNew(job));
+  if (!unsaved.size) say(`${from} is ${kept ? 'here already' : 'kept here'} as “${chosenName()}”.`);
   return true;
 }
 
@@ -331,12 +339,7 @@ async function copyLink(job, { coded, copied }) {
 
 const DO = {
   start: async () => { await choose(await keepNew(blank('New job'))); hear('A new job.'); },
-  boathouse: async () => {
-    const text = await (await fetch('/static/boathouse.json')).text(), fresh = JSON.parse(text);
-    fill_in(fresh);
-    const same = (await everyJob()).find(([, job]) => JSON.stringify(job) === JSON.stringify(fresh));
-    return same ? choose(same[0]) : takeIn(text, 'The boathouse');
-  },
+  boathouse: async () => takeIn(await (await fetch('/static/boathouse.json')).text(), 'The boathouse'),
   save: job => download(JSON.stringify(job, null, 2), fileName(job, 'json'), 'application/json'),
   csv: async job => {
     const response = await asked(job, '.csv').catch(() => null);
@@ -349,12 +352,12 @@ const DO = {
   code: showCode,
   print: () => print(),
   delete: async job => {
-    if (!confirm(`Delete “${byId('job-choice').selectedOptions[0].textContent}” from this device? Save it as a file first if it may be wanted again.`)) return;
-    const id = current;
+    if (!confirm(`Delete “${chosenName()}” from this device? Save it as a file first if it may be wanted again.`)) return;
+    const id = current, name = chosenName();
     if (!await forget(id)) return;
     await choose('');
     out.push({ id, job });
-    offerBack(`“${job.title || NAMELESS}” is deleted. `);
+    offerBack(`“${name}” is deleted. `);
   },
 };
 

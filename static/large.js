@@ -38,7 +38,7 @@ function draw() {
   // the answer is gone: no old number stays on the screen
   if (!from) return sheet.close();
   const copy = (part, place = from) => place?.querySelector(part)?.cloneNode(true) ?? '';
-  const letters = make('span', { className: 'fits' }, copy('.big .number, .value .number, .halt'), copy('.lean'));
+  const set = copy('.big .number, .value .number'), letters = make('span', { className: 'fits' }, set || copy('.halt'), copy('.lean'));
   const number = make('p', { className: 'huge', id: 'sheet-number' }, letters, copy('.big .unseen, .value .unseen'));
   const buttons = make('div', { className: 'ways' }, make('button', { type: 'button' }, 'Close'));
   if (all.length > 1) {
@@ -48,7 +48,7 @@ function draw() {
   // the number is said with the button that gets the focus
   for (const button of buttons.children) button.setAttribute('aria-describedby', 'sheet-label sheet-number');
   // a setting that is left beside a stop is not to be set by
-  const stop = document.querySelector('#answer .check.stop')?.cloneNode(true) ?? '';
+  const stop = set && (document.querySelector('#answer .halt')?.cloneNode(true) ?? '');
   if (stop) for (const each of stop.querySelectorAll('a, .source')) each.remove();
   sheet.replaceChildren(make('div', {}, make('p', { id: 'sheet-label' }, labelled(from)), stop), number,
     make('p', {}, copy('.big .small, .value .small')), copy('.tape', at ? from : first()), buttons);

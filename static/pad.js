@@ -1,5 +1,6 @@
 // Keys for a tape's fractions under the field that is being filled in.
-import { byId, heldBy, make, readout, roomFor } from './elements.js';
+import { byId, make, readout } from './elements.js';
+import { heldBy, roomFor } from './head.js';
 // what is lit is shown over the keys: its listeners go first
 import './light.js';
 import { endsHere } from './taps.js';

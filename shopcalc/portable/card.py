@@ -111,11 +111,12 @@ def shown_tapes(bench):
 
 
 def shown_checks(bench):
-    """The checks that hold, stops before cautions before notes; then the stops of the cards inside this one."""
-    shown = own_checks(bench)
+    """The checks that hold, stops before cautions before notes; those of the cards inside this one too that are stops."""
+    own = own_checks(bench)
+    stops = [one for one in own if one["level"] == "stop"]
     for inner in inner_benches(bench):
-        shown = shown + [one for one in own_checks(inner) if one["level"] == "stop"]
-    return shown
+        stops = stops + [one for one in own_checks(inner) if one["level"] == "stop"]
+    return stops + [one for one in own if one["level"] != "stop"]
 
 
 def shown_stops(bench):
@@ -271,8 +272,8 @@ def show_answer(bench):
     settings = shown_results(bench, "setting")
     checks = shown_checks(bench)
     others = [counted(one) for one in settings[1:] + included_firsts(bench)]
-    # with a setting left to make, what cannot be is said among the checks, else in the place of the first setting
-    stopped = checks[0:1] if len(settings) == 0 and len(checks) > 0 and checks[0]["level"] == "stop" else []
+    # what cannot be is said with the settings, which stay in sight
+    stopped = [one for one in checks[0:1] if one["level"] == "stop"]
     return {
         "first": [shortened(one) for one in settings[0:1]],
         "others": others,
@@ -280,7 +281,7 @@ def show_answer(bench):
         "stopped": stopped,
         "checks": checks[len(stopped) :],
         "warned": [one for one in checks[len(stopped) :] if one["level"] != "note"],
-        "corrections": shown_corrections(bench),
+        "corrections": shown_corrections(bench) + included_corrections(bench),
     }
 
 
@@ -377,6 +378,15 @@ def included_cards(bench):
     for inner in inner_benches(bench):
         cards.append({"slug": inner["about"]["slug"], "checks": shown_checks(inner), "sheets": [show_sheet(inner, "3")]})
     return cards
+
+
+def included_corrections(bench):
+    """What the scraps say of the cards inside this one, under the names of those."""
+    corrections = []
+    for inner in inner_benches(bench):
+        for one in shown_corrections(inner):
+            corrections.append({"text": inner["about"]["title"] + ": " + one["text"]})
+    return corrections
 
 
 def included_firsts(bench):

@@ -6,7 +6,7 @@ from shopcalc.portable.cuts import shown_part, worked_parts
 from shopcalc.portable.job import nth_line
 from shopcalc.portable.jobform import is_wordless
 from shopcalc.portable.laying import each_part
-from shopcalc.portable.listed import read_pieces, read_stock
+from shopcalc.portable.listed import read_boards, read_stock
 from shopcalc.portable.order import job_shop, work_job
 from shopcalc.portable.own import read_setting, read_size
 from shopcalc.portable.snap import above, nearest_of, same, smaller
@@ -140,7 +140,7 @@ def read_lumber_lines(job, world, errors):
         # a slip in one box leaves what the other says
         sized = place not in errors
         if len(typed["on_hand"]) > 0:
-            got = read_pieces(typed["on_hand"], 200, shop, world["units"], world["numbers"])
+            got = read_boards(typed["on_hand"], 200, shop, world["units"], world["numbers"])
             if got["ok"]:
                 line["on_hand"] = each_part(got["value"], "length")
             else:

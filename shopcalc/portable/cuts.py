@@ -30,13 +30,15 @@ def shown_parts(bench):
 
 
 def shown_part(part, bench):
-    """One part as texts, each size written as the card writes it: a pane that is rounded down there is so here."""
+    """One part as texts, each size written as the card writes it; but a pane is at most as thick as its groove is wide."""
     shop = bench["shop"]
     units = bench["world"]["units"]
     row = {"label": part["label"], "pane": part["pane"], "count": write_value(part["count"], "count", 1, "nearest", False, units)["text"]}
     for place, name in enumerate(PART_NUMBERS[1 : len(PART_NUMBERS)]):
         of = part["sizes"][place]
-        if of in bench["written"]:
+        if part["pane"] and name == "thickness":
+            written = write_value(part[name], "length", shop["division"], "down", shop["metric"], units)
+        elif of in bench["written"]:
             written = bench["written"][of]
         else:
             written = write_value(part[name], "length", shop["division"], "nearest", shop["metric"], units)

@@ -13,6 +13,7 @@ from shopcalc.portable.writing import quoted
 
 APART = 64  # to a part in this of an inch two lengths are one, since what is typed over is rounded to a tape
 MEASURED = 500  # or in this, of a scrap that was measured: a joint is made to it
+APART_BY_ANGLE = 20  # or in this of a degree two angles
 UNLIKE = 2  # parts of an inch: further apart, and one twice the other, two lengths are of two things
 
 
@@ -79,7 +80,9 @@ def nearest_doubts(pairs):
 def differences(source, target, carry):
     """All that two items say differently, and by how much together; and whether anything they say is `alike`."""
     found = [compared(source, target, carried) for carried in carry]
-    doubts = [one["sides"] for one in found if len(one["sides"]) > 0]
+    # both sides of a roof have their pitch: the rafter of one agrees with its own
+    agreed = [one["of"] for one in found if one["alike"] and len(one["sides"]) == 0]
+    doubts = [one["sides"] for one in found if len(one["sides"]) > 0 and one["of"] not in agreed]
     off = 0
     for doubt in doubts:
         off = off + doubt[0]["off"]
@@ -92,27 +95,40 @@ def is_unlike(one, other):
 
 
 def compared(each, other, carried):
-    """What the two items say of what one carries to the other as `sides`, where that is a length and not the same; and whether it is `alike`."""
+    """What two items say of what one carries to the other as `sides`, where that is not the same; whether it is `alike`, and `of` what it is said."""
     mine = each["found"]["benches"][0]
     theirs = other["found"]["benches"][0]
     name = carried[0]
     declared = input_of(other["about"], name)
     sources = [source[0] for source in carried[1] if source[0] in mine["known"] and not any_in(source[1], mine["raised"])]
-    if len(sources) == 0 or declared["kind"] != "length" or name not in theirs["known"]:
-        return {"sides": [], "alike": False}
-    off = magnitude(mine["known"][sources[0]] - theirs["known"][name])
-    given = input_of(each["about"], sources[0])
-    alike = not is_unlike(mine["known"][sources[0]], theirs["known"][name])
-    if not above(off * (MEASURED if given is not None and given["reading"] else APART), 1):
-        return {"sides": [], "alike": alike}
-    return {"sides": [side_of(sources[0], each, mine, off), side_of(name, other, theirs, off)], "alike": alike}
+    if len(sources) == 0 or declared["kind"] not in ["length", "angle"] or name not in theirs["known"]:
+        return {"sides": [], "alike": False, "of": ""}
+    said_by = sources[0]
+    if declared["kind"] == "angle":
+        # a roof has two pitches, and its rafter the one that it is under
+        for one in sources:
+            if above(magnitude(mine["known"][said_by] - theirs["known"][name]), magnitude(mine["known"][one] - theirs["known"][name])):
+                said_by = one
+    off = magnitude(mine["known"][said_by] - theirs["known"][name])
+    # two slopes are any two slopes, unless they are one
+    alike = declared["kind"] == "length" and not is_unlike(mine["known"][said_by], theirs["known"][name])
+    if not above(off * finest_of(declared, input_of(each["about"], said_by)), 1):
+        return {"sides": [], "alike": True, "of": said_by}
+    return {"sides": [side_of(said_by, each, mine, off), side_of(name, other, theirs, off)], "alike": alike, "of": said_by}
+
+
+def finest_of(declared, given):
+    """Into how many parts an inch, or a degree, is divided for two sizes to be one; `given` is the input that one comes from, or None."""
+    if declared["kind"] == "angle":
+        return APART_BY_ANGLE
+    return MEASURED if given is not None and given["reading"] else APART
 
 
 def side_of(name, each, bench, off):
     """What an item has for a value, in the words of its own card."""
     declared = input_of(each["about"], name)
     label = each["about"]["results"][name]["label"] if declared is None else declared["label"]
-    text = each["item"]["label"] + ": " + label + " " + unbroken(quoted(bench["written"][name], "length", bench["shop"]["metric"]))
+    text = each["item"]["label"] + ": " + label + " " + unbroken(quoted(bench["written"][name], bench["kinds"][name], bench["shop"]["metric"]))
     return {"text": text, "each": each, "off": off}
 
 

@@ -2,10 +2,11 @@
 
 from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.cutlist import solve_cuts, solve_job
+from shopcalc.portable.jobview import warnings_of
 from shopcalc.portable.laying import layout_data
 from shopcalc.portable.order import job_shop
 from shopcalc.portable.passing import faces_of, pieces_of
-from shopcalc.portable.ticks import changed_since
+from shopcalc.portable.ticks import changed_since, spread_of
 from shopcalc.portable.troubles import shown_troubles
 from shopcalc.portable.wood import waste_of, whole_boards
 from shopcalc.portable.woodview import shown_section
@@ -13,7 +14,7 @@ from shopcalc.portable.writing import decimal_text, millimetres
 
 
 def job_data(job, world):
-    """A job as data for a script: lengths in inches, settings with their texts."""
+    """A job as data for a script: lengths in inches, angles in degrees, settings with their texts."""
     solved = solve_job(job, world)
     rough = solved["rough"]
     shop = job_shop(job)
@@ -26,10 +27,13 @@ def job_data(job, world):
                 "stage": world["stages"][operation["stage"]],
                 "machine": operation["machine"],
                 "operation": operation["label"],
-                "settings": [{"name": one["name"], "label": one["label"], "text": one["text"]} for one in operation["settings"]],
+                "settings": [setting_data(one, plain) for one in operation["settings"]],
                 "parts": [{"label": one["label"], "count": int(one["count"]), "item": one["of"]} for one in pieces_of(run["stints"])],
                 "faces": [one["text"] for one in faces_of(run["stints"])],
                 "reading": run["reading"],
+                "corrections": operation["corrections"],
+                "warnings": [one["text"] for one in warnings_of(run)],
+                "spread": [one["text"] for one in spread_of(run, shop, world)],
                 "done": run["done"],
                 "changed": [one["text"] for one in changed_since(run["stints"], shop, world)],
                 "stints": [stint["name"] for stint in run["stints"]],
@@ -51,6 +55,16 @@ def job_data(job, world):
             )
     boards = [laid_data(laid, solved["cutting"]["is_whole"], world["numbers"]) for laid in solved["cutting"]["laid"]]
     return {"order": order, "cuts": cuts, "boards": boards, "bill": bill_data(solved["cutting"]["laid"], plain), "errors": solved["errors"]}
+
+
+def setting_data(setting, plain):
+    """A setting of a run: as it is read, what rounding did, and its value; of a row the value of each."""
+    found = {"name": setting["name"], "label": setting["label"], "text": setting["text"], "amount": setting["amount"]}
+    if setting["kind"] == "lengths":
+        found["value"] = [plain(each) for each in setting["value"]]
+    else:
+        found["value"] = plain(setting["value"])
+    return found
 
 
 def rough_data(part, section, rough, plain):
@@ -127,18 +141,24 @@ def csv_field(text):
     return '"' + text.replace('"', '""') + '"'
 
 
+def exact_size(length, shop, units):
+    """A size as a spreadsheet reckons with it: decimals of the shop's unit."""
+    return decimal_text(millimetres(length, units), 2, True) if shop["metric"] else decimal_text(length, 4, True)
+
+
 def cut_list_csv(job, world):
     """The cut list as a CSV file (RFC 4180), a line for each part; at the end one for each item that has none since something is wrong with it."""
     solved = solve_cuts(job, world)
     shop = job_shop(job)
-    lines = ["Section,Count,Part,Item,Finished,Rough,Finished " + ("mm" if shop["metric"] else "inches")]
+    unit = "mm" if shop["metric"] else "inches"
+    lines = ["Section,Count,Part,Item,Finished,Rough," + ",".join([name + " " + unit for name in ["Finished", "Width", "Thickness"]])]
     for section in solved["sections"]:
         shown = shown_section(section, solved["rough"], shop, world)
         for place, row in enumerate(shown["rows"]):
-            length = section["parts"][place]["length"]
-            exact = decimal_text(millimetres(length, world["units"]), 2, True) if shop["metric"] else decimal_text(length, 4, True)
-            fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"], exact]
+            fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"]]
+            for name in ["length", "width", "thickness"]:
+                fields.append(exact_size(section["parts"][place][name], shop, world["units"]))
             lines.append(",".join([csv_field(field) for field in fields]))
     for trouble in shown_troubles(solved, job):
-        lines.append(",".join([csv_field(field) for field in ["", "", trouble["label"] + trouble["text"], trouble["label"], "", "", ""]]))
+        lines.append(",".join([csv_field(field) for field in ["", "", trouble["label"] + trouble["text"], trouble["label"], "", "", "", "", ""]]))
     return "\r\n".join(lines) + "\r\n"

@@ -38,11 +38,21 @@ def row_parts(text):
     return parts
 
 
+def read_boards(text, most, shop, units, numbers):
+    """Read the boards that are on hand, written as parts are."""
+    return read_some_of("Board", "boards", text, most, shop, units, numbers)
+
+
 def read_pieces(text, most, shop, units, numbers):
     """Read parts as `36 x4, 24 1/2 x6, rail 22 15/16 x2`: a length, how many, and a label before or behind.
 
     Gives rows `{"label", "length", "count"}`, at most `most` parts in all.
     """
+    return read_some_of("Part", "parts", text, most, shop, units, numbers)
+
+
+def read_some_of(one, all_of_them, text, most, shop, units, numbers):
+    """Read parts or boards, called so where one is wrong or they are too many."""
     if letters_in(text) > LONGEST_ROW:
         return {"ok": False, "message": TOO_LONG}
     if has_decimal_comma(text, shop):
@@ -60,11 +70,11 @@ def read_pieces(text, most, shop, units, numbers):
         if got["ok"] and (not many["ok"] or same(many["value"], 0)):
             got = {"ok": False, "message": HOW_MANY}
         if not got["ok"]:
-            return {"ok": False, "message": "Part " + str(place + 1) + ", " + part_name(part) + ": " + got["message"]}
+            return {"ok": False, "message": one + " " + str(place + 1) + ", " + part_name(part) + ": " + got["message"]}
         total = total + many["value"]
         rows.append({"label": row["label"], "length": got["value"], "count": many["value"]})
     if total > most:
-        return {"ok": False, "message": "That is too many: at most " + str(most) + " parts can be laid."}
+        return {"ok": False, "message": "That is too many: at most " + str(most) + " " + all_of_them + " can be laid."}
     return {"ok": True, "value": rows}
 
 

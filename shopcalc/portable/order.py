@@ -4,7 +4,7 @@ A `stint` is one operation of one item; a run is all stints with the same operat
 tape's division. A reading taken at a run flows into every item of it, and so may move the settings of later runs.
 """
 
-from shopcalc.portable.bench import is_stopped, read_and_set
+from shopcalc.portable.bench import inner_benches, is_stopped, read_and_set
 from shopcalc.portable.jobform import PASSED
 from shopcalc.portable.links import encoded
 from shopcalc.portable.naming import input_of
@@ -73,9 +73,11 @@ def unread(item, world):
 
 
 def is_refused(each):
-    """Whether an item cannot be made: an entry cannot be read, or a stop leaves nothing of its card."""
+    """Whether an item cannot be made: an entry cannot be read, or a stop leaves nothing of its card or of one inside it."""
     benches = each["found"]["benches"]
-    return len(benches) == 0 or is_stopped(benches[0])
+    if len(benches) == 0 or is_stopped(benches[0]):
+        return True
+    return len([inner for inner in inner_benches(benches[0]) if is_stopped(inner)]) > 0
 
 
 def kind_of_run(operation):

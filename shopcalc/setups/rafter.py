@@ -44,10 +44,15 @@ seat_angle = setup.setting("seat_angle", "Seat cut, from a square cut", degrees(
 birdsmouth = setup.setting("birdsmouth", "Birdsmouth, height of the plumb cut", seat * tand(pitch))
 tail = setup.setting("tail", "Tail, plate to plumb cut, along the rafter", overhang / cosd(pitch))
 peak_notch = setup.setting("peak_notch", "Notch for the cap, depth", cap_thickness, when=cap_thickness > 0)
-notch_length = setup.setting("notch_length", "Notch for the cap, from the peak", cap_inside, when=cap_thickness > 0)
-notch_on_rafter = setup.setting(
-    "notch_on_rafter", "The same from the ridge cut, along its floor", cap_inside - ridge / 2 / cosd(pitch), when=cap_thickness > 0
+# down the slope a plumb cut runs in under the upper edge, by so much at the floor
+notch_on_edge = setup.setting(
+    "notch_on_edge",
+    "Notch for the cap, along the upper edge",
+    cap_inside - ridge / 2 / cosd(pitch) + cap_thickness * tand(pitch),
+    when=cap_thickness > 0,
 )
+notch_on_rafter = setup.size("notch_on_rafter", "Notch, along its floor", cap_inside - ridge / 2 / cosd(pitch), when=cap_thickness > 0)
+notch_length = setup.size("notch_length", "Notch, from where both floors meet in the ridge", cap_inside, when=cap_thickness > 0)
 plumb_length = setup.size("plumb_length", "Plumb cut, corner to corner", rafter_depth / cosd(pitch))
 above_plate = setup.size("above_plate", "Rafter above the plate, plumb at its outside", plumb_length - birdsmouth)
 left_at_seat = setup.size("left_at_seat", "Wood left at the birdsmouth, square to the edge", rafter_depth - seat * sind(pitch))
@@ -59,7 +64,7 @@ setup.part("Rafter", 1, board_needed, rafter_depth, rafter_thickness)
 
 # What can go wrong
 
-_notch = (peak_notch, notch_length, notch_on_rafter)
+_notch = (peak_notch, notch_on_edge, notch_length, notch_on_rafter)
 setup.stop("no_run", ridge >= span, "A ridge board of {ridge} fills the whole span of {span}: no rafter is left.", change=ridge)
 setup.stop(
     "seat_past_ridge",
@@ -156,13 +161,11 @@ setup.step(
 setup.step("From the plate line measure {tail} on and make the plumb cut of the tail.", when=overhang > 0)
 setup.step("No overhang: the tail is cut plumb on the plate line.", when=overhang <= 0)
 setup.step(
-    "Notch for the cap: {peak_notch} deep, square to the upper edge, and {notch_on_rafter} along its floor from the ridge cut; that is {notch_length} from the peak. "
-    "Set the ridge board no higher than the floor of the notch.",
-    when=ridge > 0,
+    "Notch for the cap: from the ridge cut mark {notch_on_edge} along the upper edge, and saw there, square to it, {peak_notch} deep; "
+    "the floor between that and the ridge cut is {notch_on_rafter} long.",
+    when=cap_thickness > 0,
 )
-setup.step(
-    "Notch for the cap: {peak_notch} deep, square to the upper edge, and {notch_on_rafter} along its floor from the ridge cut.", when=ridge <= 0
-)
+setup.step("Set the ridge board no higher than the floor of the notch.", when=And(cap_thickness > 0, ridge > 0))
 setup.step(
     "Try one pair: span {span}, and {rise} from the top of the plates up to a mark on the ridge cut, {birdsmouth} above its lower edge. Mark the rest from the better of the two."
 )
@@ -197,7 +200,7 @@ setup.operation(
     "crosscut",
     "Notch for the cap",
     peak_notch,
-    ("Along its floor, from the ridge cut", notch_on_rafter),
+    ("Along the upper edge, from the ridge cut", notch_on_edge),
     machine="saw in the hand",
     face="Square to the upper edge.",
     parts=["Rafter"],
@@ -287,7 +290,7 @@ setup.picture(
     area("ghost", _inside_peak, _notch_end, _from(_notch_end, 0, cap_thickness), _upper(_peak), when=_capped),
     line("centre", _upper(_peak), (_peak, _lower(run)[1]), when=_capped),
     line("face", _upper(run), _from(_notch_end, rafter_depth / 2, cap_thickness), when=_capped),
-    slant(notch_length, _from(_notch_end, 0, cap_thickness), _from(_inside_peak, 0, cap_thickness), _out, row=2),
+    slant(notch_on_edge, _from(_notch_end, 0, cap_thickness), _upper(run), _out, row=2),
     slant(notch_on_rafter, _notch_end, _upper(run, cap_thickness), (-_out[0], -_out[1])),
     slant(peak_notch, _notch_end, _from(_notch_end, 0, cap_thickness), _down),
     label("ridge", (_peak, _lower(run)[1]), "below", when=And(_capped, ridge > 0)),

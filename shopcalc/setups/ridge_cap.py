@@ -300,3 +300,5 @@ setup.picture(
 
 setup.source("Geometry of two slabs of one thickness that meet at the inside angle 180\u00b0 \u2212 left pitch \u2212 right pitch.")
 setup.source("Saw tilt of 45\u00b0 at most: " + NO_SOURCE + ".")
+
+setup.onward("rafter", "The rafter under it", pitch=(pitch_left, pitch_right), cap_thickness=thickness, cap_inside=narrow_inside)

@@ -86,6 +86,32 @@ def test_the_other_settings_make_room_for_the_keys(phone):
     assert others.last.is_visible()
 
 
+PLACES = "() => ['in-stock', 'in-cutter'].map(id => Math.round(document.getElementById(id).getBoundingClientRect().top + scrollY))"
+
+
+def test_past_its_place_the_answer_keeps_its_number_and_what_is_said_of_it(phone):
+    """The other settings make way for what is measured, and nothing moves under the finger; at the top all stands there again."""
+    page = card(phone, "/frame")
+    others, stood = page.locator("#answer .others"), page.evaluate(PLACES)
+    page.evaluate("scrollTo({ top: 900, behavior: 'instant' })")
+    until(page, "!document.querySelector('#answer .others').offsetHeight")
+    height = readout(page).bounding_box()["height"]
+
+    assert (height < 160, readout(page).bounding_box()["y"]) == (True, 0)
+    assert max(abs(now - was) for now, was in zip(page.evaluate(PLACES), stood, strict=True)) <= 2
+    page.locator("#in-measured_groove").fill("0.4")
+    readout(page).get_by_text("Centred groove: Too wide: move the fence 0.013 in").wait_for()
+    assert readout(page).bounding_box()["y"] == 0
+    page.locator("#in-cutter").fill("3/4")
+    readout(page).locator(".halt").get_by_text("The cutter, 3/4 in, is wider than the groove").wait_for()
+    assert readout(page).bounding_box()["y"] == 0
+    page.locator("#in-cutter").fill("1/4")
+    page.locator("#in-measured_groove").fill("")
+    page.evaluate("scrollTo({ top: 0, behavior: 'instant' })")
+    until(page, "document.querySelector('#answer .others').offsetHeight > 0")
+    assert others.locator("li").last.is_visible()
+
+
 def test_a_stop_stands_once_and_in_red(phone):
     """With what to change; a screen reader hears it once too."""
     page = card(phone, "/tenon?stock=1/4&groove_width=3/8")

@@ -116,6 +116,34 @@ def test_a_count_that_is_none_is_told_at_its_field(shop: Phone) -> None:
     assert was == field.input_value()
 
 
+@pytest.mark.parametrize("typed", ["2.5", "9999"])
+def test_a_count_that_is_none_leaves_what_was_there_however_it_is_typed(shop: Phone, typed: str) -> None:
+    """Its first figures are a count, which nobody meant."""
+    page = with_boathouse(shop)
+    turn_to(page, "Items")
+    field = page.locator("#quantity-2")
+    field.focus()
+    page.keyboard.type(typed)
+    page.keyboard.press("Tab")
+    page.locator(".items li").nth(1).get_by_text(f"“{typed}” is no count from 1 to 999").wait_for()
+
+    assert "2" == page.locator("#quantity-2").input_value()
+    assert 2 == kept(page)[0]["items"][1]["quantity"]
+
+
+def test_of_two_jobs_of_one_title_the_one_that_is_deleted_is_named(shop: Phone) -> None:
+    """By its number, as it was asked: or the other would be mourned."""
+    page = with_boathouse(shop)
+    page.on("dialog", lambda asked: asked.accept())
+    turn_to(page, "Items")
+    page.locator("#job-notes").fill("Changed since")
+    wait_until_kept(page, lambda job: job["notes"] == "Changed since")
+    page.get_by_role("button", name="Show the boathouse").click()
+    until(page, "document.querySelector('#job-choice').selectedOptions[0].textContent === 'Boathouse (2)'")
+    page.get_by_role("button", name="Delete this job").click()
+    page.get_by_text("“Boathouse (2)” is deleted.").wait_for()
+
+
 def door(page):
     """What the job keeps of the side door."""
     [job] = kept(page)

@@ -228,6 +228,6 @@ def test_a_setting_beside_a_stop_is_not_shown_without_it(phone):
     dialog = page.get_by_role("dialog")
     dialog.wait_for()
 
-    assert "meets the jamb" in dialog.locator(".check.stop").inner_text()
-    assert dialog.locator(".check a").count() == 0
+    assert "meets the jamb" in dialog.locator(".halt").inner_text()
+    assert dialog.locator(".halt a").count() == 0
     assert dialog.locator(".huge").evaluate("each => parseFloat(each.style.fontSize)") > 80

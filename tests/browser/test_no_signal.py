@@ -102,7 +102,7 @@ def test_an_answer_of_the_same_shape_keeps_its_elements(shop):
     assert page.evaluate("window.first.isConnected")
 
     page.locator("#in-stock").fill("1/4")
-    readout(page).get_by_text("It cannot be made so").wait_for()
+    readout(page).locator(".halt").wait_for()
     assert not page.evaluate("window.first.isConnected")
 
 

@@ -70,6 +70,24 @@ def test_a_stop_stands_in_the_answer() -> None:
     assert "stop" not in [one["level"] for one in found["checks"]]
 
 
+def test_a_stop_stands_in_the_answer_beside_what_is_left_too() -> None:
+    """Where only some of a card cannot be, the number that is left stays, with the stop over it: both stay in sight while the form goes by."""
+    found = answer("frame", cutter="3/4")
+
+    assert ["The cutter, 3/4 in, is wider than the groove, 3/8 in."] == [one["text"] for one in found["stopped"]]
+    assert ["rail_length"] == [one["name"] for one in found["first"]]
+
+
+def test_what_the_scrap_says_of_a_card_inside_stands_in_the_answer() -> None:
+    """The frame's reading is typed far above its groove's card: the move is said where it is seen, under that card's name."""
+    said = [one["text"] for one in answer("frame", measured_groove="0.4", measured_tenon="0.4")["corrections"]]
+
+    assert [
+        "Centred groove: Too wide: move the fence 0.013 in (1/64 scant) away from the cutter.",
+        "Stub tenon: Too thick: raise the blade 0.003 in.",
+    ] == said
+
+
 def test_stops_come_before_cautions_and_notes() -> None:
     """Checks are listed by how much they forbid."""
     bench = bench_of("tenon", fit="0", groove_width="1/8", end_play="1/2", gauge_block="1/2")

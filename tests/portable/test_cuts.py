@@ -18,7 +18,7 @@ from shopcalc.portable.work import read_shop
 from shopcalc.render import render
 from shopcalc.terms import choose_blocks, chosen_mains, count_in, even_marks, fahrenheit, number, total_of
 
-from ..helpers import fold, phone_answer, phone_respond, unlike
+from ..helpers import bench_of, fold, phone_answer, phone_respond, unlike
 
 WOODS = {"oak": SimpleNamespace(label="Oak", moves=number("0.004")), "fir": SimpleNamespace(label="Fir", moves=number("0.002"))}
 
@@ -154,3 +154,19 @@ def test_a_row_is_no_length() -> None:
     with pytest.raises(DeclarationError, match="'long' is declared twice"):
         setup.table("long", "Length", "What.", WOODS, moves="number")
     assert isinstance(total_of(blocks), sympy.Basic)
+
+
+@pytest.mark.parametrize(
+    ("typed", "said"),
+    [
+        ({"groove_width": "5/16", "measured_groove": "21/64"}, "5/16 in full"),
+        ({"groove_width": "5/16", "measured_groove": "0.36"}, "11/32 in full"),
+        ({"groove_width": "3/8"}, "3/8 in"),
+        ({"stock": "35", "groove_width": "8", "cutter": "6", "measured_groove": "7.97", "units": "mm"}, "7.9 mm"),
+    ],
+)
+def test_a_pane_is_never_called_thicker_than_its_groove(typed: dict[str, str], said: str) -> None:
+    """It is bought by this: rounded up it would not go in."""
+    [pane] = [part for part in shown_parts(bench_of("frame", **typed)) if part["pane"]]
+
+    assert said == pane["thickness"]

@@ -141,7 +141,7 @@ def test_what_has_nothing_alike_is_of_two_things() -> None:
     assert [] == doubts(bench, {"setup": "wood-movement", "inputs": {"width": "11"}})
     assert 1 == len(doubts(bench, {"setup": "wood-movement", "inputs": {"width": "2 1/2"}}))
     assert [] == doubts(sill, {"setup": "bevel", "inputs": {"thickness": "3/4"}})
-    assert 1 == len(doubts(sill, {"setup": "bevel", "inputs": {"thickness": "1 3/8"}}))
+    assert 1 == len(doubts(sill, {"setup": "bevel", "inputs": {"thickness": "1 3/8", "tilt": "10"}}))
 
 
 def test_one_gross_slip_among_what_agrees_is_asked_about() -> None:
@@ -155,3 +155,29 @@ def test_a_gap_twice_the_other_is_asked_about() -> None:
     frame: dict[str, Any] = {"setup": "frame", "inputs": {"gap_side": "1/8"}}
 
     assert 1 == len(doubts(frame, {"setup": "hinge-mortise", "inputs": {"gap": "1/16"}}))
+
+
+RAFTER = {"cap_thickness": "3/4", "cap_inside": "3 9/16"}
+CAP = {"thickness": "3/4", "cover": "4"}
+
+
+def test_a_rafter_and_its_cap_agree_in_pitch_and_face() -> None:
+    """Another pitch, or another inside face, and the cap lies hollow or its notch is short on every rafter."""
+    roof: list[dict[str, Any]] = [{"setup": "rafter", "inputs": {**RAFTER, "pitch": "30"}}, {"setup": "ridge-cap", "inputs": CAP}]
+    steeper = {"setup": "rafter", "inputs": {**RAFTER, "pitch": "35"}}
+    shorter = {"setup": "rafter", "inputs": {**RAFTER, "pitch": "30", "cap_inside": "3 3/8"}}
+
+    assert [] == doubts(*roof)
+    assert "rafter: Pitch 35\u00b0; ridge-cap: Pitch, left 30\u00b0" in doubts(steeper, roof[1])
+    assert ["ridge-cap: Narrow board, inside face 3 9/16 in full; rafter: Ridge cap, inside face 3 3/8 in"] == doubts(shorter, roof[1])
+
+
+def test_under_a_lopsided_roof_each_rafter_has_its_own_pitch() -> None:
+    """One of the cap's two pitches is its own; a third belongs to neither side."""
+    cap = {"setup": "ridge-cap", "inputs": {**CAP, "pitch_left": "30", "pitch_right": "45", "joint": "mitred"}}
+
+    def asked(pitch: str) -> list[str]:
+        return [each for each in doubts({"setup": "rafter", "inputs": {"pitch": pitch}}, cap) if "Pitch" in each]
+
+    assert [[], []] == [asked("30"), asked("45")]
+    assert [] != asked("38")

@@ -25,18 +25,18 @@ def test_the_csv_is_one_that_a_spreadsheet_reads() -> None:
     """The standard library's reader gives back a line for each part."""
     rows = list(csv.reader(io.StringIO(asked("/job.csv")["text"])))
 
-    assert rows[0] == ["Section", "Count", "Part", "Item", "Finished", "Rough", "Finished inches"]
+    assert rows[0] == ["Section", "Count", "Part", "Item", "Finished", "Rough", "Finished inches", "Width inches", "Thickness inches"]
     assert len(rows) - 1 == len(asked("/job.json")["data"]["cuts"])
-    assert ["1 3/8 in x 4 1/2 in", "2", "Stile", "Side door", "78 1/2 in", "79 1/2 in", "78.5"] in rows
+    assert ["1 3/8 in x 4 1/2 in", "2", "Stile", "Side door", "78 1/2 in", "79 1/2 in", "78.5", "4.5", "1.375"] in rows
 
 
 def test_the_csv_of_a_metric_job_adds_up_in_millimetres() -> None:
-    """The column of plain numbers is in the unit of the job."""
+    """The columns of plain numbers are in the unit of the job."""
     parts = [{"label": "Rail", "count": 1, "length": "914", "width": "60", "thickness": "18"}]
     document = {"format": "shopcalc job", "version": 1, "shop": {"units": "mm"}, "parts": parts}
     rows = list(csv.reader(io.StringIO(exact.answer_document("/job.csv", json.dumps(document))["text"])))
 
-    assert [rows[0][-1], rows[1][-1]] == ["Finished mm", "914"]
+    assert [rows[0][-3:], rows[1][-3:]] == [["Finished mm", "Width mm", "Thickness mm"], ["914", "60", "18"]]
 
 
 @pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@sum", "\t=1", "\r=1", 'a "b", c'])
@@ -78,3 +78,25 @@ def test_of_a_job_with_something_left_out_nothing_is_proven() -> None:
     found = [asked("/job.json", items=items, parts=[part], lumber=[boards], ticks={}, readings={})["data"]["boards"] for items in ([], [slip])]
 
     assert [[True], [False]] == [[section["proven"] for section in sections] for sections in found]
+
+
+def test_a_setting_of_the_order_has_its_value() -> None:
+    """A script that sets a fence by itself needs no fraction: the value, what rounding did to the text, of marks each."""
+    settings = [setting for run in asked("/job.json")["data"]["order"] for setting in run["settings"]]
+    slat = next(each for each in settings if each["name"] == "slat")
+    marks = next(each for each in settings if each["name"] == "marks")
+
+    assert ("2 9/32 in scant", "0.016", 2.265625) == (slat["text"], slat["amount"], float(slat["value"]))
+    assert [0, 60 - 2.265625] == [float(marks["value"][0]), float(marks["value"][-1])]
+
+
+def test_a_run_of_the_order_says_what_its_scrap_says() -> None:
+    """The correction, what the cards say of the reading, and what an item would want by itself."""
+    items = [{"id": 1, "setup": "groove", "label": "A", "inputs": {}}, {"id": 2, "setup": "groove", "label": "B", "inputs": {"stock": "1.38"}}]
+    document = {"format": "shopcalc job", "version": 1, "items": items, "readings": {"1/groove/groove": "0.40", "2/groove/groove": "0.40"}}
+    order = exact.answer_document("/job.json", json.dumps(document))["data"]["order"]
+    run = next(each for each in order if each["operation"] == "Groove")
+
+    assert ["Too wide: move the fence 0.013 in (1/64 scant) away from the cutter."] == run["corrections"]
+    assert ["B by itself, Fence to near side of cutter: 0.503 in."] == run["spread"]
+    assert [] == run["warnings"]

@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
+from shopcalc.portable.listed import read_boards, read_lengths, read_pieces, read_stock
 
 from ..helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS, run
 
@@ -153,3 +153,14 @@ def test_how_many_are_bought_is_not_typed() -> None:
 def test_a_slip_of_the_dash_in_a_row_is_asked_about() -> None:
     """A row of lengths is read as each length is."""
     assert "Number 2 in the row: The fraction after a whole number" in stock("96, 3-8/5")
+
+
+@pytest.mark.parametrize(
+    ("typed", "says"),
+    [("80 x201", "at most 200 boards can be laid."), ("0", "Board 1, \u201c0\u201d: This cannot be zero."), ("96, 80 x", "Board 2")],
+)
+def test_what_is_wrong_with_boards_is_said_of_boards(typed: str, says: str) -> None:
+    """A rack has no parts on it."""
+    got = read_boards(typed, 200, INCH_SHOP, UNITS, NUMBERS)
+
+    assert not got["ok"] and says in got["message"] and "art" not in got["message"]

@@ -178,6 +178,15 @@ def test_an_item_that_cannot_be_made_has_no_runs_and_no_parts(stock: str) -> Non
     assert ("Side door", " is left out. ") == (trouble["label"], trouble["text"][:14])
 
 
+def test_an_item_whose_groove_cannot_be_cut_is_not_begun() -> None:
+    """A stop of a card inside stops all of it: no rail is milled, and no board bought, for a frame that has no groove."""
+    items = [{"id": 1, "setup": "frame", "label": "Sash", "inputs": {"groove_width": "0.248"}}]
+    data = exact.answer_document("/job.json", json.dumps({"format": "shopcalc job", "version": 1, "items": items}))["data"]
+
+    assert ([], []) == (data["order"], data["cuts"])
+    assert {"item 1": "Stop: The cutter, 1/4 in, is wider than the groove, 0.248 in."} == data["errors"]
+
+
 def test_a_reading_that_cannot_be_keeps_its_run_where_it_is_mended() -> None:
     """A groove that is read wider than the stock is a stop, said over the lists; the box it was typed into stays."""
     job = job_of(items=[{"id": 1, "setup": "frame", "label": "Side door", "inputs": {"stock": "7/16", "groove_width": "3/8"}}], parts=[])

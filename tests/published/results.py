@@ -240,6 +240,7 @@ CHECKED = {
         "tail": Checked(_STICK, "test_rafter::test_the_lengths_are_those_of_the_rafter_cut"),
         "peak_notch": Checked(_FLUSH, "test_rafter::test_the_notch_is_what_a_flush_cap_takes_out_of_the_rafter"),
         "notch_length": Checked(_FLUSH, "test_rafter::test_the_notch_is_what_a_flush_cap_takes_out_of_the_rafter"),
+        "notch_on_edge": Checked(_FLUSH, "test_rafter::test_the_notch_is_what_a_flush_cap_takes_out_of_the_rafter"),
         "notch_on_rafter": Checked(_FLUSH, "test_rafter::test_the_notch_is_what_a_flush_cap_takes_out_of_the_rafter"),
         "plumb_length": Checked(_STICK, "test_rafter::test_the_cuts_are_those_of_the_rafter_cut"),
         "above_plate": Checked(_STICK, "test_rafter::test_the_birdsmouth_stands_on_the_plate"),

@@ -145,8 +145,9 @@ def test_the_birdsmouth_stands_on_the_plate(rafter):
 @pytest.mark.parametrize("joint", ["mitred", "lapped"])
 @pytest.mark.parametrize(("pitch", "ridge", "thickness", "cover"), [(30, 0.75, 0.75, 4), (45, 1.5, 1, 5.5), (18, 0, 0.5, 6), (60, 1, 0.75, 5)])
 def test_the_notch_is_what_a_flush_cap_takes_out_of_the_rafter(pitch, ridge, thickness, cover, joint):
-    """A cap built with its outside in the rafter's upper edge: peak_notch deep, notch_length its inside face, notch_on_rafter beyond the ridge.
+    """A cap built with its outside in the rafter's upper edge: peak_notch deep, notch_length its inside face.
 
+    Beyond the ridge it takes notch_on_rafter of that, and notch_on_edge of the edge.
     Of a lapped cap the board that counts is the narrow one: it ends where the inside faces meet.
     """
     cap = build(pitch, pitch, thickness, cover, joint)
@@ -159,6 +160,8 @@ def test_the_notch_is_what_a_flush_cap_takes_out_of_the_rafter(pitch, ridge, thi
     assert values["peak_notch"] == pytest.approx(np.ptp(taken @ side.out), abs=1e-6)
     assert values["notch_length"] == pytest.approx(inside, abs=1e-6)
     assert values["notch_on_rafter"] == pytest.approx(face(taken, side, thickness), abs=1e-6)
+    # the cap's outside begins at the origin, above the middle of the ridge
+    assert values["notch_on_edge"] == pytest.approx((taken @ side.down).max() - ridge / 2 / np.cos(np.radians(pitch)), abs=1e-6)
 
 
 @pytest.mark.parametrize("error", [-2, -0.5, 0.25, 3])

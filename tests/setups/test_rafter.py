@@ -22,7 +22,7 @@ CHECKS = [
     ("short_seat", {"seat": "1.49"}, {"seat": "1 1/2"}),
     ("saw_move_far_off", {"pitch": "30", "measured_plumb": "35.1"}, {"pitch": "30", "measured_plumb": "35"}),
 ]
-NOTCH = {"peak_notch", "notch_length", "notch_on_rafter"}
+NOTCH = {"peak_notch", "notch_on_edge", "notch_length", "notch_on_rafter"}
 SEAT = {"birdsmouth", "left_at_seat", "above_plate"}
 
 
@@ -125,9 +125,18 @@ def test_a_reading_goes_on_to_the_joint():
 @pytest.mark.parametrize(
     ("entries", "said", "unsaid"),
     [
-        ({}, ["local code", "55 1/8 in full along the rafter", "measure 6 15/16 in full on", "Notch for the cap: 3/4 in deep"], ["No overhang"]),
+        (
+            {},
+            [
+                "local code",
+                "55 1/8 in full along the rafter",
+                "measure 6 15/16 in full on",
+                "mark 3 9/16 in full along the upper edge, and saw there, square to it, 3/4 in deep",
+            ],
+            ["No overhang"],
+        ),
         ({"overhang": "0"}, ["No overhang"], ["measure 0 in"]),
-        ({"ridge": "0"}, ["3 9/16 in along its floor from the ridge cut."], ["Set the ridge board", "from the peak"]),
+        ({"ridge": "0"}, ["mark 4 in along the upper edge", "the ridge cut is 3 9/16 in long."], ["Set the ridge board"]),
         ({"cap_thickness": "0"}, ["strike the seat level, 2 in long"], ["Notch"]),
     ],
 )
