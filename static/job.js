@@ -169,6 +169,7 @@ async function fieldChanged(event, ended) {
   if (work.ariaBusy === 'true') work.ariaBusy = false;
   if (ended) hush();
   // an edit that is made again later is made with what stood there now
+  if (!ended) beginNext(field);
   const entry = { ...field.dataset, value: field.value, checked: field.checked };
   // a count is one thing: half of it is none, and one that is none leaves it as it was
   const refused = isCount(field) ? count_refused(entry.value) : '';
@@ -185,6 +186,22 @@ async function fieldChanged(event, ended) {
   for (const each of work.querySelectorAll('.refused')) each.remove();
   // it is told where it was typed; the page is drawn anew by then
   if (refused) byId(field.id)?.parentElement.after(make('p', { className: 'note wrong refused', role: 'alert' }, refused));
+}
+
+// The line to go on with is there before the answer is: whoever tabs on would land on a button, and type for nothing.
+function beginNext(field) {
+  const line = field.closest('.line');
+  if (!line || line.nextElementSibling || !field.value) return;
+  const next = line.cloneNode(true), place = Number(field.dataset.place) + 1;
+  next.querySelector('.note')?.remove();
+  next.ariaLabel = line.ariaLabel.replace(/\d+$/, place + 1);
+  for (const input of next.querySelectorAll('input')) {
+    input.id = input.previousElementSibling.htmlFor = input.id.replace(/\d+$/, place);
+    input.dataset.place = place;
+    input.value = input.defaultValue = '';
+    for (const name of ['aria-invalid', 'aria-describedby']) input.removeAttribute(name);
+  }
+  line.after(next);
 }
 
 // What changed out of sight of who listens.

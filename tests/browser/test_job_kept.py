@@ -131,6 +131,22 @@ def test_a_count_that_is_none_leaves_what_was_there_however_it_is_typed(shop: Ph
     assert 2 == kept(page)[0]["items"][1]["quantity"]
 
 
+def test_lines_are_typed_one_after_another_without_looking_up(shop: Phone) -> None:
+    """By keys alone, and faster than the page is drawn: the next line is there before it is asked for."""
+    page = job_page(shop)
+    page.get_by_role("button", name="New", exact=True).click()
+    turn_to(page, "Boards")
+    page.locator("#lumber-thickness-0").focus()
+    for nth in range(3):
+        for text in ("3/4", f"{nth + 3} 1/2", "96 x2", "120 @ 14"):
+            page.keyboard.type(text)
+            page.keyboard.press("Tab")
+
+    lines = [{"thickness": "3/4", "width": f"{nth + 3} 1/2", "on_hand": "96 x2", "to_buy": "120 @ 14"} for nth in range(3)]
+    wait_until_kept(page, lambda job: job["lumber"] == lines)
+    until(page, "document.activeElement.id === 'lumber-thickness-3'")
+
+
 def test_of_two_jobs_of_one_title_the_one_that_is_deleted_is_named(shop: Phone) -> None:
     """By its number, as it was asked: or the other would be mourned."""
     page = with_boathouse(shop)
