@@ -12,6 +12,7 @@ from shopcalc.portable.wood import MOST_IN_ALL, MOST_PIECES, add_boards, boards_
 
 MOST_SWAPS = 6  # of the last board of a length for one of another
 MOST_BEGINNINGS = 4  # that are gone on with
+MOST_ORDERED = 8  # sections of one thickness that are laid in other orders
 MOST_STEPS = 64000  # in search of a lower bill, in one thickness; then what is begun is taken to its end
 FEW_THICKNESSES = 4  # that have each the work of a whole job
 NO_COST = 1000000000000  # comes after every cost
@@ -69,8 +70,44 @@ def best_plan(tasks, store, cutting):
         best = plans[0]
         beginnings = begun_in(plans, at + 1)
         plans = [best]
-    plain = weighed(plain_plan(tasks, store, cutting), priced) if is_short(best["steps"]) else best
-    return plain["steps"] if is_lighter(plain, best) else best["steps"]
+    if is_short(best["steps"]):
+        others = [plain_plan(tasks, store, cutting)] + plans_of_orders(tasks, store, cutting)
+        best = merged_sort([best] + [weighed(steps, priced) for steps in others], is_lighter)[0]
+    return best["steps"]
+
+
+def plans_of_orders(tasks, store, cutting):
+    """A plan for other orders of the sections: a long board may be wanted for a narrow part, before the wide ones are laid on it."""
+    found = []
+    own = begin_cutting(cutting["kerf"], cutting["trim"], 0, cutting["work"])
+    for order in orders_of(len(tasks)):
+        store_left = store
+        steps = [None for _ in tasks]
+        for nth, place in enumerate(order):
+            later = [tasks[at] for at in order[nth + 1 : len(order)]]
+            steps[place] = lay_next(unranked(tasks[place]), tasks[place]["offers"], store_left, own, later)
+            store_left = steps[place]["store"]
+        found.append(steps)
+    return found
+
+
+def orders_of(many):
+    """Orders of so many sections other than the usual one: of few all, of more those that begin with another, of very many none."""
+    if many > MOST_ORDERED:
+        return []
+    usual = [place for place in range(many)]
+    if many != 3:
+        return [[place] + [other for other in usual if other != place] for place in usual[1:many]]
+    return [[0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1], [2, 1, 0]]
+
+
+def unranked(task):
+    """A section that is not the first to be laid, so that nothing is proven by its boards."""
+    found = {}
+    for name in task:
+        found[name] = task[name]
+    found["first"] = False
+    return found
 
 
 def plans_of_choices(tasks, store, cutting):

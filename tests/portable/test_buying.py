@@ -11,7 +11,7 @@ from scipy.optimize import Bounds, LinearConstraint, milp
 
 from shopcalc import exact
 from shopcalc.portable import buying, ways, wood
-from shopcalc.portable.buying import bill_of, bought_rows
+from shopcalc.portable.buying import bill_of, bought_rows, orders_of
 from shopcalc.portable.cutlist import solve_cuts, solve_job
 from shopcalc.portable.job import read_job
 
@@ -115,6 +115,24 @@ def test_narrow_boards_in_the_rack_are_kept_for_narrow_parts() -> None:
     found = laid(parts=CAP, lumber=rack, kerf="1/8", trim="1/2")
 
     assert [[], [], []] == [one["layout"]["too_long"] for one in found]
+
+
+def test_a_long_board_in_the_rack_is_begun_for_the_narrow_part_that_wants_it() -> None:
+    """The wide parts alone would go on fewer boards; the strip of 55 in comes out of none of the short ones."""
+    parts = [slats(1, width="3 1/2", length="61 1/4"), slats(4, width="3 1/2", length="34 1/4"), slats(1, width="1 1/2", length="55")]
+    for to_buy in ("", "144 @ 20.59"):
+        found = laid(parts=parts, lumber=[boards(on_hand="42 x3, 76", to_buy=to_buy, width="7 1/4")])
+
+        assert ([[], []], []) == ([one["layout"]["too_long"] for one in found], sizes(found))
+
+
+@pytest.mark.parametrize(("many", "orders"), [(1, 0), (2, 1), (3, 5), (8, 7), (9, 0)])
+def test_sections_are_laid_in_other_orders_while_they_are_few(many: int, orders: int) -> None:
+    """Each order holds every section once, and none is the usual one."""
+    found = orders_of(many)
+
+    assert len(found) == orders == len({tuple(order) for order in found})
+    assert all(sorted(order) == list(range(many)) and order != list(range(many)) for order in found)
 
 
 def test_boards_are_bought_for_wide_parts_where_that_leaves_the_rack_for_narrow_ones() -> None:
