@@ -251,7 +251,8 @@ function stepped(text, sign, inMm, division) {
   const fits = found && Number(found[3] || 1) > 0 && (!unit || /mm/.test(unit) === inMm) && !(isBehindFeet && inMm);
   if (!text) return sign > 0 ? written(1, inMm ? 1 : division, inMm) : text;
   const inAll = () => `${text} ${sign > 0 ? '+' : '-'} 1${inMm ? '' : '/' + division} ${inMm ? 'mm' : 'in'}`;
-  if (!fits) return inAll();
+  // nothing is less than nothing
+  if (!fits) return sign < 0 && Number(text) * (inMm ? 1 : division) < 1 ? text : inAll();
   const under = inMm ? 10 ** (found[1].split('.')[1] ?? '').length : Number(found[3] || 1);
   const top = inMm ? Math.round(found[1] * under) : (found[1] || 0) * under + Number(found[2] || 0);
   const tick = inMm ? 1 : division, size = (top * tick + (plus === ' - ' ? -sign : sign) * under);

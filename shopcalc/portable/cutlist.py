@@ -12,7 +12,7 @@ from shopcalc.portable.own import read_setting, read_size
 from shopcalc.portable.snap import above, nearest_of, same, smaller
 from shopcalc.portable.sorting import merged_sort
 from shopcalc.portable.troubles import faults_of, unread_entries
-from shopcalc.portable.writing import decimal_text
+from shopcalc.portable.writing import decimal_size, decimal_text
 
 
 def solve_job(job, world):
@@ -47,6 +47,7 @@ def solve_cuts(job, world):
     for place in solved["own"]["errors"]:
         errors[place] = solved["own"]["errors"][place]
     solved["sections"] = by_section(item_parts(solved["worked"]) + solved["own"]["parts"])
+    tell_apart(solved["sections"], job_shop(job), world["units"])
     rough = read_setting(job["rough"], True, job, world, errors, "rough")
     solved["rough"] = None if "rough" in errors else rough
     solved["errors"] = errors
@@ -104,6 +105,17 @@ def by_section(parts):
     for section in sections:
         section["parts"] = merged_sort(section["parts"], is_earlier_part)
     return merged_sort(sections, is_earlier_section)
+
+
+def tell_apart(sections, shop, units):
+    """Write sections that a tape does not tell apart in decimals: two of one title would be ripped to one width."""
+    titles = [section["texts"]["thickness"] + " x " + section["texts"]["width"] for section in sections]
+    for at, section in enumerate(sections):
+        if len([title for title in titles if title == titles[at]]) > 1 and not section["pane"]:
+            exact = {}
+            for name in ["thickness", "width"]:
+                exact[name] = decimal_size(section[name], shop, units) + (" mm" if shop["metric"] else " in")
+            section["texts"] = exact
 
 
 def is_earlier_part(one, other):

@@ -10,7 +10,7 @@ from shopcalc.portable.ticks import changed_since, spread_of
 from shopcalc.portable.troubles import shown_troubles
 from shopcalc.portable.wood import waste_of, whole_boards
 from shopcalc.portable.woodview import shown_section
-from shopcalc.portable.writing import decimal_text, millimetres
+from shopcalc.portable.writing import decimal_size
 
 
 def job_data(job, world):
@@ -141,11 +141,6 @@ def csv_field(text):
     return '"' + text.replace('"', '""') + '"'
 
 
-def exact_size(length, shop, units):
-    """A size as a spreadsheet reckons with it: decimals of the shop's unit."""
-    return decimal_text(millimetres(length, units), 2, True) if shop["metric"] else decimal_text(length, 4, True)
-
-
 def cut_list_csv(job, world):
     """The cut list as a CSV file (RFC 4180), a line for each part; at the end one for each item that has none since something is wrong with it."""
     solved = solve_cuts(job, world)
@@ -157,7 +152,7 @@ def cut_list_csv(job, world):
         for place, row in enumerate(shown["rows"]):
             fields = [shown["section"], row["count"], row["label"], row["of"], row["finished"], row["rough"]]
             for name in ["length", "width", "thickness"]:
-                fields.append(exact_size(section["parts"][place][name], shop, world["units"]))
+                fields.append(decimal_size(section["parts"][place][name], shop, world["units"]))
             lines.append(",".join([csv_field(field) for field in fields]))
     for trouble in shown_troubles(solved, job):
         lines.append(",".join([csv_field(field) for field in ["", "", trouble["label"] + trouble["text"], trouble["label"], "", "", "", "", ""]]))

@@ -11,7 +11,7 @@ from shopcalc.portable.writing import quoted_length, write_value
 
 BAR_WIDE = 35200  # hundredths of the drawing's units for the longest board
 BAR_LEFT = 400
-BAR_LETTER = 7
+BAR_LETTER = 8
 
 
 def each_part(parts, name):
@@ -142,7 +142,7 @@ def shown_boards(name, boards, labels, lengths, kerf, trim, shop, units):
     for board in boards:
         cuts = cuts_in_words([named_size(labels[piece], unbroken(written_size(lengths[piece], shop, units))) for piece in board["pieces"]])
         head = length_said(board["length"], "nearest", shop, units) + (board["from"] if "from" in board else " on hand" if board["owned"] else "")
-        key = "b" + head + ": " + ", ".join(cuts)
+        key = "b" + head + ": " + ", ".join(cuts) + board_use(board)
         if key in places:
             drawn[places[key]]["count"] = drawn[places[key]]["count"] + 1
             continue
@@ -154,12 +154,17 @@ def shown_boards(name, boards, labels, lengths, kerf, trim, shop, units):
         one["count"] = 1
         one["caption"] = head + ": " + ", ".join(cuts)
         if above(board["rest"], 0):
-            one["caption"] = one["caption"] + "; " + length_said(board["rest"], "nearest", shop, units) + " left"
+            one["caption"] = one["caption"] + "; " + length_said(board["rest"], "nearest", shop, units) + " left" + board_use(board)
         drawn.append(one)
     for one in drawn:
         one["caption"] = str(one["count"]) + " of " + one["caption"] + "."
         one.pop("count")
     return drawn
+
+
+def board_use(board):
+    """What the rest of a board is kept for, where another section takes it."""
+    return board["use"] if "use" in board else ""
 
 
 def cuts_in_words(sizes):
@@ -210,10 +215,10 @@ def bar_of(board, lengths, kerf, trim, longest, shop, units):
 
 
 def words_on(text, wide):
-    """A size on a part so wide: in one line, else the fraction under the whole inches, else nothing."""
+    """A size on a part so wide: in one line, else the fraction under the whole inches or without its mm, else nothing."""
     lines = [text]
     if len(text) * BAR_LETTER > wide:
-        lines = text.split(" ")
+        lines = [line for line in text.split(" ") if line != "mm"]
     words = []
     for place, line in enumerate(lines):
         if len(line) * BAR_LETTER > wide or len(lines) > 2:

@@ -11,6 +11,10 @@ from shopcalc.portable.writing import decimal_text, quoted_length
 def shown_wood(cutting, shop, world):
     """The wood of a job: the bill in words, the boards to `buy`, those to rip, and the sections."""
     laid = cutting["laid"]
+    cutting["taken"] = {}
+    for each in laid:
+        for board in each["layout"]["boards"]:
+            cutting["taken"][board["wood"]["board"]] = True
     buy = []
     for row in bought_rows(laid):
         buy.append({"text": count_text(row) + board_text(row, shop, world) + yard_text(row, shop, world) + cost_text(row["cost"])})
@@ -47,7 +51,7 @@ def shown_laid(laid, name, cutting, shop, world):
         if not same(row["width"], laid["section"]["width"]):
             size = size + ", " + length_said(row["width"], "nearest", shop, units) + " wide"
         bought.append({"text": count_text(row) + size + cost_text(row["cost"])})
-    bars = [bar_from(board, laid["section"]["width"], shop, units) for board in layout["boards"]]
+    bars = [bar_from(board, laid["section"]["width"], cutting["taken"], shop, units) for board in layout["boards"]]
     return {
         "section": section_title(laid["section"]),
         "none": not laid["has_boards"],
@@ -62,9 +66,9 @@ def shown_laid(laid, name, cutting, shop, world):
     }
 
 
-def bar_from(board, width, shop, units):
-    """A board of a layout as it is drawn, with what it is taken `from`."""
-    bar = {"from": from_text(board, width, shop, units)}
+def bar_from(board, width, taken, shop, units):
+    """A board of a layout as it is drawn, with what it is taken `from`, and the `use` of its rest where that is among what is `taken`."""
+    bar = {"from": from_text(board, width, shop, units), "use": " for another section" if board["name"] in taken else ""}
     for name in ["length", "owned", "pieces", "rest", "trim"]:
         bar[name] = board[name]
     return bar

@@ -226,3 +226,8 @@ def quoted(written, kind, metric):
 def quoted_length(x, direction, shop, units):
     """A length inside a sentence, on the shop's tape."""
     return quoted(write_length(x, shop["division"], direction, shop["metric"], units), "length", shop["metric"])
+
+
+def decimal_size(length, shop, units):
+    """A size as a spreadsheet reckons with it: decimals of the shop's unit, rounded to no tape."""
+    return decimal_text(millimetres(length, units), 2, True) if shop["metric"] else decimal_text(length, 4, True)

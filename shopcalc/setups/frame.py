@@ -354,6 +354,7 @@ for _name, _wet, _way in (("weep", ["Mid rail", "Bottom rail"], ~shed), ("weep_a
         face="Through the groove of every rail on which water can stand, sloping out.",
         parts=_wet,
         when=_way,
+        run="weep",
     )
 setup.run("pane width", panel_width, parts=[_pane, _lowest])
 setup.run("pane height", panel_height, parts=[_pane])

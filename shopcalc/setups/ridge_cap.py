@@ -64,8 +64,10 @@ board_needed = setup.size("board_needed", "Width for both, with the kerf", wide_
 
 # What is cut
 
-setup.part("Wide cap board", 1, cap_length, wide_rip, thickness)
-setup.part("Narrow cap board", 1, cap_length, narrow_rip, thickness)
+_mitred = joint.is_("mitred")
+setup.part("Wide cap board", 1, cap_length, wide_rip, thickness, when=_lapped)
+setup.part("Narrow cap board", 1, cap_length, narrow_rip, thickness, when=_lapped)
+setup.part("Cap board", 2, cap_length, wide_rip, thickness, when=_mitred)
 
 setup.machine("on edge", when=edge_bevel > degrees(45))
 
@@ -150,7 +152,7 @@ setup.note(
     "A square peak: no bevel, and the narrow board is the cover less one thickness.",
     change=joint,
 )
-setup.note("alike", joint.is_("mitred"), "Mitred, the wide and the narrow board are one size.", change=joint)
+setup.note("alike", _mitred, "Mitred, the wide and the narrow board are one size.", change=joint)
 
 # The trial cut
 
@@ -190,7 +192,7 @@ setup.trial(
 )
 setup.trial(
     "Saw the peak edge of a scrap, cut it in two and hold the sawn edges together over the peak, or a pattern of it: the joint closes along its whole face.",
-    when=joint.is_("mitred"),
+    when=_mitred,
 )
 
 # At the machine
@@ -199,7 +201,7 @@ setup.step("Look the whole board over for nails, and its ends for checks. Joint 
 setup.step(
     "Blade square: rip the wide board {wide_rip}, then the narrow one {narrow_rip}. Mark which is which, and the outside face of each.", when=_lapped
 )
-setup.step("Blade square: rip both boards {wide_rip}. Mark the outside face of each.", when=joint.is_("mitred"))
+setup.step("Blade square: rip both boards {wide_rip}. Mark the outside face of each.", when=_mitred)
 setup.step("Unplug the saw. Tilt the blade {edge_bevel}, leaning away from the fence. Try it on scrap.", when=_tilted)
 setup.step(
     "Unplug the saw. Tilt the blade {edge_tilt}, leaning away from a tall wooden fence, and bring the fence up until the two just meet at the table."
@@ -222,23 +224,27 @@ setup.step(
 )
 setup.step("Check the cover on a scrap of roof: {cover} from the peak to the lower edge on both sides.")
 setup.step("Fasten the narrow board first, its edge bedded in sealant; then the wide board over its edge.", when=_lapped)
-setup.step("Bed the joint in sealant and fasten both boards together along the peak.", when=joint.is_("mitred"))
+setup.step("Bed the joint in sealant and fasten both boards together along the peak.", when=_mitred)
 
 # What is run
 
-_boards = ("Wide cap board", "Narrow cap board")
+_boards = ("Wide cap board", "Narrow cap board", "Cap board")
 setup.run("mill", thickness, parts=_boards)
 setup.run("crosscut", cap_length, parts=_boards)
-setup.run("rip", wide_rip, parts=_boards[:1])
-setup.run("rip", narrow_rip, parts=_boards[1:])
+setup.run("rip", wide_rip, parts=("Wide cap board", "Cap board"))
+setup.run("rip", narrow_rip, parts=("Narrow cap board",))
 setup.operation("tilt", "rip", "Blade tilt, on scrap", edge_bevel, face="Flat on the table.", reading=measured_bevel, when=_tilted)
-for _part, _inside, _outside in zip(_boards, (wide_inside, narrow_inside), (wide_outside, narrow_outside), strict=True):
-    _board = _part.split()[0].lower()
+for _part, _board, _inside, _outside in (
+    ("Wide cap board", "the wide board", wide_inside, wide_outside),
+    ("Narrow cap board", "the narrow board", narrow_inside, narrow_outside),
+    ("Cap board", "both boards", wide_inside, wide_outside),
+):
+    _name = _board.split()[-2]
     for _up, _fence, _way in (("Inside", _outside, _inside > _outside), ("Outside", _inside, _inside <= _outside)):
         setup.operation(
-            f"{_board}_{_up.lower()}_up",
+            f"{_name}_{_up.lower()}_up",
             "rip",
-            f"Bevel the {_board} board",
+            f"Bevel {_board}",
             edge_bevel,
             ("Fence to blade, at the table", _fence),
             face=f"{_up} face up, lower edge to the fence. The blade leans away from it.",
@@ -259,7 +265,7 @@ for _to_fence, _way in (("Inside", wide_inside > wide_outside), ("Outside", wide
 
 for _name, _face, _way in (
     ("fit_lapped", "Cover checked on a scrap of roof. The narrow board first, its edge bedded in sealant; the wide one over its edge.", _lapped),
-    ("fit_mitred", "Cover checked on a scrap of roof. Joint bedded in sealant, both boards fastened together along the peak.", joint.is_("mitred")),
+    ("fit_mitred", "Cover checked on a scrap of roof. Joint bedded in sealant, both boards fastened together along the peak.", _mitred),
 ):
     setup.operation(
         _name, "fit", "Fit the ridge cap", ("Cover, peak to lower edge", wide_outside), machine="bench", face=_face, parts=_boards, when=_way

@@ -256,3 +256,13 @@ def test_long_parts_go_before_short_ones_where_boards_run_out() -> None:
 
     assert [[one["lengths"][piece] for piece in board["pieces"]] for board in one["layout"]["boards"]] == [[Fraction(159, 2)]] * 2
     assert [one["lengths"][piece] for piece in one["layout"]["too_long"]] == [23] * 4
+
+
+def test_sections_that_a_tape_does_not_tell_apart_are_told_in_decimals() -> None:
+    """Two of one title would be ripped to one width; those that the tape tells apart keep their fractions."""
+    parts = [slats(1, width="2.010"), slats(1, width="2.060"), slats(1, width="3 1/2")]
+    found = laid(parts=parts, lumber=[boards(to_buy="96", width="3 1/2")], shop={"tape": "8"})
+
+    assert [("3/4 in", "3 1/2 in"), ("0.75 in", "2.06 in"), ("0.75 in", "2.01 in")] == [
+        (one["section"]["texts"]["thickness"], one["section"]["texts"]["width"]) for one in found
+    ]

@@ -43,7 +43,7 @@ def test_a_frame_is_run_in_the_trades_order() -> None:
         ("tenon/shoulders", ["1/2", "1 11/32"], rails),
         ("tenon/cheeks", ["15/32", "7/8"], rails),
         ("dry fit", [], ""),
-        ("frame/weep", [], "1 Bottom rail"),
+        ("weep", [], "1 Bottom rail"),
         ("pane width", ["29 3/8"], pane),
         ("pane height", ["16 5/16"], pane),
         ("glue-up", [], ""),

@@ -4,6 +4,7 @@ import json
 from typing import Any
 
 from shopcalc import exact
+from shopcalc.portable.laying import words_on
 
 from .test_cutlist import boards, slats
 from .test_jobview import asked
@@ -99,3 +100,17 @@ def test_the_boathouse_rips_its_narrow_parts_from_what_is_left() -> None:
 
     assert not laid["1 3/8 in x 4 1/2 in"]["is_bought"]
     assert laid["1 3/8 in x 4 1/2 in"]["boards"][-1]["caption"].startswith("1 of 71\u00a07/16\u00a0in, from an offcut 9\u00a0in wide: ")
+
+
+def test_what_another_section_takes_is_not_called_left_over() -> None:
+    """Whoever works from the top down would throw it away: the offcut of the widest part is cut up for the narrowest."""
+    [first, second, _] = wood(parts=PARTS, lumber=LUMBER)["laid"]
+
+    assert first["boards"][0]["caption"].endswith("; 8\u00a0in left for another section.")
+    assert "left" not in second["boards"][0]["caption"]
+
+
+def test_a_size_stands_on_a_bar_only_where_it_fits() -> None:
+    """Beside its cuts it would be read wrong: fractions go under their inches, mm go without their unit, and then there is none."""
+    assert [["17 1/2"], ["17", "1/2"], []] == [[word["text"] for word in words_on("17 1/2", wide)] for wide in (48, 24, 23)]
+    assert [["600.5 mm"], ["600.5"], []] == [[word["text"] for word in words_on("600.5 mm", wide)] for wide in (64, 40, 39)]

@@ -1,9 +1,11 @@
 """The ridge cap."""
 
+import json
 import math
 
 import pytest
 
+from shopcalc import exact
 from shopcalc.portable.operations import worked_operations
 
 from ..helpers import bench_of, close, raised, value, worked
@@ -135,3 +137,15 @@ def test_a_square_peak_is_tried_without_a_bevel() -> None:
 def test_two_boards_alike_are_told_where_they_are_mitred() -> None:
     """Lapped, the second is narrower by one thickness."""
     assert [True, False] == ["alike" in raised(worked("ridge-cap", joint=joint)) for joint in ("mitred", "lapped")]
+
+
+def test_boards_that_are_alike_go_over_the_saw_together() -> None:
+    """Mitred, both are one size: ripped and bevelled in one run each, with nothing to tell them apart."""
+    document = {"format": "shopcalc job", "version": 1, "items": [{"id": 1, "setup": "ridge-cap", "inputs": {"joint": "mitred"}}]}
+    order = exact.answer_document("/job.json", json.dumps(document))["data"]["order"]
+    bevelled = [run for run in order if run["operation"].startswith("Bevel ")]
+
+    assert [("Bevel both boards", [{"label": "Cap board", "count": 2, "item": "Ridge cap"}])] == [
+        (run["operation"], run["parts"]) for run in bevelled
+    ]
+    assert 1 == len([run for run in order if run["operation"] == "Rip to width"])
