@@ -437,3 +437,19 @@ def test_a_job_needs_no_introduction(shop: Phone) -> None:
 
     turn_to(page, "Boards")
     assert page.get_by_text("to buy,").first.bounding_box()["y"] < page.locator("#job-kerf").bounding_box()["y"]
+
+
+PAST_THE_EDGE = """() => [...document.querySelectorAll('#job *')].filter(each => !each.closest('svg, .run')).flatMap(each => [...each.getClientRects()])
+    .filter(box => box.right > innerWidth + 1).length"""
+
+
+def test_letters_twice_as_large_keep_the_job_on_the_screen(phone: Phone) -> None:
+    """Whoever sets them so reads every length: in the cut list each line says whether it is finished or rough."""
+    page = with_boathouse(phone)
+    page.evaluate("document.documentElement.style.fontSize = '200%'")
+
+    for view in ("Items", "Order", "Cut list", "Boards"):
+        turn_to(page, view)
+        assert (0, True) == (page.evaluate(PAST_THE_EDGE), page.evaluate("document.documentElement.scrollWidth <= innerWidth"))
+    turn_to(page, "Cut list")
+    assert page.locator("#cuts tbody td").first.evaluate("each => getComputedStyle(each, '::before').content") == '"Finished "'
