@@ -439,8 +439,8 @@ def test_a_job_needs_no_introduction(shop: Phone) -> None:
     assert page.get_by_text("to buy,").first.bounding_box()["y"] < page.locator("#job-kerf").bounding_box()["y"]
 
 
-PAST_THE_EDGE = """() => [...document.querySelectorAll('#job *')].filter(each => !each.closest('svg, .run')).flatMap(each => [...each.getClientRects()])
-    .filter(box => box.right > innerWidth + 1).length"""
+PAST_THE_EDGE = """() => [...document.querySelectorAll('#job *')].filter(each => !each.closest('svg, .run'))
+    .flatMap(each => [...each.getClientRects()]).filter(box => box.right > innerWidth + 1).length"""
 
 
 def test_letters_twice_as_large_keep_the_job_on_the_screen(phone: Phone) -> None:
