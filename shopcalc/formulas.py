@@ -12,7 +12,7 @@ from quicktions import Fraction
 from sympy.printing.jscode import JavascriptCodePrinter
 from sympy.printing.pycode import PythonCodePrinter
 
-from shopcalc.portable import choose, laying, moisture, rows, snap, turning
+from shopcalc.portable import choose, layout, moisture, rows, snap, turning
 from shopcalc.terms import CONSTANTS, METHODS, TURNING, WHOLE, forbidden
 
 # An expression, a condition, or a list of them; SymPy has no types to say so.
@@ -166,7 +166,7 @@ _NAMES = {
     "Fraction": Fraction,
     **{name: getattr(turning, name) for name in (*TURNING.values(), "root")},
     **{
-        each.__name__: next(getattr(module, each.__name__) for module in (choose, laying, moisture, rows) if hasattr(module, each.__name__))
+        each.__name__: next(getattr(module, each.__name__) for module in (choose, layout, moisture, rows) if hasattr(module, each.__name__))
         for each in METHODS
     },
     **{name: getattr(snap, name) for name in (*WHOLE.values(), "above", "at_least", "same", "larger", "smaller", "magnitude")},

@@ -1,9 +1,9 @@
 """Decides everything a card says, as strings, truths and lists that the templates only put in their places."""
 
+from shopcalc.portable.bars import laid_layouts, shown_boards
 from shopcalc.portable.bench import FINEST, division_of, inner_benches, is_stopped
 from shopcalc.portable.cuts import shown_parts
 from shopcalc.portable.form import change_label
-from shopcalc.portable.laying import laid_layouts, shown_boards
 from shopcalc.portable.links import shown_onwards
 from shopcalc.portable.naming import case_key, line_key
 from shopcalc.portable.pictures import draw_picture

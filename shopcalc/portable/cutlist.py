@@ -5,7 +5,7 @@ from shopcalc.portable.card import shown_stops
 from shopcalc.portable.cuts import shown_part, worked_parts
 from shopcalc.portable.job import nth_line
 from shopcalc.portable.jobform import is_wordless
-from shopcalc.portable.laying import each_part
+from shopcalc.portable.layout import each_part
 from shopcalc.portable.listed import read_boards, read_stock
 from shopcalc.portable.order import job_shop, work_job
 from shopcalc.portable.own import read_setting, read_size

@@ -1,9 +1,9 @@
 """What a job says to a script and to a spreadsheet: its data for JSON, and its cut list as CSV."""
 
+from shopcalc.portable.bars import layout_data
 from shopcalc.portable.buying import bill_of, bought_rows
 from shopcalc.portable.cutlist import solve_cuts, solve_job
 from shopcalc.portable.jobview import warnings_of
-from shopcalc.portable.laying import layout_data
 from shopcalc.portable.order import job_shop
 from shopcalc.portable.passing import faces_of, pieces_of
 from shopcalc.portable.ticks import changed_since, spread_of

@@ -1,7 +1,7 @@
 """What the page of a job says of its wood: what to buy, what to rip, and each section on its boards."""
 
+from shopcalc.portable.bars import cuts_in_words, length_said, named_size, shown_boards
 from shopcalc.portable.buying import bill_of, bought_rows
-from shopcalc.portable.laying import cuts_in_words, length_said, named_size, shown_boards
 from shopcalc.portable.sentences import unbroken
 from shopcalc.portable.snap import same
 from shopcalc.portable.wood import ripped_from, waste_of, whole_boards

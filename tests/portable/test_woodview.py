@@ -4,7 +4,7 @@ import json
 from typing import Any
 
 from shopcalc import exact
-from shopcalc.portable.laying import words_on
+from shopcalc.portable.bars import words_on
 
 from .test_cutlist import boards, slats
 from .test_jobview import asked
