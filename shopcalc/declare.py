@@ -17,7 +17,7 @@ import sympy
 
 from shopcalc.drawing import Picture, Shape
 from shopcalc.formulas import Formula
-from shopcalc.portable.writing import TAPES
+from shopcalc.portable.measures.writing import TAPES
 from shopcalc.proving import (
     fault_of_card,
     fault_of_formula,

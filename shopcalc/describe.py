@@ -11,7 +11,7 @@ import sympy
 
 from shopcalc.declare import Setup
 from shopcalc.drawing import Shape
-from shopcalc.portable.own import OWN_RUNS
+from shopcalc.portable.jobs.own import OWN_RUNS
 from shopcalc.records import RUNS, STAGES, Check, Input, Line, Operation, Part, Result, symbols_of
 from shopcalc.terms import constant_of, is_row
 from shopcalc.whole import lines_of

@@ -13,7 +13,7 @@ from shopcalc.describe import describe, describe_runs
 from shopcalc.formulas import compile_exact
 from shopcalc.numbers import NUMBERS
 from shopcalc.portable.answer import name_at, respond, respond_document
-from shopcalc.portable.jobform import DEEPEST
+from shopcalc.portable.jobs.jobform import DEEPEST
 from shopcalc.records import STAGES, STANDS
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.reference.lumber import dressed_sizes

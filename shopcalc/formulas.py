@@ -12,7 +12,8 @@ from quicktions import Fraction
 from sympy.printing.jscode import JavascriptCodePrinter
 from sympy.printing.pycode import PythonCodePrinter
 
-from shopcalc.portable import choose, layout, moisture, rows, snap, turning
+from shopcalc.portable.arithmetic import choose, moisture, rows, snap, turning
+from shopcalc.portable.wood import layout
 from shopcalc.terms import CONSTANTS, METHODS, TURNING, WHOLE, forbidden
 
 # An expression, a condition, or a list of them; SymPy has no types to say so.

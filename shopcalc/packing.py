@@ -1,7 +1,7 @@
 """Packs the setups for the phone as small as they go; `static/brain.js` unpacks them.
 
 What follows from something else is not sent: the keys of formulas and the names of values follow from a card's data
-(`portable/naming.py`), what most lines say from `USUAL`, which word stands where from `KEYS`.
+(`portable/cards/naming.py`), what most lines say from `USUAL`, which word stands where from `KEYS`.
 """
 
 import json
@@ -11,7 +11,7 @@ from typing import Any
 from shopcalc.declare import Setup
 from shopcalc.describe import describe
 from shopcalc.formulas import print_phone
-from shopcalc.portable.naming import short_name, value_names
+from shopcalc.portable.cards.naming import short_name, value_names
 
 # What most lines of a card say of themselves; the phone is sent the rest.
 USUAL: dict[str, dict[str, Any]] = {

@@ -7,14 +7,11 @@ import ast
 import base64
 import hashlib
 import json
-import pkgutil
 from collections.abc import Mapping
 from functools import cache
-from importlib import import_module
 from pathlib import Path
 from typing import Any
 
-import shopcalc.portable
 from shopcalc import __version__, files
 from shopcalc.catalogue import setups
 from shopcalc.declare import Setup
@@ -85,15 +82,16 @@ MANIFEST: dict[str, Any] = {
 }
 
 
-def portable_modules() -> list[str]:
-    """The names of the portable modules."""
-    return sorted(each.name for each in pkgutil.iter_modules(shopcalc.portable.__path__))
+@cache
+def portable_modules() -> dict[str, Path]:
+    """The files of the portable modules of all rooms, by the names of the modules, in their order: no two have one name."""
+    found = [path for path in (files.PACKAGE / "portable").rglob("*.py") if path.stem != "__init__"]
+    return {path.stem: path for path in sorted(found, key=lambda path: path.stem)}
 
 
 def portable_source(name: str) -> ast.Module:
     """A portable module without imports, docstrings and annotations: in the bundle all names are of one scope."""
-    path = Path(str(import_module(f"shopcalc.portable.{name}").__file__))
-    tree = ast.parse(path.read_text("utf-8"))
+    tree = ast.parse(portable_modules()[name].read_text("utf-8"))
     tree.body = [each for each in tree.body if not isinstance(each, (ast.Import, ast.ImportFrom)) and not _is_text(each)]
     for node in ast.walk(tree):
         if isinstance(node, ast.FunctionDef) and _is_text(node.body[0]):

@@ -7,8 +7,8 @@ from collections.abc import Collection, Mapping
 import sympy
 
 from shopcalc.numbers import NUMBERS
-from shopcalc.portable.work import SHOP_NAMES, read_entry, starting_text
-from shopcalc.portable.writing import TAPES, USUAL_TAPE
+from shopcalc.portable.cards.work import SHOP_NAMES, read_entry, starting_text
+from shopcalc.portable.measures.writing import TAPES, USUAL_TAPE
 from shopcalc.records import ROUNDINGS, STANDS, Input, Result
 from shopcalc.reference.cautions import CAUTIONS
 from shopcalc.terms import constant_of, forbidden

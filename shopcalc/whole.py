@@ -9,7 +9,7 @@ import sympy
 from shopcalc.drawing import Picture
 from shopcalc.formulas import Formula
 from shopcalc.numbers import NUMBERS
-from shopcalc.portable.parsing import read_length
+from shopcalc.portable.measures.parsing import read_length
 from shopcalc.records import LITERAL, QUOTED, Line, Part, Result, symbols_of
 from shopcalc.units import is_shown, length_factors
 
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 def formulas_of(setup: "Setup") -> dict[str, Formula]:
     """Every expression of a setup, by key: `fence`, `when fence`, `check weak`, `step 2`, `shape 0 3`.
 
-    The phone makes the same keys in the same order from a card's data, in `portable/naming.py`.
+    The phone makes the same keys in the same order from a card's data, in `portable/cards/naming.py`.
     """
     found: dict[str, Formula] = {}
     for result in setup.results.values():

@@ -1,4 +1,4 @@
-// Keeps what an entry means when bare numbers change their unit. It is the grammar of `portable/parsing.py` and `listed.py` as
+// Keeps what an entry means when bare numbers change their unit. It is the grammar of `portable/measures/parsing.py` and `listed.py` as
 // far as a unit needs it; a test holds the two against each other.
 
 // When bare numbers change their unit, those that stand in the form keep theirs: 1 3/8 becomes 1 3/8 in.

@@ -12,8 +12,8 @@ from py_mini_racer import MiniRacer
 
 from shopcalc import exact
 from shopcalc.numbers import NUMBERS
-from shopcalc.portable.bench import read_and_set
-from shopcalc.portable.work import read_shop
+from shopcalc.portable.cards.bench import read_and_set
+from shopcalc.portable.cards.work import read_shop
 from shopcalc.units import length_factors
 
 # JSON has no NaN, no Infinity and no undefined, and would hide all three.

@@ -4,8 +4,8 @@ import random
 from typing import Any
 
 from shopcalc import exact
-from shopcalc.portable.job import read_job
-from shopcalc.portable.order import work_job
+from shopcalc.portable.jobs.job import read_job
+from shopcalc.portable.jobs.order import work_job
 
 from .typed import query
 

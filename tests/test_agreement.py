@@ -10,9 +10,9 @@ from py_mini_racer import MiniRacer
 
 from shopcalc import exact
 from shopcalc.catalogue import setups
-from shopcalc.portable.bench import read_and_set
-from shopcalc.portable.operations import worked_operations
-from shopcalc.portable.work import read_shop
+from shopcalc.portable.cards.bench import read_and_set
+from shopcalc.portable.cards.work import read_shop
+from shopcalc.portable.jobs.operations import worked_operations
 from shopcalc.records import Result, symbols_of
 from shopcalc.render import render
 

@@ -14,9 +14,9 @@ import pytest
 from shopcalc import exact
 from shopcalc.catalogue import setups
 from shopcalc.drawing import Shape
-from shopcalc.portable.bench import is_stopped, read_and_set
-from shopcalc.portable.pictures import draw_picture, fit, place_shape
-from shopcalc.portable.work import read_shop
+from shopcalc.portable.cards.bench import is_stopped, read_and_set
+from shopcalc.portable.cards.pictures import draw_picture, fit, place_shape
+from shopcalc.portable.cards.work import read_shop
 
 from .helpers import bench_of
 from .published.slabs import Polygon, area, build, overlap

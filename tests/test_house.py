@@ -129,12 +129,29 @@ def developers() -> str:
     return (files.PACKAGE.parent / "DEVELOPERS.md").read_text("utf-8")
 
 
-def test_every_portable_module_has_its_place_in_the_map() -> None:
-    """The table of rooms names each once."""
-    rooms = developers().split("### The rooms of `portable/`")[1].split("###")[0]
-    named = re.findall(r"`(\w+)`", rooms)
+# The rooms of portable code, from numbers to pages.
+ROOMS = ["arithmetic", "measures", "wood", "cards", "jobs", "answer"]
 
-    assert sorted(path.stem for path in MODULES if path.parts[0] == "portable" and path.stem != "__init__") == sorted(named)
+
+@pytest.mark.parametrize("path", [path for path in MODULES if path.parts[0] == "portable"], ids=str)
+def test_a_room_imports_only_from_rooms_before_it(path: Path) -> None:
+    """Whoever reads a card need not know of jobs, nor of cards whoever lays boards."""
+    own = ROOMS.index(path.with_suffix("").parts[1])
+
+    assert [] == [each for each in imported(path) if ROOMS.index(each.split(".")[1]) > own]
+
+
+def test_every_portable_module_has_its_place_in_the_map() -> None:
+    """The table of rooms names each once, in its room."""
+    table = developers().split("### The rooms of `portable/`")[1].split("###")[0]
+    rows = dict(re.findall(r"^\| `?([\w ]+?)/?`? \| (.+) \|$", table, re.MULTILINE))
+    rows["answer"] = rows.pop("over them all")
+    del rows["room"]
+
+    assert list(rows) == ROOMS
+    for room, named in rows.items():
+        files_of_room = [path.stem for path in MODULES if path.parts[:2] in (("portable", room), ("portable", f"{room}.py"))]
+        assert sorted(re.findall(r"`(\w+)`", named)) == sorted(files_of_room)
 
 
 def test_every_script_of_ours_has_its_place_in_the_table() -> None:

@@ -9,10 +9,10 @@ import pytest
 from py_mini_racer import MiniRacer
 
 from shopcalc import files
-from shopcalc.portable.listed import read_lengths, read_pieces, read_stock
-from shopcalc.portable.parsing import read_length, read_temperature
-from shopcalc.portable.work import BARE_UNITS
-from shopcalc.portable.writing import TAPES, USUAL_TAPE
+from shopcalc.portable.cards.work import BARE_UNITS
+from shopcalc.portable.measures.listed import read_lengths, read_pieces, read_stock
+from shopcalc.portable.measures.parsing import read_length, read_temperature
+from shopcalc.portable.measures.writing import TAPES, USUAL_TAPE
 from shopcalc.web import LARGEST_JOB
 
 from .helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS

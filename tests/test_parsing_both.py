@@ -9,8 +9,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from py_mini_racer import MiniRacer
 
-from shopcalc.portable.parsing import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
-from shopcalc.portable.writing import decimal_text, feet_text, fraction_text
+from shopcalc.portable.measures.parsing import read_angle, read_count, read_length, read_percent, read_sum, read_temperature
+from shopcalc.portable.measures.writing import decimal_text, feet_text, fraction_text
 
 from .helpers import INCH_SHOP, MM_SHOP, NUMBERS, UNITS, run, unlike
 

@@ -8,7 +8,7 @@ import random
 from fractions import Fraction
 from typing import Any
 
-from shopcalc.portable.parsing import read_length
+from shopcalc.portable.measures.parsing import read_length
 
 from .helpers import INCH_SHOP, NUMBERS, UNITS
 

@@ -5,19 +5,19 @@ render (or the data to send) and the HTTP status. A page asks for its parts agai
 `answer`, the settings at once at every key, then the `sheet`, all that is read when the fingers rest.
 """
 
-from shopcalc.portable.bars import laid_layouts, layout_data, shown_boards
-from shopcalc.portable.bench import inner_benches, read_and_set
-from shopcalc.portable.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps, shown_trial
-from shopcalc.portable.cuts import PART_NUMBERS, shown_part, worked_parts
-from shopcalc.portable.form import grouped, input_fields, tape_options
-from shopcalc.portable.job import joins_jobs, read_job
-from shopcalc.portable.jobdata import cut_list_csv, job_data
-from shopcalc.portable.jobview import job_view
-from shopcalc.portable.links import encoded, shop_query, with_parts, with_shop
-from shopcalc.portable.shop import shop_fields
-from shopcalc.portable.snap import nearest_of
-from shopcalc.portable.work import SHOP_NAMES, read_shop, shop_faults
-from shopcalc.portable.writing import millimetres
+from shopcalc.portable.arithmetic.snap import nearest_of
+from shopcalc.portable.cards.bars import laid_layouts, layout_data, shown_boards
+from shopcalc.portable.cards.bench import inner_benches, read_and_set
+from shopcalc.portable.cards.card import show_answer, show_sheet, shown_checks, shown_corrections, shown_steps, shown_trial
+from shopcalc.portable.cards.cuts import PART_NUMBERS, shown_part, worked_parts
+from shopcalc.portable.cards.form import grouped, input_fields, tape_options
+from shopcalc.portable.cards.links import encoded, shop_query, with_parts, with_shop
+from shopcalc.portable.cards.shop import shop_fields
+from shopcalc.portable.cards.work import SHOP_NAMES, read_shop, shop_faults
+from shopcalc.portable.jobs.job import joins_jobs, read_job
+from shopcalc.portable.jobs.jobdata import cut_list_csv, job_data
+from shopcalc.portable.jobs.jobview import job_view
+from shopcalc.portable.measures.writing import millimetres
 
 PARTS = ["answer", "sheet", "rest"]
 WHAT_IT_IS = "Machine settings for joinery, in the fraction on your tape. Works with no signal."

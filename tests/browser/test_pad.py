@@ -2,7 +2,7 @@
 
 import pytest
 
-from shopcalc.portable.tape import INCH_WIDE
+from shopcalc.portable.cards.tape import INCH_WIDE
 
 from .jobs import turn_to, with_boathouse
 from .phone import borrowed, readout, ready, until

@@ -15,7 +15,7 @@ from py_mini_racer import MiniRacer
 from shopcalc import files, phone
 from shopcalc.script import compiled, joined
 
-MODULES = phone.portable_modules()
+MODULES = list(phone.portable_modules())
 
 NODES = (
     ast.Module, ast.FunctionDef, ast.arguments, ast.arg, ast.Import, ast.ImportFrom, ast.alias, ast.Expr,
@@ -34,7 +34,7 @@ METHODS = {"append", "endswith", "find", "insert", "join", "keys", "lower", "pop
 @cache
 def tree(module: str) -> ast.Module:
     """A module as it stands in its file."""
-    return ast.parse((files.PACKAGE / "portable" / f"{module}.py").read_text("utf-8"))
+    return ast.parse(phone.portable_modules()[module].read_text("utf-8"))
 
 
 def found(module: str, *kinds: type) -> Iterator[ast.AST]:

@@ -16,7 +16,7 @@ import numpy as np
 import pytest
 from scipy.optimize import Bounds, LinearConstraint, milp
 
-from shopcalc.portable.boards import lay_parts
+from shopcalc.portable.wood.boards import lay_parts
 
 from .asking import results_of
 

@@ -9,7 +9,7 @@ from fractions import Fraction
 import pytest
 
 from shopcalc.exact import world
-from shopcalc.portable.parsing import read_length
+from shopcalc.portable.measures.parsing import read_length
 from shopcalc.units import length_factors
 
 from .asking import ask

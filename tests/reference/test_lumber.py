@@ -6,7 +6,7 @@ from fractions import Fraction
 import pytest
 
 from shopcalc import exact
-from shopcalc.portable.woodview import dressed_name
+from shopcalc.portable.jobs.woodview import dressed_name
 from shopcalc.reference.lumber import THICKNESSES, WIDTHS, dressed_sizes
 
 from ..helpers import NUMBERS

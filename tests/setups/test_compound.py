@@ -4,8 +4,8 @@ import re
 
 import pytest
 
-from shopcalc.portable.operations import worked_operations
-from shopcalc.portable.pictures import draw_picture
+from shopcalc.portable.cards.pictures import draw_picture
+from shopcalc.portable.jobs.operations import worked_operations
 
 from ..helpers import bench_of
 from ..published.asking import ask, texts_of

@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from shopcalc.portable.links import shown_onwards
+from shopcalc.portable.cards.links import shown_onwards
 
 from ..helpers import bench_of, close, exactly, raised, value, worked
 

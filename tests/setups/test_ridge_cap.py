@@ -6,7 +6,7 @@ import math
 import pytest
 
 from shopcalc import exact
-from shopcalc.portable.operations import worked_operations
+from shopcalc.portable.jobs.operations import worked_operations
 
 from ..helpers import bench_of, close, raised, value, worked
 

@@ -5,7 +5,7 @@ from typing import Any
 import pytest
 
 from shopcalc.catalogue import setups
-from shopcalc.portable.operations import worked_operations
+from shopcalc.portable.jobs.operations import worked_operations
 
 from ..helpers import bench_of
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from shopcalc.portable.pictures import draw_picture
+from shopcalc.portable.cards.pictures import draw_picture
 
 from ..helpers import bench_of
 from ..published.asking import ask, results_of, texts_of

@@ -2,7 +2,7 @@
 
 import pytest
 
-from shopcalc.portable.rows import MOST_MARKS
+from shopcalc.portable.arithmetic.rows import MOST_MARKS
 
 from ..helpers import value, worked
 from ..published.asking import ask, results_of, texts_of

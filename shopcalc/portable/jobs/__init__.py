@@ -1,0 +1,1 @@
+"""A job: its document, its order of work and cut list, and its pages."""

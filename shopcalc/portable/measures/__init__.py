@@ -1,0 +1,1 @@
+"""Measures as a person types, reads and says them."""

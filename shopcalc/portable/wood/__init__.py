@@ -1,0 +1,1 @@
+"""Parts laid on boards, and what to buy for a whole job."""
