@@ -234,23 +234,24 @@ setup.run("crosscut", cap_length, parts=_boards)
 setup.run("rip", wide_rip, parts=("Wide cap board", "Cap board"))
 setup.run("rip", narrow_rip, parts=("Narrow cap board",))
 setup.operation("tilt", "rip", "Blade tilt, on scrap", edge_bevel, face="Flat on the table.", reading=measured_bevel, when=_tilted)
-for _part, _board, _inside, _outside in (
-    ("Wide cap board", "the wide board", wide_inside, wide_outside),
-    ("Narrow cap board", "the narrow board", narrow_inside, narrow_outside),
-    ("Cap board", "both boards", wide_inside, wide_outside),
+# mitred, the outside face is the longer at every peak
+for _board, _part, _up, _fence, _way in (
+    ("wide", "Wide cap board", "Inside", wide_outside, wide_inside > wide_outside),
+    ("wide", "Wide cap board", "Outside", wide_inside, wide_inside <= wide_outside),
+    ("narrow", "Narrow cap board", "Inside", narrow_outside, narrow_inside > narrow_outside),
+    ("narrow", "Narrow cap board", "Outside", narrow_inside, narrow_inside <= narrow_outside),
+    ("both", "Cap board", "Outside", wide_inside, _mitred),
 ):
-    _name = _board.split()[-2]
-    for _up, _fence, _way in (("Inside", _outside, _inside > _outside), ("Outside", _inside, _inside <= _outside)):
-        setup.operation(
-            f"{_name}_{_up.lower()}_up",
-            "rip",
-            f"Bevel {_board}",
-            edge_bevel,
-            ("Fence to blade, at the table", _fence),
-            face=f"{_up} face up, lower edge to the fence. The blade leans away from it.",
-            parts=[_part],
-            when=And(_tilted, _way),
-        )
+    setup.operation(
+        f"{_board}_{_up.lower()}_up",
+        "rip",
+        "Bevel both boards" if _board == "both" else f"Bevel the {_board} board",
+        edge_bevel,
+        ("Fence to blade, at the table", _fence),
+        face=f"{_up} face up, lower edge to the fence. The blade leans away from it.",
+        parts=[_part],
+        when=And(_tilted, _way),
+    )
 for _to_fence, _way in (("Inside", wide_inside > wide_outside), ("Outside", wide_inside < wide_outside)):
     setup.operation(
         f"on_edge_{_to_fence.lower()}",

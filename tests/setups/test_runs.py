@@ -66,7 +66,7 @@ STAGES = {
     "rip": {
         "bevel/bevel", "frame/rip_stile", "frame/rip_top_rail", "frame/rip_mid_rail", "frame/rip_bottom_rail", "ridge-cap/rip_wide_rip",
         "ridge-cap/rip_narrow_rip", "ridge-cap/tilt", "ridge-cap/wide_inside_up", "ridge-cap/wide_outside_up", "ridge-cap/narrow_inside_up",
-        "ridge-cap/narrow_outside_up", "ridge-cap/both_inside_up", "ridge-cap/both_outside_up",
+        "ridge-cap/narrow_outside_up", "ridge-cap/both_outside_up",
         "ridge-cap/on_edge_inside", "ridge-cap/on_edge_outside", "slats/rip_slat",
         "sill/front", "slats/spacer_spacer", "wood-movement/spacer_gap_at_fitting",
     },
