@@ -30,7 +30,7 @@ async function start() {
   await fetchRest();
   import('/static/units.js').catch(() => {});
   if (document.querySelector('[hx-get]')) loadHtmx();
-  const others = [loadHand(), import('/static/memory.js'), import(document.getElementById('job') ? '/static/job.js' : '/static/jobs.js')];
+  const others = [loadHand(), import('/static/memory.js'), import(document.getElementById('job') ? '/static/job.js' : '/static/item.js')];
   // the copy for no signal can wait until the hand is served, and a script that does not come does not hold it up
   await Promise.allSettled(others);
   if (!waits) keepWorker();

@@ -3,9 +3,10 @@ import { count_refused, enter, fill_in, put_back, take_out } from '/editing.js';
 import { BUSY, WAIT, during } from './answers.js';
 import { byId, isStatic, make, show } from './elements.js';
 import { LAST, blank, change, everyJob, forget, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
+import { CARRIES, LARGEST, beginCopy, download, fileName, linkTo, unpacked } from './sending.js';
 import { endsHere } from './taps.js';
 
-const MOST_TRIES = 20, LONGEST_WAIT = 30000, LONGEST_PRESS = 3000, REST = 900, VIEW = 'shopcalc.view', LARGEST = 1000000, TOO_LARGE = 413, NAMELESS = 'Job', CARRIES = '#job=';
+const MOST_TRIES = 20, LONGEST_WAIT = 30000, LONGEST_PRESS = 3000, REST = 900, VIEW = 'shopcalc.view', TOO_LARGE = 413, NAMELESS = 'Job';
 const page = byId('job'), work = byId('work');
 
 // A static host answers no job: its worker does, which a first visit is still installing. It is waited for once, and not by a
@@ -290,29 +291,6 @@ async function takeIn(text, from) {
   return true;
 }
 
-async function packed(text) {
-  const bytes = new Uint8Array(await new Response(new Blob([text]).stream().pipeThrough(new CompressionStream('deflate-raw'))).arrayBuffer());
-  return btoa(Array.from(bytes, byte => String.fromCharCode(byte)).join('')).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
-}
-
-async function unpacked(code) {
-  const bytes = Uint8Array.from(atob(code.replaceAll('-', '+').replaceAll('_', '/')), mark => mark.charCodeAt(0));
-  const reader = new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw')).pipeThrough(new TextDecoderStream()).getReader();
-  let text = '';
-  for (let part = await reader.read(); !part.done && text.length <= LARGEST; part = await reader.read()) text += part.value;
-  return text;
-}
-
-const linkTo = async job => `${location.origin}/job${CARRIES}${await packed(JSON.stringify(job))}`;
-
-function download(text, name, type) {
-  const link = make('a', { href: URL.createObjectURL(new Blob([text], { type })), download: name });
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
-}
-
-const fileName = (job, ending) => `${job.title.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '').toLowerCase() || 'job'}.${ending}`;
-
 async function showCode(job) {
   const link = await linkTo(job), drawer = await import('./vendor/uqr-0.1.2.mjs').catch(() => null);
   if (!drawer) return say('The code needs a signal the first time.');
@@ -325,22 +303,6 @@ async function showCode(job) {
     byId('job-code').scrollIntoView({ block: 'nearest' });
   } catch {
     say('This job is too large for a code. Send it as a file or a link.');
-  }
-}
-
-// Safari copies at the tap or not at all: the job is still being read then, and what is copied is a promise of its link.
-function beginCopy(coming) {
-  const coded = coming.then(job => job && linkTo(job));
-  return { coded, copied: takesLink(coded) };
-}
-
-async function takesLink(coded) {
-  const asBlob = link => link ? new Blob([link], { type: 'text/plain' }) : Promise.reject(new Error('there is no job to copy'));
-  try {
-    await navigator.clipboard.write([new ClipboardItem({ 'text/plain': coded.then(asBlob) })]);
-    return true;
-  } catch {
-    return false;
   }
 }
 

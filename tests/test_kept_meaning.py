@@ -145,10 +145,10 @@ def test_the_scripts_leave_unsaid_the_tape_that_is_usual() -> None:
     """An address without a tape means the same to the pages and to what answers it."""
     assert f"USUAL_TAPE = '{USUAL_TAPE}'" in files.static_text("elements.js")
     assert not [
-        name for name in ("memory.js", "jobs.js", "job.js") if f"'{USUAL_TAPE}'" in files.static_text(name).replace(str(TAPES).replace('"', "'"), "")
+        name for name in ("memory.js", "jobs.js", "item.js", "job.js") if f"'{USUAL_TAPE}'" in files.static_text(name).replace(str(TAPES).replace('"', "'"), "")
     ]
 
 
 def test_the_page_takes_in_as_large_a_job_as_the_server() -> None:
     """A larger one is refused where it is opened, and not after it has been sent."""
-    assert f"LARGEST = {LARGEST_JOB}," in files.static_text("job.js")
+    assert f"LARGEST = {LARGEST_JOB}," in files.static_text("sending.js")
