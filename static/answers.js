@@ -2,7 +2,7 @@
 import { show } from './elements.js';
 import { redraw } from './redraw.js';
 
-const HTMX = '/static/vendor/htmx-2.0.11.min.js', LONGEST_WAIT = 10000;
+const HTMX = '/static/vendor/htmx-2.0.11.min.js', LONGEST_WAIT = 10000, LONGEST_SILENCE = 2000;
 // A server that lays other boards says so, and is asked again.
 export const BUSY = 503, WAIT = 3000;
 const form = () => document.getElementById('inputs');
@@ -66,7 +66,27 @@ function beforeSwap(event) {
 }
 
 // The settings are asked for at every key, and by hand: what htmx tells about each request takes, at a phone's
-// speed, as long as drawing them.
+// speed, as long as drawing them. So does the request itself, where there is a worker to be asked by a message.
+function askWorker(worker, path, pairs) {
+  const { port1, port2 } = new MessageChannel();
+  return new Promise(done => {
+    const silent = setTimeout(done, LONGEST_SILENCE);
+    port1.onmessage = ({ data }) => {
+      clearTimeout(silent);
+      done(data);
+    };
+    worker.postMessage({ path, pairs }, [port2]);
+  });
+}
+
+async function answerTo(entries, signal) {
+  const path = entries.getAttribute('action'), pairs = Array.from(new FormData(entries)), worker = navigator.serviceWorker?.controller;
+  const told = worker && await askWorker(worker, path, pairs);
+  if (told) return told;
+  const response = await fetch(`${path}?${new URLSearchParams(pairs)}`, { headers: { 'HX-Target': 'answer' }, signal });
+  return { status: response.status, part: response.headers.get('X-Part'), body: await response.text() };
+}
+
 let asking = new AbortController(), failedAt = -1;
 
 async function askAnswer(entries) {
@@ -75,14 +95,12 @@ async function askAnswer(entries) {
   asking = new AbortController();
   const { signal } = asking, waited = setTimeout(() => asked === keys && asking.abort(), LONGEST_WAIT);
   try {
-    const query = new URLSearchParams(new FormData(entries));
-    const response = await fetch(`${entries.getAttribute('action')}?${query}`, { headers: { 'HX-Target': 'answer' }, signal });
-    const text = await response.text();
+    const { status, part, body } = await answerTo(entries, signal);
     if (asked !== keys) return;
-    if (response.status === BUSY) return askLater('answer');
-    if (response.headers.get('X-Part') !== 'answer') throw new Error('not an answer');
+    if (status === BUSY) return askLater('answer');
+    if (part !== 'answer') throw new Error('not an answer');
     inPlace(() => {
-      redraw(document.getElementById('answer'), text);
+      redraw(document.getElementById('answer'), body);
       answered('answer');
     });
   } catch {

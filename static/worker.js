@@ -7,8 +7,11 @@ const STYLE_LINK = TEMPLATES.style.trim(), STYLE_HELD = `<style>${STYLE}</style>
 
 self.addEventListener('install', event => event.waitUntil(keepFiles()));
 self.addEventListener('activate', event => event.waitUntil(takeOver()));
-self.addEventListener('message', event => {
-  if (event.data === 'use-newer') self.skipWaiting();
+self.addEventListener('message', ({ data, ports: [port] }) => {
+  if (data === 'use-newer') return self.skipWaiting();
+  // the settings of a card, at every key of a page
+  const { status, part, body } = answer(data.path, data.pairs, 'answer');
+  port.postMessage({ status, part, body });
 });
 self.addEventListener('fetch', event => {
   const url = new URL(event.request.url);

@@ -145,7 +145,9 @@ def test_the_scripts_leave_unsaid_the_tape_that_is_usual() -> None:
     """An address without a tape means the same to the pages and to what answers it."""
     assert f"USUAL_TAPE = '{USUAL_TAPE}'" in files.static_text("elements.js")
     assert not [
-        name for name in ("memory.js", "jobs.js", "item.js", "job.js") if f"'{USUAL_TAPE}'" in files.static_text(name).replace(str(TAPES).replace('"', "'"), "")
+        name
+        for name in ("memory.js", "jobs.js", "item.js", "job.js")
+        if f"'{USUAL_TAPE}'" in files.static_text(name).replace(str(TAPES).replace('"', "'"), "")
     ]
 
 

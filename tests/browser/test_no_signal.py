@@ -92,6 +92,34 @@ def test_a_changed_entry_changes_the_answer(shop):
     until(page, "new URL(location).searchParams.get('stock') === '1 1/8'")
 
 
+ASKED = "() => performance.getEntriesByType('resource').filter(({ name }) => name.includes('/tenon?stock=1.5')).length"
+
+
+def test_the_worker_is_told_of_a_key_and_not_requested(shop):
+    """A request takes a phone as long again as the answer and its drawing; the sheet, which comes when the fingers rest, is one."""
+    page = shop.visit("/tenon")
+    wait_for_card(page)
+    page.evaluate(
+        "window.told = []; new MutationObserver(() => told.push(performance.now())).observe(document.querySelector('#answer'), { subtree: true, characterData: true })"
+    )
+    page.locator("#in-stock").fill("1.5")
+    readout(page).locator(".big .unseen", has_text="nine sixteenths").wait_for()
+
+    until(page, "performance.getEntriesByType('resource').some(({ name }) => name.includes('/tenon?stock=1.5'))")
+    assert (1, True) == (page.evaluate(ASKED), page.evaluate("told[0] < performance.getEntriesByType('resource').at(-1).responseEnd"))
+
+
+def test_a_worker_that_says_nothing_is_asked_by_a_request(shop):
+    """One that was ended in the middle of a message is started by it."""
+    page = shop.visit("/tenon")
+    wait_for_card(page)
+    page.evaluate("ServiceWorker.prototype.postMessage = () => {}")
+    page.locator("#in-stock").fill("1.5")
+
+    readout(page).locator(".big .unseen", has_text="nine sixteenths").wait_for()
+    assert 2 == page.evaluate(ASKED)
+
+
 def test_an_answer_of_the_same_shape_keeps_its_elements(shop):
     """Mostly only numbers change: what a finger or a screen reader is on stays where it is; where a stop comes all is drawn anew."""
     page = shop.visit("/tenon?stock=1+3/8&groove_width=5/16")
