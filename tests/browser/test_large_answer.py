@@ -130,7 +130,7 @@ def test_it_is_left_the_way_one_expects(page, leave):
 def test_an_answer_that_goes_takes_the_large_number_with_it(page):
     """An old number never stands over a new measurement: what cannot be answered closes the screen, and the card says so."""
     enlarge(page)
-    page.evaluate("() => { window.fetch = () => Promise.reject(new TypeError('no answer')); }")
+    page.evaluate("() => { ServiceWorker.prototype.postMessage = () => {}; window.fetch = () => Promise.reject(new TypeError('no answer')); }")
     page.evaluate("Object.assign(document.getElementById('in-stock'), { value: '1 1/8' }).dispatchEvent(new Event('input', { bubbles: true }))")
 
     large(page).wait_for(state="hidden")
