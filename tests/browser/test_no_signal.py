@@ -100,7 +100,9 @@ def test_the_worker_is_told_of_a_key_and_not_requested(shop):
     page = shop.visit("/tenon")
     wait_for_card(page)
     page.evaluate(
-        "window.told = []; new MutationObserver(() => told.push(performance.now())).observe(document.querySelector('#answer'), { subtree: true, characterData: true })"
+        """() => { window.told = [];
+        const seen = new MutationObserver(() => told.push(performance.now()));
+        seen.observe(document.querySelector('#answer'), { subtree: true, characterData: true }); }"""
     )
     page.locator("#in-stock").fill("1.5")
     readout(page).locator(".big .unseen", has_text="nine sixteenths").wait_for()
