@@ -70,11 +70,13 @@ function beforeSwap(event) {
 function askWorker(worker, path, pairs) {
   const { port1, port2 } = new MessageChannel();
   return new Promise(done => {
-    const silent = setTimeout(done, LONGEST_SILENCE);
-    port1.onmessage = ({ data }) => {
+    const told = ({ data = null }) => {
       clearTimeout(silent);
+      port1.close();
       done(data);
     };
+    const silent = setTimeout(told, LONGEST_SILENCE, {});
+    port1.onmessage = told;
     worker.postMessage({ path, pairs }, [port2]);
   });
 }

@@ -19,7 +19,7 @@ export function roomFor(answer) {
 // Once its place is past, the first setting stays in sight, with what forbids it and what the scrap says: the others
 // make way for what is measured, and leave their room behind, so that nothing moves under the finger.
 function fold(answer = readout()) {
-  if (!answer || root.classList.contains('padded')) return;
+  if (!answer || isPadded()) return;
   const isGone = title?.getBoundingClientRect().bottom < 0;
   root.classList.remove('past');
   root.style.removeProperty('--left');
@@ -29,4 +29,17 @@ function fold(answer = readout()) {
   root.style.setProperty('--left', `${whole - answer.offsetHeight}px`);
 }
 
+const isPadded = () => root.classList.contains('padded');
+// a frame later, as room that is made changes the answer's height
+const grown = new ResizeObserver(() => requestAnimationFrame(() => isPadded() || roomFor(readout())));
+
+// Another answer is put in the place of one: of what is folded away no size tells.
+function watch() {
+  grown.disconnect();
+  if (readout()) grown.observe(readout());
+}
+
 if (title) new IntersectionObserver(() => fold()).observe(title);
+const answer = document.getElementById('answer') ?? document.getElementById('work');
+if (answer) new MutationObserver(watch).observe(answer, { childList: true, subtree: answer.id === 'answer' });
+watch();

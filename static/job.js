@@ -1,5 +1,5 @@
 // The page of the jobs. What a job says is decided where every answer is: it is sent along, and comes back as a page.
-import { count_refused, enter, fill_in, put_back, take_out } from '/editing.js';
+import { count_refused, enter, fill_in, may_be_line, put_back, take_out } from '/editing.js';
 import { BUSY, WAIT, during } from './answers.js';
 import { byId, isStatic, make, show } from './elements.js';
 import { LAST, blank, change, everyJob, forget, hush, keepNew, others, read, recall, remember, say, unsaved } from './jobs.js';
@@ -174,7 +174,7 @@ async function fieldChanged(event, ended) {
   const entry = { ...field.dataset, value: field.value, checked: field.checked };
   // a count is one thing: half of it is none, and one that is none leaves it as it was
   const refused = isCount(field) ? count_refused(entry.value) : '';
-  if (refused) entry.value = field.defaultValue;
+  if (refused) entry.value = field.defaultValue || '1';
   writing = Promise.allSettled([writing, change(work.dataset.job, job => enter(job, entry))]).then(() => {});
   await writing;
   if (!ended) {
@@ -194,6 +194,7 @@ function beginNext(field) {
   const line = field.closest('.line');
   if (!line || line.nextElementSibling || !field.value) return;
   const next = line.cloneNode(true), place = Number(field.dataset.place) + 1;
+  if (!may_be_line(place)) return;
   next.querySelector('.note')?.remove();
   next.ariaLabel = line.ariaLabel.replace(/\d+$/, place + 1);
   for (const input of next.querySelectorAll('input')) {

@@ -252,7 +252,7 @@ function stepped(text, sign, inMm, division) {
   if (!text) return sign > 0 ? written(1, inMm ? 1 : division, inMm) : text;
   const inAll = () => `${text} ${sign > 0 ? '+' : '-'} 1${inMm ? '' : '/' + division} ${inMm ? 'mm' : 'in'}`;
   // nothing is less than nothing
-  if (!fits) return sign < 0 && Number(text) * (inMm ? 1 : division) < 1 ? text : inAll();
+  if (!fits) return sign < 0 && !head && Number(digits) * (inMm ? 1 : division) < 1 ? text : inAll();
   const under = inMm ? 10 ** (found[1].split('.')[1] ?? '').length : Number(found[3] || 1);
   const top = inMm ? Math.round(found[1] * under) : (found[1] || 0) * under + Number(found[2] || 0);
   const tick = inMm ? 1 : division, size = (top * tick + (plus === ' - ' ? -sign : sign) * under);
@@ -325,6 +325,3 @@ document.addEventListener('keydown', event => {
 document.addEventListener('click', ({ target }) => { if (touched && target.matches(LENGTHS) && target !== field) openAll(target); });
 document.addEventListener('htmx:afterRequest', followAnswer);
 addEventListener('resize', () => { if (field) keepInSight(); else roomFor(readout()); });
-// of what is there, since an answer is put in the place of another; a frame later, as room that is made changes its height
-const room = new ResizeObserver(() => requestAnimationFrame(() => { if (!field) roomFor(readout()); }));
-for (const id of ['answer', 'work']) if (byId(id)) room.observe(byId(id));

@@ -9,9 +9,7 @@ self.addEventListener('install', event => event.waitUntil(keepFiles()));
 self.addEventListener('activate', event => event.waitUntil(takeOver()));
 self.addEventListener('message', ({ data, ports: [port] }) => {
   if (data === 'use-newer') return self.skipWaiting();
-  // the settings of a card, at every key of a page
-  const { status, part, body } = answer(data.path, data.pairs, 'answer');
-  port.postMessage({ status, part, body });
+  port.postMessage(settingsOf(data));
 });
 self.addEventListener('fetch', event => {
   const url = new URL(event.request.url);
@@ -20,6 +18,16 @@ self.addEventListener('fetch', event => {
   if (event.request.method !== 'GET') return;
   event.respondWith([...KEPT, ...KEPT_LATER].includes(url.pathname) ? keptFile(event.request, url) : answerHere(event.request, url));
 });
+
+// The settings of a card, at every key of a page; what cannot be told is asked for by a request, which says why.
+function settingsOf({ path, pairs }) {
+  try {
+    const { status, part, body } = answer(path, pairs, 'answer');
+    return { status, part, body };
+  } catch {
+    return null;
+  }
+}
 
 // All or nothing: a version with half its files, or with some of another version's, is not installed.
 async function keepFiles() {

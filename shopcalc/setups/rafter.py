@@ -32,6 +32,7 @@ cap_inside = setup.length(
     "Ridge cap, inside face",
     "3 9/16",
     "From where the inside faces meet at the peak down to the lower edge: of a lapped cap, the narrow board's inside face.",
+    when=cap_thickness > 0,
 )
 
 # What to set

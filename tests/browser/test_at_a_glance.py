@@ -112,6 +112,22 @@ def test_past_its_place_the_answer_keeps_its_number_and_what_is_said_of_it(phone
     assert others.locator("li").last.is_visible()
 
 
+def test_another_answer_past_its_place_moves_nothing_on_the_way_back(phone):
+    """The rabbet by two cuts has two settings more to make way: their room is left behind as well."""
+    page = card(phone, "/rabbet")
+    stood = "() => Math.round(document.getElementById('in-stock').getBoundingClientRect().top + scrollY)"
+    page.evaluate("scrollTo({ top: 500, behavior: 'instant' })")
+    until(page, "document.documentElement.classList.contains('past')")
+    page.locator("#in-method").select_option("two cuts")
+    until(page, "document.querySelectorAll('#answer .others li').length === 3")
+    page.wait_for_timeout(100)
+    folded = page.evaluate(stood)
+    page.evaluate("scrollTo({ top: 60, behavior: 'instant' })")
+    until(page, "!document.documentElement.classList.contains('past')")
+
+    assert abs(page.evaluate(stood) - folded) <= 2
+
+
 def test_a_stop_stands_once_and_in_red(phone):
     """With what to change; a screen reader hears it once too."""
     page = card(phone, "/tenon?stock=1/4&groove_width=3/8")

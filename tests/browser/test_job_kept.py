@@ -131,6 +131,20 @@ def test_a_count_that_is_none_leaves_what_was_there_however_it_is_typed(shop: Ph
     assert 2 == kept(page)[0]["items"][1]["quantity"]
 
 
+def test_half_a_count_in_a_line_just_begun_is_one(shop: Phone) -> None:
+    """There is nothing that it was, and its first figure was not meant."""
+    page = job_page(shop)
+    page.get_by_role("button", name="New", exact=True).click()
+    turn_to(page, "Cut list")
+    page.locator("#parts-label-0").fill("Leg")
+    page.locator("#parts-count-0").focus()
+    page.keyboard.type("2.5")
+    page.keyboard.press("Tab")
+    page.get_by_text("“2.5” is no count").wait_for()
+
+    wait_until_kept(page, lambda job: (job["parts"][0]["label"], job["parts"][0]["count"]) == ("Leg", 1))
+
+
 def test_lines_are_typed_one_after_another_without_looking_up(shop: Phone) -> None:
     """By keys alone, and faster than the page is drawn: the next line is there before it is asked for."""
     page = job_page(shop)

@@ -122,6 +122,18 @@ def test_a_worker_that_says_nothing_is_asked_by_a_request(shop):
     assert 2 == page.evaluate(ASKED)
 
 
+def test_a_worker_that_cannot_tell_says_so_at_once(shop):
+    """The page goes on to a request: an old number must not stand for as long as a silence is waited for."""
+    page = shop.visit("/tenon")
+    wait_for_card(page)
+    told = page.evaluate(
+        """() => new Promise(done => { const { port1, port2 } = new MessageChannel(); port1.onmessage = ({ data }) => done(data);
+        navigator.serviceWorker.controller.postMessage({ path: null, pairs: null }, [port2]); })"""
+    )
+
+    assert told is None
+
+
 def test_an_answer_of_the_same_shape_keeps_its_elements(shop):
     """Mostly only numbers change: what a finger or a screen reader is on stays where it is; where a stop comes all is drawn anew."""
     page = shop.visit("/tenon?stock=1+3/8&groove_width=5/16")

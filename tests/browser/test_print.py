@@ -8,7 +8,7 @@ from pypdf import PdfReader
 
 from shopcalc.catalogue import setups
 
-from .phone import borrowed, wait_for_card
+from .phone import borrowed, until, wait_for_card
 
 pytestmark = pytest.mark.browser
 
@@ -102,6 +102,20 @@ def test_what_is_for_the_screen_stays_off_the_paper(phone):
 def test_a_card_of_usual_length_takes_one_sheet(phone, slug, paper):
     """Its cautions stand small, and its pictures are no larger than they need to be."""
     assert len(printed(phone, f"/{slug}", paper)) == 1
+
+
+def test_a_card_that_was_scrolled_is_printed_like_one_that_was_not(phone):
+    """What the answer leaves behind on the screen, where it has made way, leaves no band on paper."""
+    page = phone.visit("/tenon")
+    page.set_viewport_size({"width": 390, "height": 844})
+    until(page, "'hand' in document.documentElement.dataset")
+    page.evaluate("scrollTo({ top: 900, behavior: 'instant' })")
+    until(page, "document.documentElement.classList.contains('past')")
+    page.emulate_media(media="print")
+
+    assert page.evaluate("getComputedStyle(document.querySelector('.readout')).marginBottom") == "0px"
+    assert len(PdfReader(BytesIO(page.pdf(format="Letter", prefer_css_page_size=True))).pages) == 1
+    page.emulate_media(media="screen")
 
 
 def test_what_is_set_is_printed_larger_than_what_is_done(phone):

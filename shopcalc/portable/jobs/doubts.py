@@ -13,6 +13,7 @@ from shopcalc.portable.measures.writing import quoted
 
 APART = 64  # to a part in this of an inch two lengths are one, since what is typed over is rounded to a tape
 MEASURED = 500  # or in this, of a scrap that was measured: a joint is made to it
+LENGTHS_AGREED = 2  # for two slopes to be held against each other
 APART_BY_ANGLE = 20  # or in this of a degree two angles
 UNLIKE = 2  # parts of an inch: further apart, and one twice the other, two lengths are of two things
 
@@ -80,9 +81,9 @@ def nearest_doubts(pairs):
 def differences(source, target, carry):
     """All that two items say differently, and by how much together; and whether anything they say is `alike`."""
     found = [compared(source, target, carried) for carried in carry]
-    # both sides of a roof have their pitch: the rafter of one agrees with its own
-    agreed = [one["of"] for one in found if one["alike"] and len(one["sides"]) == 0]
-    doubts = [one["sides"] for one in found if len(one["sides"]) > 0 and one["of"] not in agreed]
+    # two slopes are any two slopes, unless all else says that they are of one thing
+    agreed = len([one for one in found if one["alike"] and len(one["sides"]) == 0])
+    doubts = [one["sides"] for one in found if len(one["sides"]) > 0 and (agreed >= LENGTHS_AGREED or not one["is_angle"])]
     off = 0
     for doubt in doubts:
         off = off + doubt[0]["off"]
@@ -95,26 +96,31 @@ def is_unlike(one, other):
 
 
 def compared(each, other, carried):
-    """What two items say of what one carries to the other as `sides`, where that is not the same; whether it is `alike`, and `of` what it is said."""
+    """What two items say of what one carries to the other as `sides`, where that is not the same; whether it is a length that is `alike`."""
     mine = each["found"]["benches"][0]
     theirs = other["found"]["benches"][0]
     name = carried[0]
     declared = input_of(other["about"], name)
-    sources = [source[0] for source in carried[1] if source[0] in mine["known"] and not any_in(source[1], mine["raised"])]
-    if len(sources) == 0 or declared["kind"] not in ["length", "angle"] or name not in theirs["known"]:
-        return {"sides": [], "alike": False, "of": ""}
+    sources = [source[0] for source in carried[1] if is_said(source[0], each) and not any_in(source[1], mine["raised"])]
+    if len(sources) == 0 or declared["kind"] not in ["length", "angle"] or not is_said(name, other):
+        return {"sides": [], "alike": False, "is_angle": False}
     said_by = sources[0]
-    if declared["kind"] == "angle":
+    is_angle = declared["kind"] == "angle"
+    if is_angle:
         # a roof has two pitches, and its rafter the one that it is under
         for one in sources:
             if above(magnitude(mine["known"][said_by] - theirs["known"][name]), magnitude(mine["known"][one] - theirs["known"][name])):
                 said_by = one
     off = magnitude(mine["known"][said_by] - theirs["known"][name])
-    # two slopes are any two slopes, unless they are one
-    alike = declared["kind"] == "length" and not is_unlike(mine["known"][said_by], theirs["known"][name])
+    alike = not is_angle and not is_unlike(mine["known"][said_by], theirs["known"][name])
     if not above(off * finest_of(declared, input_of(each["about"], said_by)), 1):
-        return {"sides": [], "alike": True, "of": said_by}
-    return {"sides": [side_of(said_by, each, mine, off), side_of(name, other, theirs, off)], "alike": alike, "of": said_by}
+        return {"sides": [], "alike": not is_angle, "is_angle": is_angle}
+    return {"sides": [side_of(said_by, each, mine, off), side_of(name, other, theirs, off)], "alike": alike, "is_angle": is_angle}
+
+
+def is_said(name, each):
+    """Whether an item has a value that its card uses: what no cap is let in for has no inside face of one."""
+    return name in each["found"]["benches"][0]["known"] and name not in each["found"]["entries"]["idle"]
 
 
 def finest_of(declared, given):

@@ -76,6 +76,8 @@ def enter_in_line(job, entry):
     """Write into a line of parts or lumber; lines keep their places, so one that is emptied before others stays, and is not shown."""
     sort = entry["set"]
     place = whole_typed(entry["place"])
+    if not may_be_line(place):
+        return
     lines = job[sort]
     while len(lines) <= place:
         lines.append(empty_line(sort))
@@ -88,6 +90,11 @@ def enter_in_line(job, entry):
         line["count"] = count_typed(entry["value"])
     while len(lines) > 0 and is_empty_line(lines[len(lines) - 1]):
         lines.pop()
+
+
+def may_be_line(place):
+    """Whether a job has room for a line of parts or lumber at a place."""
+    return place < MOST_ITEMS
 
 
 def forget_line(job, sort, place):

@@ -17,7 +17,7 @@ def shown_wood(cutting, shop, world):
             cutting["taken"][board["wood"]["board"]] = True
     buy = []
     for row in bought_rows(laid):
-        buy.append({"text": count_text(row) + board_text(row, shop, world) + yard_text(row, shop, world) + cost_text(row["cost"])})
+        buy.append({"text": count_text(row) + board_text(row, laid, shop, world["units"]) + yard_text(row, shop, world) + cost_text(row["cost"])})
     return {
         "laid": [shown_laid(each, "laid" + str(at), cutting, shop, world) for at, each in enumerate(laid)],
         "bill": bill_text(laid) if cutting["readable"] else "No boards are laid while kerf, squaring or what is left long cannot be read.",
@@ -51,7 +51,7 @@ def shown_laid(laid, name, cutting, shop, world):
         if not same(row["width"], laid["section"]["width"]):
             size = size + ", " + length_said(row["width"], "nearest", shop, units) + " wide"
         bought.append({"text": count_text(row) + size + cost_text(row["cost"])})
-    bars = [bar_from(board, laid["section"]["width"], cutting["taken"], shop, units) for board in layout["boards"]]
+    bars = [bar_from(board, laid["section"], cutting, shop, units) for board in layout["boards"]]
     return {
         "section": section_title(laid["section"]),
         "none": not laid["has_boards"],
@@ -66,18 +66,18 @@ def shown_laid(laid, name, cutting, shop, world):
     }
 
 
-def bar_from(board, width, taken, shop, units):
+def bar_from(board, section, cutting, shop, units):
     """A board of a layout as it is drawn, with what it is taken `from`, and the `use` of its rest where that is among what is `taken`."""
-    bar = {"from": from_text(board, width, shop, units), "use": " for another section" if board["name"] in taken else ""}
+    wide = width_said(section["thickness"], board["wood"]["of"], cutting["laid"], shop, units)
+    bar = {"from": from_text(board, section["width"], wide), "use": " for another section" if board["name"] in cutting["taken"] else ""}
     for name in ["length", "owned", "pieces", "rest", "trim"]:
         bar[name] = board[name]
     return bar
 
 
-def from_text(board, width, shop, units):
-    """What a bar is taken from, behind its length."""
+def from_text(board, width, wide):
+    """What a bar is taken from, behind its length: a wood that was so `wide`, in words."""
     wood = board["wood"]
-    wide = length_said(wood["of"], "nearest", shop, units)
     if wood["how"] == "offcut":
         return ", from an offcut " + wide + " wide"
     if wood["how"] == "rest":
@@ -101,24 +101,25 @@ def shown_rips(laid, shop, world):
 
 def rip_texts(board, which, laid, shop, world):
     """A board with its strips in words, or nothing if it is its own only strip."""
-    strips = [strip_text(board, width, laid, shop, world) for width in board["strips"]]
+    strips = [width_said(board["thickness"], width, laid, shop, world["units"]) for width in board["strips"]]
     if len(strips) == 1 and same(board["strips"][0], board["width"]):
         return []
-    return [board_text(board, shop, world) + which + ": " + ", ".join(cuts_in_words(strips))]
+    return [board_text(board, laid, shop, world["units"]) + which + ": " + ", ".join(cuts_in_words(strips))]
 
 
-def strip_text(board, width, laid, shop, world):
-    """The width of a strip, in the words that the cut list has for its section."""
+def width_said(thickness, width, laid, shop, units):
+    """A width in the words that the cut list has for a section of it, if there is one."""
     for each in laid:
         section = each["section"]
-        if same(section["thickness"], board["thickness"]) and same(section["width"], width):
+        if same(section["thickness"], thickness) and same(section["width"], width):
             return unbroken(section["texts"]["width"])
-    return length_said(width, "nearest", shop, world["units"])
+    return length_said(width, "nearest", shop, units)
 
 
-def board_text(row, shop, world):
+def board_text(row, laid, shop, units):
     """The size of a board."""
-    return " x ".join([length_said(row[name], "nearest", shop, world["units"]) for name in ["thickness", "width", "length"]])
+    sides = [length_said(row["thickness"], "nearest", shop, units), width_said(row["thickness"], row["width"], laid, shop, units)]
+    return " x ".join(sides + [length_said(row["length"], "nearest", shop, units)])
 
 
 def yard_text(row, shop, world):

@@ -19,6 +19,7 @@ from shopcalc.portable.jobs.editing import (
     fill_in,
     free_number,
     keep_item,
+    may_be_line,
     put_back,
     take_out,
 )
@@ -90,6 +91,13 @@ class TestEntries:
         job = after(a_job(), part(1, "length", "20"))
 
         assert [["", 1, ""], ["", 1, "20"]] == [[line["label"], line["count"], line["length"]] for line in job["parts"]]
+
+    def test_past_the_last_line_nothing_is_kept(self) -> None:
+        """A job with one line more would be refused whole."""
+        job = after(a_job(), part(MOST_ITEMS - 1, "label", "Leg"), part(MOST_ITEMS, "label", "Rail"))
+
+        assert (MOST_ITEMS, "Leg") == (len(job["parts"]), job["parts"][-1]["label"])
+        assert (True, False) == (may_be_line(MOST_ITEMS - 1), may_be_line(MOST_ITEMS))
 
     def test_emptied_lines_at_the_end_make_room(self) -> None:
         """One before others stays, since its place is its name."""

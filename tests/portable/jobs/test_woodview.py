@@ -114,3 +114,13 @@ def test_a_size_stands_on_a_bar_only_where_it_fits() -> None:
     """Beside its cuts it would be read wrong: fractions go under their inches, mm go without their unit, and then there is none."""
     assert [["17 1/2"], ["17", "1/2"], []] == [[word["text"] for word in words_on("17 1/2", wide)] for wide in (48, 24, 23)]
     assert [["600.5 mm"], ["600.5"], []] == [[word["text"] for word in words_on("600.5 mm", wide)] for wide in (64, 40, 39)]
+
+
+def test_a_rip_names_its_wood_as_the_cut_list_does() -> None:
+    """Where two widths are one to the tape, what is ripped from which could not be told."""
+    parts = [slats(1, width="2.52", length="30"), slats(1, width="2.51", length="60")]
+    view = wood(parts=parts, lumber=[boards(to_buy="96", width="2.52")], shop={"tape": "8"})
+
+    assert ["0.75 in x 2.52 in", "0.75 in x 2.51 in"] == [one["section"] for one in view["laid"]]
+    assert ["1 of 3/4\u00a0in x 2.52\u00a0in x 66\u00a0in left over: 2.51\u00a0in"] == [row["text"] for row in view["rips"]]
+    assert "from an offcut 2.52\u00a0in wide" in view["laid"][1]["boards"][0]["caption"]
