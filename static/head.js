@@ -6,30 +6,40 @@ const root = document.documentElement, title = document.querySelector('.title');
 // How much of the screen an answer holds that sticks to the top of it.
 export const heldBy = answer => answer && getComputedStyle(answer).position === 'sticky' ? answer.offsetHeight : 0;
 
-// An answer that would take half the screen even without its other settings, as large lettering makes it, does not
-// stick; below one that does there is room for what is jumped to and for what has the focus.
+const isPadded = () => root.classList.contains('padded');
+
+// What the settings under the first take, where they make way for the form. With the pad open they have made way already.
+function spare(answer) {
+  const others = answer?.querySelector('.others'), high = others?.offsetHeight;
+  return high && getComputedStyle(root).getPropertyValue('--folds') ? high + parseFloat(getComputedStyle(others).marginTop) : 0;
+}
+
+// An answer that would take half the screen even without them, as large lettering makes it, does not stick; below one
+// that does there is room for what is jumped to and for what has the focus.
 export function roomFor(answer) {
-  root.classList.add('past');
-  root.classList.toggle('tall', Boolean(answer) && answer.offsetHeight > innerHeight * 0.4);
-  const held = heldBy(answer);
-  root.style.scrollPaddingTop = held ? `${held + 8}px` : '';
+  if (!isPadded()) unfold();
+  const high = answer ? answer.offsetHeight - spare(answer) : 0;
+  root.classList.toggle('tall', high > innerHeight * 0.4);
+  root.style.scrollPaddingTop = heldBy(answer) ? `${high + 8}px` : '';
   fold(answer);
 }
 
 // Once its place is past, the first setting stays in sight, with what forbids it and what the scrap says: the others
-// make way for what is measured, and leave their room behind, so that nothing moves under the finger.
+// make way for what is measured, and leave their room behind. Both at once, or the page would be scrolled in between.
 function fold(answer = readout()) {
-  if (!answer || isPadded()) return;
-  const isGone = title?.getBoundingClientRect().bottom < 0;
-  root.classList.remove('past');
-  root.style.removeProperty('--left');
-  const whole = heldBy(answer);
-  if (!isGone || !whole) return;
+  if (isPadded()) return;
+  unfold();
+  const room = spare(answer);
+  if (!room || !heldBy(answer) || title?.getBoundingClientRect().bottom >= 0) return;
+  root.style.setProperty('--left', `${room}px`);
   root.classList.add('past');
-  root.style.setProperty('--left', `${whole - answer.offsetHeight}px`);
 }
 
-const isPadded = () => root.classList.contains('padded');
+function unfold() {
+  root.classList.remove('past');
+  root.style.removeProperty('--left');
+}
+
 // a frame later, as room that is made changes the answer's height
 const grown = new ResizeObserver(() => requestAnimationFrame(() => isPadded() || roomFor(readout())));
 

@@ -136,6 +136,7 @@ function keepInSight() {
   if (isTight()) pad.classList.add('blind');
   if (isTight()) pad.classList.add('brief');
   if (isTight()) root.classList.add('tall');
+  tell();
   const room = innerHeight - pad.offsetHeight, top = held() + 8;
   const spare = room - top - part.offsetHeight;
   root.style.scrollPadding = `${top}px 0 ${pad.offsetHeight + Math.max(0, Math.min(8, spare))}px`;
@@ -197,15 +198,26 @@ let turning = false;
 
 const labelOf = entry => document.querySelector(`label[for="${entry.id}"]`).textContent;
 
+// Where the answer has no room to stay in sight: what forbids it, or what the scrap says.
+const saidOf = answer => Array.from(answer?.querySelectorAll(answer.querySelector('.halt') ? '.halt' : '.correct') ?? []);
+
+function textBut(said) {
+  const copy = said.cloneNode(true);
+  for (const each of copy.querySelectorAll('a, .source')) each.remove();
+  return copy.textContent.trim();
+}
+
 // What is being built, and how it is read; said when the fingers rest.
 function tell() {
   if (!field) return;
   const note = byId(`note-${field.id.replace('in-', '')}`), help = byId(field.id.replace('in-', 'help-'));
-  const [number, lean] = ['.number', '.lean'].map(each => document.querySelector(`#answer .big ${each}`)?.cloneNode(true) ?? '');
+  const said = heldBy(readout()) ? [] : saidOf(byId('answer')), set = said.length ? null : byId('answer');
+  const [number, lean] = ['.number', '.lean'].map(each => set?.querySelector(`.big ${each}`)?.cloneNode(true) ?? '');
   title.replaceChildren(`${labelOf(field)} `, make('b', {}, field.value || '\u2013'),
     // lying down, a phone has no room for the answer but here
     ...number ? [make('span', { className: 'answered', ariaHidden: 'true' },
-      make('span', { className: 'small' }, document.querySelector('#answer .label').textContent), ' ', make('b', {}, number, ' ', lean))] : [],
+      make('span', { className: 'small' }, set.querySelector('.label').textContent), ' ', make('b', {}, number, ' ', lean))] : [],
+    ...said.map(each => make('span', { className: each.matches('.halt') ? 'says stop' : 'says', ariaHidden: 'true' }, textBut(each))),
     ...[note, !note?.matches('.wrong') && help].filter(each => each?.textContent).map(each => make('span', { className: each === help ? 'where' : each.className }, each.textContent)));
   clearTimeout(quiet);
   quiet = setTimeout(() => { heard.textContent = field ? `${field.value}. ${note?.textContent ?? ''}` : ''; }, 900);

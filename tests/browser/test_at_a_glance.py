@@ -112,6 +112,48 @@ def test_past_its_place_the_answer_keeps_its_number_and_what_is_said_of_it(phone
     assert others.locator("li").last.is_visible()
 
 
+@pytest.mark.parametrize("slug", ["frame", "rafter", "tenon"])
+def test_a_slow_finger_moves_the_page_with_it(phone, slug):
+    """While the other settings make way the page goes on under the finger, and never back."""
+    page = card(phone, f"/{slug}")
+    finger = page.context.new_cdp_session(page)
+    places = []
+    finger.send("Input.dispatchTouchEvent", {"type": "touchStart", "touchPoints": [{"x": 200, "y": 700}]})
+    for step in range(25):
+        finger.send("Input.dispatchTouchEvent", {"type": "touchMove", "touchPoints": [{"x": 200, "y": 690 - 10 * step}]})
+        page.wait_for_timeout(12)
+        places.append(page.evaluate("scrollY"))
+    finger.send("Input.dispatchTouchEvent", {"type": "touchEnd", "touchPoints": []})
+
+    assert places == sorted(places)
+    assert places[-1] > 180
+    assert page.evaluate("document.documentElement.classList.contains('past')")
+
+
+SAID = "() => [...document.querySelectorAll('.pad .says')].filter(each => each.getBoundingClientRect().height > 0).map(each => each.textContent)"
+
+
+@pytest.mark.parametrize("size", [{"width": 844, "height": 390}, SMALL], ids=["lying down", "small"])
+def test_where_the_answer_has_no_room_the_pad_says_what_forbids_it(phone, size):
+    """A stop that is out of sight, with a number over the keys that looks right, would cost a board; and a trial asks for its move."""
+    page = card(phone, "/rafter", size)
+    page.locator("#in-seat").tap()
+    page.locator(".pad").wait_for()
+    page.locator("#in-seat").fill("8")
+    until(page, "[...document.querySelectorAll('.pad .says.stop')].some(each => each.textContent.startsWith('Stop.'))")
+    assert len(page.evaluate(SAID)) == 1 and not page.locator(".pad .answered").is_visible()
+
+
+def test_lying_down_the_pad_says_what_the_scrap_says(phone):
+    """The frame's length, which a reading does not change, makes way for the move that was measured for."""
+    page = card(phone, "/frame", {"width": 844, "height": 390})
+    page.locator("#in-measured_groove").tap()
+    page.locator(".pad").wait_for()
+    page.locator("#in-measured_groove").fill("0.4")
+
+    until(page, "[...document.querySelectorAll('.pad .says')].some(each => each.textContent.includes('move the fence 0.013 in'))")
+
+
 def test_another_answer_past_its_place_moves_nothing_on_the_way_back(phone):
     """The rabbet by two cuts has two settings more to make way: their room is left behind as well."""
     page = card(phone, "/rabbet")
