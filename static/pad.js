@@ -143,6 +143,8 @@ function keepInSight() {
   document.body.style.paddingBottom = `${pad.offsetHeight}px`;
   // where even the field with its label is too tall, the label is what goes out of sight
   part.scrollIntoView({ block: spare < 0 ? 'end' : 'nearest' });
+  // and then its note, before any of what is typed
+  if (spare < 0) field.scrollIntoView({ block: 'nearest' });
   stood = taken();
 }
 
