@@ -42,15 +42,15 @@ def static_text(name: str) -> str:
     return (folder("static") / name).read_text("utf-8")
 
 
-def lighter(text: str, media_type: str) -> str:
+def lighter(text: str, kind: str) -> str:
     """A script or style sheet without what only its readers need."""
-    return text if minify is None else str(minify.string(media_type, text))
+    return text if minify is None else str(minify.string(kind, text))
 
 
 @cache
 def light_script(name: str) -> str:
     """One of our own scripts or style sheets, as it is sent."""
-    return lighter(static_text(name), MEDIA_TYPES[Path(name).suffix])
+    return lighter(static_text(name), media_type(name))
 
 
 def media_type(name: str) -> str:

@@ -10,3 +10,10 @@ export function make(tag, more, ...inside) {
   made.append(...inside);
   return made;
 }
+
+// What is said, as it is copied to another place: without the way to mend it, and where it is from.
+export function bare(said) {
+  const copy = said.cloneNode(true);
+  for (const each of copy.querySelectorAll('a, .source')) each.remove();
+  return copy;
+}

@@ -1,5 +1,5 @@
 // A setting as large as the screen, awake while it is looked at: first the answer's, then the others of the sheet.
-import { byId, make, readout } from './elements.js';
+import { bare, byId, make, readout } from './elements.js';
 
 const LEAST = 80;
 
@@ -48,8 +48,7 @@ function draw() {
   // the number is said with the button that gets the focus
   for (const button of buttons.children) button.setAttribute('aria-describedby', 'sheet-label sheet-number');
   // a setting that is left beside a stop is not to be set by
-  const stop = set && (document.querySelector('#answer .halt')?.cloneNode(true) ?? '');
-  if (stop) for (const each of stop.querySelectorAll('a, .source')) each.remove();
+  const halt = set && document.querySelector('#answer .halt'), stop = halt ? bare(halt) : '';
   sheet.replaceChildren(make('div', {}, make('p', { id: 'sheet-label' }, labelled(from)), stop), number,
     make('p', {}, copy('.big .small, .value .small')), copy('.tape', at ? from : first()), buttons);
   // a tap goes on to the next, and a second tap to the one behind it

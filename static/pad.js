@@ -1,5 +1,5 @@
 // Keys for a tape's fractions under the field that is being filled in.
-import { byId, make, readout } from './elements.js';
+import { bare, byId, make, readout } from './elements.js';
 import { heldBy, roomFor } from './head.js';
 // what is lit is shown over the keys: its listeners go first
 import './light.js';
@@ -203,12 +203,6 @@ const labelOf = entry => document.querySelector(`label[for="${entry.id}"]`).text
 // Where the answer has no room to stay in sight: what forbids it, or what the scrap says.
 const saidOf = answer => Array.from(answer?.querySelectorAll(answer.querySelector('.halt') ? '.halt' : '.correct') ?? []);
 
-function textBut(said) {
-  const copy = said.cloneNode(true);
-  for (const each of copy.querySelectorAll('a, .source')) each.remove();
-  return copy.textContent.trim();
-}
-
 // What is being built, and how it is read; said when the fingers rest.
 function tell() {
   if (!field) return;
@@ -219,7 +213,7 @@ function tell() {
     // lying down, a phone has no room for the answer but here
     ...number ? [make('span', { className: 'answered', ariaHidden: 'true' },
       make('span', { className: 'small' }, set.querySelector('.label').textContent), ' ', make('b', {}, number, ' ', lean))] : [],
-    ...said.map(each => make('span', { className: each.matches('.halt') ? 'says stop' : 'says', ariaHidden: 'true' }, textBut(each))),
+    ...said.map(each => make('span', { className: each.matches('.halt') ? 'says stop' : 'says', ariaHidden: 'true' }, bare(each).textContent.trim())),
     ...[note, !note?.matches('.wrong') && help].filter(each => each?.textContent).map(each => make('span', { className: each === help ? 'where' : each.className }, each.textContent)));
   clearTimeout(quiet);
   quiet = setTimeout(() => { heard.textContent = field ? `${field.value}. ${note?.textContent ?? ''}` : ''; }, 900);

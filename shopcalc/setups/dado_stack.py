@@ -118,7 +118,7 @@ chippers_used = setup.size("chippers_used", "Chippers in it", _chippers, kind="l
 shims_used = setup.size("shims_used", "Shims in it", _shims, kind="lengths", rounding="none", when=count_in(_shims) > 0)
 
 # a stack that is too wide can be built narrower, and the fence moved by what it lacks
-_loose = And(_one, width - wanted > inches("0.005"))
+_loose = And(_one, error > inches("0.005"))
 _narrow = setup.ranking("narrow", pick((choose_between(wanted - outer_pair, chippers, shims, wanted - outer_pair, 0), _loose), otherwise=_in_one))
 narrower = setup.size("narrower", "Narrower stack, and the fence moved", _stack_of(_narrow, 0), kind="lengths", rounding="none", when=_loose)
 narrower_width = setup.size("narrower_width", "Narrower stack, as wide as it cuts", total_of(narrower), rounding="none")

@@ -180,8 +180,9 @@ setup.caution(
     source="",
 )
 _block = And(_spaced, even_gap >= inches("1/8"))
+_thin = And(_spaced, Not(_block))
 setup.trial("Rip the spacer block from a scrap as thick as the slats, long enough to hold.", when=_block)
-setup.trial("Measure the cards or the veneer in one stack.", when=And(_spaced, even_gap < inches("1/8")))
+setup.trial("Measure the cards or the veneer in one stack.", when=_thin)
 setup.trial("Type in what it measures across: the card says what to do, and how far out the far end would be by that alone.", when=_spaced)
 
 # At the bench
@@ -201,7 +202,7 @@ setup.step(
 )
 setup.step(
     "A gap of {spacer} is too thin for a block: cards or veneer, measured in one stack, stand in for it.",
-    when=And(_spaced, even_gap < inches("1/8")),
+    when=_thin,
 )
 setup.step("First slat: its near edge {end_gap} from the end of the run.", when=end_gap > 0)
 setup.step("First slat flush with the end of the run, last slat flush with the other: fix these two.", when=And(end_gap <= 0, run > slats * slat))

@@ -11,19 +11,25 @@ from shopcalc.portable.wood.wood import ripped_from, waste_of, whole_boards
 def shown_wood(cutting, shop, world):
     """The wood of a job: the bill in words, the boards to `buy`, those to rip, and the sections."""
     laid = cutting["laid"]
-    cutting["taken"] = {}
-    for each in laid:
-        for board in each["layout"]["boards"]:
-            cutting["taken"][board["wood"]["board"]] = True
+    taken = taken_by(laid)
     buy = []
     for row in bought_rows(laid):
         buy.append({"text": count_text(row) + board_text(row, laid, shop, world["units"]) + yard_text(row, shop, world) + cost_text(row["cost"])})
     return {
-        "laid": [shown_laid(each, "laid" + str(at), cutting, shop, world) for at, each in enumerate(laid)],
+        "laid": [shown_laid(each, "laid" + str(at), taken, cutting, shop, world) for at, each in enumerate(laid)],
         "bill": bill_text(laid) if cutting["readable"] else "No boards are laid while kerf, squaring or what is left long cannot be read.",
         "buy": buy,
         "rips": shown_rips(laid, shop, world),
     }
+
+
+def taken_by(laid):
+    """The woods that any section is laid on, by their names."""
+    taken = {}
+    for each in laid:
+        for board in each["layout"]["boards"]:
+            taken[board["wood"]["board"]] = True
+    return taken
 
 
 def count_text(row):
@@ -38,7 +44,7 @@ def section_title(section):
     return section["texts"]["thickness"] + " x " + section["texts"]["width"]
 
 
-def shown_laid(laid, name, cutting, shop, world):
+def shown_laid(laid, name, taken, cutting, shop, world):
     """One section on boards: the bars, what to buy, what is missing."""
     layout = laid["layout"]
     units = world["units"]
@@ -51,7 +57,7 @@ def shown_laid(laid, name, cutting, shop, world):
         if not same(row["width"], laid["section"]["width"]):
             size = size + ", " + length_said(row["width"], "nearest", shop, units) + " wide"
         bought.append({"text": count_text(row) + size + cost_text(row["cost"])})
-    bars = [bar_from(board, laid["section"], cutting, shop, units) for board in layout["boards"]]
+    bars = [bar_from(board, laid["section"], taken, cutting["laid"], shop, units) for board in layout["boards"]]
     return {
         "section": section_title(laid["section"]),
         "none": not laid["has_boards"],
@@ -66,10 +72,10 @@ def shown_laid(laid, name, cutting, shop, world):
     }
 
 
-def bar_from(board, section, cutting, shop, units):
+def bar_from(board, section, taken, laid, shop, units):
     """A board of a layout as it is drawn, with what it is taken `from`, and the `use` of its rest where that is among what is `taken`."""
-    wide = width_said(section["thickness"], board["wood"]["of"], cutting["laid"], shop, units)
-    bar = {"from": from_text(board, section["width"], wide), "use": " for another section" if board["name"] in cutting["taken"] else ""}
+    wide = width_said(section["thickness"], board["wood"]["of"], laid, shop, units)
+    bar = {"from": from_text(board, section["width"], wide), "use": " for another section" if board["name"] in taken else ""}
     for name in ["length", "owned", "pieces", "rest", "trim"]:
         bar[name] = board[name]
     return bar
